@@ -1,0 +1,78 @@
+"""Everything a gym has written, put together and checked: what the other parts work on."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from strength_handbook.model.exercise import Exercise
+from strength_handbook.model.house_rules import RULES, HouseRules, read_value
+from strength_handbook.model.program import Lifter, Program, Session, Wave
+from strength_handbook.model.room import Room
+
+
+@dataclass(frozen=True)
+class WrittenProgram:
+    """A program with its waves in order."""
+
+    id: str
+    program: Program
+    waves: tuple[Wave, ...]
+    wave_files: tuple[str, ...] = ()
+    """File of each wave, for messages."""
+
+    @property
+    def weeks(self) -> tuple[int, ...]:
+        """All week numbers, in order."""
+        return tuple(sorted(week for wave in self.waves for week in wave.weeks))
+
+    def wave_of(self, week: int) -> Wave:
+        """The wave that a week belongs to.
+
+        Raises:
+            KeyError: where no wave has that week.
+        """
+        for wave in self.waves:
+            if week in wave.weeks:
+                return wave
+        raise KeyError(week)
+
+    def sessions_of(self, week: int) -> Mapping[str, Session]:
+        """The sessions of a week that have at least one exercise in it, by id."""
+        return {
+            key: session
+            for key, session in self.wave_of(week).sessions.items()
+            if any(week in slot.weeks for slot in session.slots)
+        }
+
+
+@dataclass(frozen=True)
+class Book:
+    """Room, rules, lifters, exercises and programs of one gym."""
+
+    room: Room
+    rules: HouseRules
+    lifters: Mapping[str, Lifter]
+    exercises: Mapping[str, Exercise]
+    programs: tuple[WrittenProgram, ...]
+    rule_values: Mapping[str, float]
+    """Every house rule's number: the coach's, or the default."""
+
+    def rule(self, slug: str) -> float:
+        """The value of a house rule.
+
+        Raises:
+            KeyError: where there is no such rule.
+        """
+        return self.rule_values[slug]
+
+
+def rule_values(rules: HouseRules) -> dict[str, float]:
+    """Every rule's number: what the coach wrote, else the default.
+
+    Raises:
+        ValueError: where a written value has the wrong unit.
+    """
+    own = {slug: rule.value for slug, rule in rules.rules.items()}
+    return {
+        slug: read_value(own[slug], kind.unit) if slug in own else kind.default
+        for slug, kind in RULES.items()
+    }

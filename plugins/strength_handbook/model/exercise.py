@@ -1,0 +1,142 @@
+"""An exercise: everything a member needs to do it without the coach in the room."""
+
+from typing import Annotated, Literal
+
+from pydantic import Field
+
+from strength_handbook.model.dose import DosePart
+from strength_handbook.model.loading import Loading
+from strength_handbook.model.quantities import Percent
+from strength_handbook.model.room import Id
+from strength_handbook.model.shape import Shape
+from strength_handbook.model.words import CAUTIONS, Hazard, Muscle, Pattern
+
+Text = Annotated[str, Field(min_length=2, max_length=600)]
+"""Words that members read."""
+
+
+class Cues(Shape):
+    """What to think of, in the order of the lift."""
+
+    before: list[Text] = Field(default_factory=list)
+    during: list[Text] = Field(default_factory=list)
+    finish: list[Text] = Field(default_factory=list)
+    voice: list[Text] = Field(default_factory=list, max_length=2)
+    """The one or two of them that the coach says aloud; printed in bold."""
+
+    def spoken(self) -> tuple[str, ...]:
+        """All cues, in order."""
+        return (*self.before, *self.during, *self.finish)
+
+
+class Spotting(Shape):
+    """Who helps, and what to do without help."""
+
+    spotters: int = Field(ge=0, le=4)
+    """How many helpers the lift needs at its heaviest in this program."""
+    where: Text
+    """Where they stand and what they do; or why none is needed."""
+    word: str | None = None
+    """The word that means: take it."""
+    alone: Literal["fine", "changed", "no"]
+    """May it be done alone?"""
+    alone_how: Text
+    """What changes alone, or what to do instead."""
+    safeties: Text | None = None
+    """Where the rack safeties go; needed for lifts that can pin the lifter."""
+
+
+class Fault(Shape):
+    """What goes wrong, as a partner sees it, with one fix."""
+
+    see: Text
+    """What a partner sees, hears or the lifter feels."""
+    because: Text | None = None
+    """The likeliest reason."""
+    fix: Text
+    """One change of task: height, load, tempo or object."""
+    if_it_stays: Text = "Two more poor sets: use the easier door and tell the coach."
+
+
+class Door(Shape):
+    """A prepared alternative."""
+
+    to: Id | None = None
+    """Another exercise; leave out for the same exercise made different."""
+    how: Text
+    """What changes, in one sentence."""
+    load: Percent | None = None
+    """Load as a share of today's load, where it carries over."""
+    dose: DosePart | None = None
+    """What changes in the dose."""
+
+
+class Doors(Shape):
+    """The five doors every exercise has."""
+
+    easier: Door
+    harder: Door
+    hurts: Door
+    taken: Door
+    no_partner: Door
+
+
+class Muscles(Shape):
+    """Which muscles do the work: direct counts one set, helping half a set."""
+
+    direct: list[Muscle] = Field(min_length=1)
+    helping: list[Muscle] = Field(default_factory=list)
+
+
+class Poses(Shape):
+    """The positions in words; a drawing never says more than these."""
+
+    start: Text
+    turn: Text
+    end: Text
+
+
+class Exercise(Shape):
+    """One file in `programs/exercises/`."""
+
+    name: str
+    """The trade's name; the same everywhere."""
+    also: str | None = None
+    """One plain other name."""
+    pattern: Pattern
+    role: Literal["main", "assistance", "prehab"]
+    sides: Literal["both", "each"] = "both"
+    """`each`: one limb at a time, so time and volume count twice."""
+    lifts_from: Literal["top", "bottom"] = "top"
+    """Where a repetition begins; the tempo is written lower-pause-lift-pause all the same."""
+    stations: list[Id] = Field(min_length=1)
+    """What of the room it occupies."""
+    uses: list[Id] = Field(default_factory=list)
+    """Further things it needs."""
+    load: Loading
+    dose: DosePart = Field(default_factory=DosePart)
+    """What holds for this exercise wherever a program says nothing else."""
+    setup_seconds: int = Field(default=60, ge=0, le=900)
+    """Time to set up once."""
+    hazards: list[Hazard] = Field(default_factory=list)
+    """Each brings its caution to the page."""
+    cautions: list[Text] = Field(default_factory=list)
+    """Further cautions for this exercise only."""
+    poses: Poses
+    set_up: list[Text] = Field(min_length=3, max_length=6)
+    cues: Cues
+    breathing: Text
+    stop: list[Text] = Field(min_length=1, max_length=4)
+    """When to end the set or the exercise."""
+    spotting: Spotting
+    doors: Doors
+    faults: list[Fault] = Field(min_length=1, max_length=5)
+    why: Text
+    """One sentence tied to the need."""
+    muscles: Muscles
+    next_step: Text | None = None
+    """What happens when it gets easy."""
+
+    def all_cautions(self) -> tuple[str, ...]:
+        """Cautions that follow from the hazards, then the exercise's own."""
+        return (*(CAUTIONS[hazard] for hazard in self.hazards), *self.cautions)

@@ -1,0 +1,188 @@
+"""What a dose may say about its load: ``70 %``, ``60 kg``, ``25 % BM``, ``BW+10 kg``, ``8RM`` …
+
+One small frozen type per way of saying it. What it comes to in kilos is worked out in `plan`.
+"""
+
+import re
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import Annotated, Any
+
+from pydantic import BeforeValidator, WithJsonSchema
+
+from strength_handbook.model.quantities import NUMBER, Mass
+from strength_handbook.model.shape import refuse
+
+
+@dataclass(frozen=True, slots=True)
+class PercentOfBase:
+    """Percent of a tested value, the slot's base."""
+
+    percent: float
+
+    @property
+    def text(self) -> str:
+        """As written in the trade."""
+        return f"{self.percent:g} %"
+
+
+@dataclass(frozen=True, slots=True)
+class PercentOfSystem:
+    """Percent of the best total of a body-weight lift: the lifter's share plus what was added."""
+
+    percent: float
+
+    @property
+    def text(self) -> str:
+        """As written in the trade."""
+        return f"{self.percent:g} % system"
+
+
+@dataclass(frozen=True, slots=True)
+class PercentOfBodyMass:
+    """Percent of body mass: for carries per hand, for packs in all."""
+
+    percent: float
+
+    @property
+    def text(self) -> str:
+        """As written in the trade."""
+        return f"{self.percent:g} % BM"
+
+
+@dataclass(frozen=True, slots=True)
+class FixedLoad:
+    """The same mass for everybody."""
+
+    mass: Mass
+
+    @property
+    def text(self) -> str:
+        """As written in the trade."""
+        return self.mass.label
+
+
+@dataclass(frozen=True, slots=True)
+class BodyWeight:
+    """Body weight with something added (positive) or taken off (negative grams)."""
+
+    change: Mass
+    sign: int = 1
+
+    @property
+    def text(self) -> str:
+        """As written in the trade."""
+        if self.change.grams == 0:
+            return "BW"
+        return f"BW{'+' if self.sign > 0 else '−'}{self.change.label}"
+
+
+@dataclass(frozen=True, slots=True)
+class RepMax:
+    """The heaviest load for so many repetitions."""
+
+    reps: int
+
+    @property
+    def text(self) -> str:
+        """As written in the trade."""
+        return f"{self.reps}RM"
+
+
+@dataclass(frozen=True, slots=True)
+class PercentOfTop:
+    """Percent of the heaviest set of the same day."""
+
+    percent: float
+
+    @property
+    def text(self) -> str:
+        """As written in the trade."""
+        return f"{self.percent:g} % of top"
+
+
+@dataclass(frozen=True, slots=True)
+class Setting:
+    """A number on a machine that is no kilogram."""
+
+    value: float
+
+    @property
+    def text(self) -> str:
+        """As written in the trade."""
+        return f"{self.value:g} units"
+
+
+Load = (
+    PercentOfBase
+    | PercentOfSystem
+    | PercentOfBodyMass
+    | FixedLoad
+    | BodyWeight
+    | RepMax
+    | PercentOfTop
+    | Setting
+)
+
+_PATTERNS: tuple[tuple[str, Callable[[re.Match[str]], Load]], ...] = (
+    (rf"{NUMBER}\s*%", lambda m: PercentOfBase(_number(m[1]))),
+    (rf"{NUMBER}\s*%\s*(?:of\s+)?system", lambda m: PercentOfSystem(_number(m[1]))),
+    (rf"{NUMBER}\s*%\s*(?:of\s+)?BM(?:\s*/\s*hand)?", lambda m: PercentOfBodyMass(_number(m[1]))),
+    (rf"{NUMBER}\s*%\s*(?:of\s+)?(?:the\s+)?top", lambda m: PercentOfTop(_number(m[1]))),
+    (rf"({NUMBER}\s*(?:kg|lbs?|g))", lambda m: FixedLoad(Mass.parse(m[1]))),
+    (r"BW", lambda _: BodyWeight(Mass(0))),
+    (
+        rf"BW\s*([+\-−–])\s*({NUMBER}\s*(?:kg|lbs?|g))",
+        lambda m: BodyWeight(Mass.parse(m[2]), 1 if m[1] == "+" else -1),
+    ),
+    (r"(\d{1,2})\s*RM", lambda m: RepMax(int(m[1]))),
+    (rf"{NUMBER}\s*units?", lambda m: Setting(_number(m[1]))),
+)
+
+HOW_TO_WRITE = "'70 %', '70 % system', '25 % BM', '60 kg', 'BW+10 kg', '8RM' or '90 % of top'"
+
+
+def _number(text: str) -> float:
+    return float(text.replace(",", "."))
+
+
+def parse_load(text: str) -> Load:
+    """Read one load.
+
+    >>> parse_load("25 % BM")
+    PercentOfBodyMass(percent=25.0)
+
+    Raises:
+        ValueError: where the text is no load; the message says what to write.
+    """
+    cleaned = text.strip()
+    for pattern, build in _PATTERNS:
+        found = re.fullmatch(pattern, cleaned, flags=re.IGNORECASE)
+        if found:
+            load = build(found)
+            if isinstance(load, RepMax) and not 1 <= load.reps <= 20:
+                raise ValueError(f"'{text}': an RM load has 1 to 20 repetitions, such as '8RM'")
+            percent = getattr(load, "percent", None)
+            if percent is not None and not 0 < percent <= 150:
+                raise ValueError(f"'{text}': a percentage of a load is above 0 and at most 150 %")
+            return load
+    if re.fullmatch(NUMBER, cleaned):
+        raise ValueError(f"'{text}' has no unit; write '{cleaned} kg' or '{cleaned} %'")
+    raise ValueError(f"'{text}' is not a load; write it like {HOW_TO_WRITE}")
+
+
+def _read(value: Any) -> Load:
+    if isinstance(value, bool) or not isinstance(value, str | int | float):
+        raise refuse("load", f"a load is expected here, such as {HOW_TO_WRITE}")
+    try:
+        return parse_load(str(value))
+    except ValueError as error:
+        raise refuse("load", str(error)) from None
+
+
+LoadText = Annotated[
+    Load,
+    BeforeValidator(_read),
+    WithJsonSchema({"type": "string", "examples": ["70 %", "60 kg", "25 % BM", "BW+10 kg", "8RM"]}),
+]
+"""A load as a coach writes it."""

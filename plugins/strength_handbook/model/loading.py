@@ -1,0 +1,130 @@
+"""How an exercise is loaded: on a bar, in the hands, on a belt, on a stack, or not at all.
+
+Each kind says with which thing of the room, and what its table by body weight is made from.
+"""
+
+from typing import Annotated, Literal
+
+from pydantic import Field, model_validator
+
+from strength_handbook.model.quantities import MassText, Percent
+from strength_handbook.model.room import Id
+from strength_handbook.model.shape import Shape, refuse
+
+FORCE_EXPONENT = 0.67
+"""Strength against an outside load grows with body mass to this power (Jaric 2002)."""
+
+Multiple = Annotated[float, Field(gt=0, le=5)]
+
+
+class Start(Shape):
+    """Where somebody without a tested value begins, as the coach sees it."""
+
+    shares: dict[str, Percent] = Field(min_length=1, max_length=5)
+    """Names of the coach's choosing, each with a share of body mass at the stated body mass."""
+    at: MassText
+    """The body mass for which the shares hold."""
+    power: float = Field(default=FORCE_EXPONENT, ge=0, le=1)
+    """How the load grows with body mass: 0.67 where it moves an outside load, 1 in proportion."""
+
+
+class _Loading(Shape):
+    start: Start | None = None
+    """Starting loads for those who have not been tested."""
+    rounding: Literal["down", "nearest", "up"] = "down"
+    """Which achievable load to take; `down` never goes above the plan."""
+
+
+class OnBar(_Loading):
+    """Plates on both ends of a bar, or of a handle in each hand."""
+
+    kind: Literal["bar"]
+    bar: Id
+    """Which bar of the room."""
+    hands: Literal[1, 2] | None = None
+    """For plate-loaded handles: how many are carried at once. The load is then per hand."""
+    base: Id | None = None
+    """The tested value that percentages refer to, unless the slot names another."""
+    multiples: list[Multiple] = Field(
+        default=[0.5, 0.75, 1, 1.25, 1.5, 2], min_length=1, max_length=8
+    )
+    """Columns of the table by body weight: base as a multiple of body weight."""
+    body_mass_shares: list[Percent] = Field(default_factory=list, max_length=8)
+    """For carries: columns of the table, percent of body mass per hand."""
+
+
+class InHands(_Loading):
+    """Dumbbells, kettlebells or other fixed masses."""
+
+    kind: Literal["hands"]
+    weight: Id
+    """Which hand weight of the room."""
+    hands: Literal[1, 2]
+    """Held in one hand, or one in each. The load is per hand."""
+    base: Id | None = None
+    body_mass_shares: list[Percent] = Field(default_factory=list, max_length=8)
+    """For carries: columns of the table, percent of body mass per hand."""
+
+
+class BodyWeightLift(_Loading):
+    """The body, with plates hung on or with help."""
+
+    kind: Literal["body-weight"]
+    share: Percent = 100.0
+    """How much of the body is moved."""
+    share_source: str = "common practice, no source"
+    """Where that share comes from."""
+    carrier: Id | None = None
+    """What added plates hang on or lie in."""
+    help: str | None = None
+    """What takes weight off: a band, a machine, a partner."""
+    base: Id | None = None
+    """Best total (share plus added, or less the help) that percentages refer to."""
+    shares: list[Percent] = Field(default=[60, 70, 80, 90, 100, 110, 120], max_length=8)
+    """Columns of the table by body weight: percent of what the body alone weighs in this lift."""
+
+
+class OnStack(_Loading):
+    """A pin in a cable stack."""
+
+    kind: Literal["stack"]
+    stack: Id
+    base: Id | None = None
+
+
+class OnMachine(_Loading):
+    """A machine with its own units; never turned into kilograms."""
+
+    kind: Literal["machine"]
+    machine: Id
+
+
+class PlateHeld(_Loading):
+    """Single plates, held or laid on."""
+
+    kind: Literal["plate"]
+    limit: MassText | None = None
+    """Heaviest plate allowed here."""
+
+
+class ByEffort(_Loading):
+    """No load to look up: a partner's hands or the lifter's own weight set the effort."""
+
+    kind: Literal["effort"]
+    by: str
+    """What makes it heavier or lighter, in one sentence."""
+    share: Percent | None = None
+    """How much of the body is moved, where that is known."""
+    share_source: str | None = None
+
+    @model_validator(mode="after")
+    def _share_has_source(self) -> "ByEffort":
+        if (self.share is None) != (self.share_source is None):
+            raise refuse("pair", "'share' and 'share-source' are given together or not at all")
+        return self
+
+
+Loading = Annotated[
+    OnBar | InHands | BodyWeightLift | OnStack | OnMachine | PlateHeld | ByEffort,
+    Field(discriminator="kind"),
+]

@@ -1,0 +1,178 @@
+"""Quantities with units, written as on a whiteboard: ``20 kg``, ``2:30``, ``1.10 m``, ``78 %``.
+
+A bare number is refused where a unit matters, with the text that would be right. Masses are kept
+in whole grams, so that sums of plates are exact; everything else is a float in SI units.
+"""
+
+import re
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import Annotated, Any
+
+from pydantic import BeforeValidator, WithJsonSchema
+
+from strength_handbook.model.shape import refuse
+
+GRAMS_PER_POUND = 453.59237
+"""Exact by definition: international yard and pound agreement, 1959."""
+
+NUMBER = r"(\d+(?:[.,]\d+)?)"
+
+
+@dataclass(frozen=True, slots=True, order=True)
+class Mass:
+    """A mass in whole grams that remembers the unit it was written in.
+
+    >>> Mass.parse("45 lb")
+    Mass(grams=20412, unit='lb')
+    >>> Mass.parse("2,5 kg").label
+    '2.5 kg'
+    """
+
+    grams: int
+    unit: str = "kg"
+
+    @classmethod
+    def parse(cls, text: str) -> "Mass":
+        """Read ``20 kg``, ``45 lb`` or ``500 g``.
+
+        Raises:
+            ValueError: where the text is no mass; the message says what to write.
+        """
+        found = re.fullmatch(rf"{NUMBER}\s*(kg|lbs?|g)", text.strip())
+        if not found:
+            bare = re.fullmatch(NUMBER, text.strip())
+            if bare:
+                raise ValueError(f"'{text}' has no unit; write '{bare[1]} kg' (or '{bare[1]} lb')")
+            raise ValueError(f"'{text}' is not a mass; write it like '20 kg', '45 lb' or '500 g'")
+        amount, unit = float(found[1].replace(",", ".")), found[2]
+        if unit == "g":
+            return cls(round(amount))
+        if unit == "kg":
+            return cls(round(amount * 1000))
+        return cls(round(amount * GRAMS_PER_POUND), "lb")
+
+    @property
+    def kg(self) -> float:
+        """The mass in kilograms."""
+        return self.grams / 1000
+
+    @property
+    def label(self) -> str:
+        """The mass in the unit it was written in, without needless zeros."""
+        return f"{in_unit(self.grams, self.unit)} {self.unit}"
+
+
+def in_unit(grams: int, unit: str) -> str:
+    """Grams as a number in ``kg`` or ``lb``, without needless zeros.
+
+    Pounds are rounded to a tenth: a 45 lb plate is kept as 20 412 g, half a gram off, so a hundred
+    such plates would still print right.
+
+    >>> in_unit(97500, "kg"), in_unit(20412 * 2, "lb"), in_unit(1250, "kg")
+    ('97.5', '90', '1.25')
+    """
+    if unit == "lb":
+        return f"{grams / GRAMS_PER_POUND:.1f}".removesuffix(".0")
+    return f"{grams / 1000:.3f}".rstrip("0").rstrip(".")
+
+
+def _reader(
+    pattern: str, convert: Callable[[re.Match[str]], float], what: str, bare: str
+) -> Callable[[Any], float]:
+    """A function from text to number for one quantity, with errors that say what to write."""
+    compiled = re.compile(pattern)
+
+    def read(value: Any) -> float:
+        if isinstance(value, bool) or not isinstance(value, str | int | float):
+            raise refuse("unit", f"{what} is expected here, such as '{bare.format(20)}'")
+        text = str(value).strip()
+        found = compiled.fullmatch(text)
+        if found:
+            return convert(found)
+        if re.fullmatch(NUMBER, text):
+            raise refuse("unit", f"'{text}' has no unit; write '{bare.format(text)}'")
+        raise refuse("unit", f"'{text}' is not {what}; write it like '{bare.format(20)}'")
+
+    return read
+
+
+def _number(text: str) -> float:
+    return float(text.replace(",", "."))
+
+
+_METRES = {"m": 1.0, "cm": 0.01, "mm": 0.001, "ft": 0.3048, "in": 0.0254}
+_SECONDS = {"s": 1.0, "sec": 1.0, "min": 60.0, "h": 3600.0}
+
+
+def _duration(found: re.Match[str]) -> float:
+    if found[1] is not None:
+        return int(found[1]) * 60.0 + int(found[2])
+    return _number(found[3]) * _SECONDS[found[4]]
+
+
+read_length = _reader(
+    rf"{NUMBER}\s*(m|cm|mm|ft|in)",
+    lambda m: round(_number(m[1]) * _METRES[m[2]], 6),
+    "a length",
+    "{} cm",
+)
+read_duration = _reader(
+    rf"(?:(\d{{1,2}}):([0-5]\d)|{NUMBER}\s*(s|sec|min|h))",
+    _duration,
+    "a time",
+    "{} s",
+)
+read_percent = _reader(rf"{NUMBER}\s*%", lambda m: _number(m[1]), "a percentage", "{} %")
+read_angle = _reader(rf"{NUMBER}\s*(?:°|deg)", lambda m: _number(m[1]), "an angle", "{}°")
+
+
+def _read_mass(value: Any) -> Mass:
+    if isinstance(value, bool) or not isinstance(value, str | int | float):
+        raise refuse("unit", "a mass is expected here, such as '20 kg'")
+    try:
+        return Mass.parse(str(value))
+    except ValueError as error:
+        raise refuse("unit", str(error)) from None
+
+
+def _text_schema(pattern: str, *examples: str) -> WithJsonSchema:
+    return WithJsonSchema({"type": "string", "pattern": pattern, "examples": list(examples)})
+
+
+_N = r"\d+([.,]\d+)?\s*"
+
+MassText = Annotated[
+    Mass,
+    BeforeValidator(_read_mass),
+    _text_schema(rf"^{_N}(kg|lbs?|g)$", "20 kg", "45 lb"),
+]
+"""A mass written with its unit."""
+
+Metres = Annotated[
+    float,
+    BeforeValidator(read_length),
+    _text_schema(rf"^{_N}(m|cm|mm|ft|in)$", "1.10 m", "30 cm", "60 mm"),
+]
+"""A length, kept in metres."""
+
+Seconds = Annotated[
+    float,
+    BeforeValidator(read_duration),
+    _text_schema(rf"^(\d{{1,2}}:[0-5]\d|{_N}(s|sec|min|h))$", "2:30", "90 s", "75 min"),
+]
+"""A time, kept in seconds. ``2:30`` is two minutes thirty."""
+
+Percent = Annotated[
+    float,
+    BeforeValidator(read_percent),
+    _text_schema(rf"^{_N}%$", "70 %", "12.5 %"),
+]
+"""A percentage, kept as the number in front of the sign."""
+
+Degrees = Annotated[
+    float,
+    BeforeValidator(read_angle),
+    _text_schema(rf"^{_N}(°|deg)$", "90°"),
+]
+"""An angle in degrees."""

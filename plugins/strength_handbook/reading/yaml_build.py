@@ -1,0 +1,232 @@
+"""A parser's events to dictionaries and lists, with the line and column of everything.
+
+There is no recursion, so no nesting can exhaust the stack; and each event is seen where it stands,
+so that whatever is not wanted (a key written twice, an alias, a tag) is reported at its place and
+reading goes on.
+"""
+
+import re
+from collections.abc import Iterable
+from dataclasses import dataclass, field
+
+import yaml
+
+from strength_handbook.reading.problem import Problem, sorted_problems
+from strength_handbook.reading.raw_text import FORBIDDEN, code_point
+from strength_handbook.reading.source import Mark, Path, Plain, Source
+from strength_handbook.reading.suggest import quoted
+from strength_handbook.reading.yaml_scalar import plain_value
+from strength_handbook.reading.yaml_syntax import no_colon, place, syntax_problems
+
+MAX_DEPTH = 20
+
+# Spaces that are no space, and characters without width, at either end of a key.
+_INVISIBLE = r"[\s\u00ad\u200b-\u200f\u202a-\u202e\u2060-\u2069]"
+_INVISIBLE_EDGE = re.compile(f"^{_INVISIBLE}|{_INVISIBLE}$")
+
+_ALIAS = "anchors and aliases (& and *) are not supported: write the value out, or quote the text"
+_TAG = "tags (!x) are not supported: leave it out, or put quotes around the whole value"
+
+
+@dataclass(slots=True)
+class _Open:
+    """A list or mapping that has begun and not yet ended.
+
+    Attributes:
+        items: what it holds so far.
+        path: its path; None inside anything that is read for its problems only.
+        flow: 0-based line and column of its bracket, if it is written with brackets.
+        wants_key: a key comes next, not a value; keys and values of a mapping take turns.
+        key: key of the value that comes next; None while the value of a refused key passes.
+        key_event: where that key was read.
+        lines: line of each key so far.
+    """
+
+    items: dict[str, Plain] | list[Plain]
+    path: Path | None
+    flow: tuple[int, int] | None
+    wants_key: bool
+    key: str | None = None
+    key_event: yaml.ScalarEvent | None = None
+    lines: dict[str, int] = field(default_factory=dict)
+
+
+class Builder:
+    """Builds the data of one file from its events."""
+
+    def __init__(self, file: str, text: str) -> None:
+        self.file = file
+        self.lines = text.split("\n")
+        self.problems: list[Problem] = []
+        self.marks: dict[Path, Mark] = {}
+        self.key_marks: dict[Path, Mark] = {}
+        self.open: list[_Open] = []
+        self.root: Plain = None
+        self.first: yaml.Event | None = None
+        self.last: yaml.ScalarEvent | None = None
+        self.whole = True
+
+    def build(self, events: Iterable[yaml.Event]) -> tuple[Source | None, list[Problem]]:
+        """Takes all events of a file; a parser's error passes through."""
+        documents = 0
+        for event in events:
+            if isinstance(event, yaml.ScalarEvent):
+                self._scalar(event)
+            elif isinstance(event, yaml.CollectionStartEvent):
+                if len(self.open) == MAX_DEPTH:
+                    text = f"nesting is deeper than {MAX_DEPTH} levels: simplify"
+                    self._problem(event, "too-deep", text, hole=True)
+                    break
+                self._begin(event)
+            elif isinstance(event, yaml.CollectionEndEvent):
+                self.open.pop()
+            elif isinstance(event, yaml.AliasEvent):
+                self._alias(event)
+            elif isinstance(event, yaml.DocumentStartEvent):
+                documents += 1
+                if documents > 1:
+                    text = "a file holds one document: delete this line or begin another file"
+                    self._problem(event, "several-documents", text, hole=True)
+                    break
+        else:
+            self._check_top()
+        source = Source(self.file, self.root, self.marks, self.key_marks) if self.whole else None
+        return source, sorted_problems(self.problems)
+
+    def problems_with(self, error: yaml.MarkedYAMLError) -> list[Problem]:
+        """The problems found before a syntax error, and the error."""
+        open_flow = self.open[-1].flow if self.open else None
+        found = syntax_problems(error, self.file, self.lines, self.last, open_flow)
+        return sorted_problems([*self.problems, *found])
+
+    def _scalar(self, event: yaml.ScalarEvent) -> None:
+        self.last = event
+        self._properties(event)
+        if event.style == '"' and (found := FORBIDDEN.search(event.value)):
+            text = f"an escape stands for {code_point(found.group())}, which is not allowed"
+            self._problem(event, "control-character", text, hole=True)
+        if self.open and self.open[-1].wants_key:
+            self._key(self.open[-1], event)
+            return
+        if not event.value and not event.style and self.open:
+            self._check_flow_key(self.open[-1])
+        self._put(event.value if event.style else plain_value(event.value), event)
+
+    def _key(self, mapping: _Open, event: yaml.ScalarEvent) -> None:
+        key, line = event.value, place(event.start_mark)[0] + 1
+        mapping.wants_key, mapping.key, mapping.key_event = False, None, event
+        if not key:
+            self._problem(event, "empty-key", "a key is missing before the colon", hole=True)
+        elif key == "<<" and not event.style:
+            text = "merge keys (<<) are not supported: write the keys out"
+            self._problem(event, "merge-key", text, hole=True)
+        elif not key.isascii() and not event.style and (edge := _INVISIBLE_EDGE.search(key)):
+            text = f"invisible character {code_point(edge.group())} beside the key: use spaces"
+            self._problem(event, "invisible-character", text, hole=True)
+        elif key in mapping.lines:
+            text = f"key {quoted(key)} stands already in line {mapping.lines[key]}: delete one"
+            self._problem(event, "duplicate-key", text)
+        else:
+            mapping.key = key
+            mapping.lines[key] = line
+            if mapping.path is not None:
+                self.key_marks[(*mapping.path, key)] = self._mark(event)
+
+    def _check_flow_key(self, mapping: _Open) -> None:
+        """Inside braces ``{reps:5}`` is a key without value; it is never meant so."""
+        event = mapping.key_event
+        if not mapping.flow or mapping.key is None or event is None or event.style:
+            return
+        if tight := re.fullmatch(r"([^\s:]+):(\S+)", mapping.key):
+            example = quoted(": ".join(tight.groups()))
+            text = f"write a space after the colon: {example}"
+            self._problem(event, "missing-space", text, hole=True)
+
+    def _begin(self, event: yaml.CollectionStartEvent) -> None:
+        self._properties(event)
+        mapping = isinstance(event, yaml.MappingStartEvent)
+        items: dict[str, Plain] | list[Plain] = {} if mapping else []
+        path: Path | None = None
+        if self.open and self.open[-1].wants_key:
+            text = "a list or mapping cannot be a key: put quotes around a text in brackets"
+            self._refuse_key(event, "key-not-text", text)
+        else:
+            path = self._put(items, event)
+        flow = place(event.start_mark) if event.flow_style else None
+        self.open.append(_Open(items, path, flow, wants_key=mapping))
+
+    def _alias(self, event: yaml.AliasEvent) -> None:
+        if self.open and self.open[-1].wants_key:
+            self._refuse_key(event, "alias", _ALIAS)
+        else:
+            self._problem(event, "alias", _ALIAS, hole=True)
+            self._put(None, event)
+
+    def _refuse_key(self, event: yaml.Event, slug: str, text: str) -> None:
+        self._problem(event, slug, text, hole=True)
+        self.open[-1].wants_key, self.open[-1].key = False, None
+
+    def _put(self, value: Plain, event: yaml.Event) -> Path | None:
+        """Puts a value where it belongs; its path, None where it is dropped."""
+        path: Path | None
+        if not self.open:
+            self.root, self.first, path = value, event, ()
+        else:
+            around = self.open[-1]
+            path = around.path
+            if isinstance(around.items, list):
+                path = None if path is None else (*path, len(around.items))
+                around.items.append(value)
+            elif around.key is None:
+                path = None
+            else:
+                path = None if path is None else (*path, around.key)
+                around.items[around.key] = value
+            around.wants_key = isinstance(around.items, dict)
+        if path is not None:
+            self.marks[path] = self._mark(event)
+        return path
+
+    def _mark(self, event: yaml.Event) -> Mark:
+        line, column = place(event.start_mark)
+        text_column = None
+        if isinstance(event, yaml.ScalarEvent):
+            end_line, end_column = place(event.end_mark)
+            # Escapes are longer than what they stand for, and so are folded and tagged texts.
+            quotes = 1 if event.style in ("'", '"') else 0
+            width = end_column - column - 2 * quotes
+            if line == end_line and width == len(event.value) and (width or quotes):
+                text_column = column + 1 + quotes
+        return Mark(line + 1, column + 1, text_column)
+
+    def _properties(self, event: yaml.ScalarEvent | yaml.CollectionStartEvent) -> None:
+        """Reports an anchor and a tag in front of a value or key."""
+        if event.anchor is not None:
+            self._problem(event, "anchor", _ALIAS, find=f"&{event.anchor}")
+        if event.tag is not None:
+            self._problem(event, "tag", _TAG, find="!")
+
+    def _check_top(self) -> None:
+        """The whole file must be a mapping."""
+        if isinstance(self.root, dict):
+            return
+        self.whole = False
+        first = self.first
+        if first is None or (isinstance(first, yaml.ScalarEvent) and self.root is None):
+            text = "the file is empty: begin it with 'key: value'"
+            self.problems.append(Problem(self.file, 1, 1, "empty-file", text))
+        elif isinstance(first, yaml.SequenceStartEvent):
+            text = "the file is a list: begin it with a key and indent the list under it"
+            self._problem(first, "not-a-mapping", text)
+        elif isinstance(first, yaml.ScalarEvent):
+            line, column = place(first.start_mark)
+            self._problem(first, *no_colon(self.lines[line][column:]))
+
+    def _problem(
+        self, event: yaml.Event, slug: str, text: str, *, hole: bool = False, find: str = ""
+    ) -> None:
+        """Adds a problem where an event begins, or where `find` stands in its first line."""
+        line, column = place(event.start_mark)
+        column = max(self.lines[line].find(find, column), column)
+        self.problems.append(Problem(self.file, line + 1, column + 1, slug, text))
+        self.whole = self.whole and not hole
