@@ -58,6 +58,7 @@ def test_ties_go_up() -> None:
     # The language's own round() would give 80 and 2.
     assert round_to_step(82.5, 5) == 85
     assert round_to_step(2.5, 1) == 3
+    assert round_to_step(2.495, 1) == 2
     assert round_to_step(1.1 * 2.5, 5.5) == 5.5  # 2.7500000000000004 or a hair less
 
 

@@ -103,6 +103,7 @@ def test_percent_off_the_chart(percent: float) -> None:
         ((1, 100),),
         ((1, 100), (5, 100)),
         ((1, 100), (5, 85), (4, 80)),
+        ((1, 100), (5, 85), (5, 80)),
         ((1, 90), (2, 95)),
     ],
 )
@@ -141,6 +142,12 @@ def test_slower_never_means_more(percent: float, lower_s: float, pause_s: float,
     assert slower.middle <= feasible_reps(percent, lower_s, pause_s).middle
 
 
+def test_width_of_the_band() -> None:
+    # 30 % either side, from SD about 2.5 at a mean of 8.8 reps (Nuzzo 2024, as quoted elsewhere).
+    band = feasible_reps(80)
+    assert (band.low, band.middle, band.high) == pytest.approx((5.6, 8.0, 10.4))
+
+
 def test_band_against_measured_repetitions() -> None:
     # Kelly 2015, J Strength Cond Res 29(4):1027–1032: bench press at 90 %, 4.57 ± 2.21 reps.
     assert feasible_reps(90).low < 4.57 < feasible_reps(90).high
@@ -158,7 +165,8 @@ def test_band_is_trusted_above_75_percent_and_below_10_reps() -> None:
     # Sheppard and Triplett 2016, ch. 17.
     assert feasible_reps(76).trusted
     assert not feasible_reps(75).trusted
-    assert not feasible_reps(76, chart=((1, 100), (12, 76))).trusted
+    assert not feasible_reps(75, chart=((1, 100), (8, 75))).trusted
+    assert not feasible_reps(76, chart=((1, 100), (10, 76))).trusted
 
 
 def test_tempo_factor_limits() -> None:

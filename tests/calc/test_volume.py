@@ -98,6 +98,10 @@ def test_only_fast_repetitions_are_fast() -> None:
     assert fast_repetitions(groups) == 16 + 32
 
 
+def test_balance_of_push_and_pull() -> None:
+    assert volume_ratio(9, 12) == 0.75
+
+
 def test_nothing_to_divide_by() -> None:
     assert mean_load([]) is None
     assert mean_load([SetGroup(0, 10, 50)]) is None

@@ -46,7 +46,7 @@ class BandCurve:
     output="kgf, one side",
     source="Fritsch FN, Butland J 1984, SIAM J Sci Stat Comput 5:300–304; readings by the gym",
     evidence=Evidence.MEASURED,
-    error="2 readings 10 %, 3 readings 2–3.5 % of the pull",
+    error="2 readings up to 12 %, 3 readings 2–3.5 % of the pull at the top",
 )
 def band_pull(band: BandCurve, height: float) -> float:
     """Vertical pull of one band in kgf with the bar at `height` m.
@@ -146,7 +146,8 @@ def banded_load(
     if top <= bottom:
         raise ValueError(f"the top at {top:g} m is not above the bottom at {bottom:g} m")
     low, mid, high = (
-        weight + band_pull(left, h) + band_pull(right, h) for h in (bottom, (bottom + top) / 2, top)
+        weight + (band_pull(left, h) + band_pull(right, h))
+        for h in (bottom, (bottom + top) / 2, top)
     )
     return VariableLoad(low, mid, high, 100 * (high - weight) / high)
 
@@ -239,7 +240,7 @@ def choose_band_pair(
             a,
             b,
             band_pull(usable[a], top) + band_pull(usable[b], top),
-            max(band_mismatch(usable[a], usable[b], h) for h in (bottom, top)),
+            max(band_mismatch(usable[a], usable[b], h) for h in (top,)),
         )
         for a, b in combinations(usable, 2)
     )

@@ -37,7 +37,7 @@ def _equation(
         subject=_SUBJECT,
         title=f"1RM from a set to failure, {source.split('.', maxsplit=1)[0]}",
         equation=equation,
-        inputs={"load_kg": "kg", "reps": "repetitions to failure"},
+        inputs={"load_kg": "w, kg", "reps": "r, repetitions to failure"},
         output="estimated 1RM, kg",
         ranges={"load_kg": (0, 1000), "reps": reps},
         source=source,

@@ -87,6 +87,8 @@ def ramp_targets(
     wanted = [step for step in wanted if step.load_g < top_g]
     if not wanted:
         return ()
+    # Several steps may have become the bar: at most one of them stays.
+    smallest_jump_g = max(1, smallest_jump_g)
     kept, last = [wanted[0]], wanted[-1]
     for step in wanted[1:-1]:
         jumps = (step.load_g - kept[-1].load_g, last.load_g - step.load_g)

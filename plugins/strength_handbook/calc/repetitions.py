@@ -198,6 +198,9 @@ class RepBand:
         "eccentric_s": "s",
         "pause_s": "s, the longest",
         "chart": "(reps, %) pairs",
+        "slow_from_s": "s",
+        "pause_from_s": "s",
+        "slow_factor": "1",
     },
     output="low, middle and high repetitions to failure",
     source="width: between people SD about 2.5 reps at a mean of 8.8 and 80 % 1RM, Nuzzo, Pinto, "
@@ -212,6 +215,10 @@ def feasible_reps(
     eccentric_s: float = 0.0,
     pause_s: float = 0.0,
     chart: Chart = TEXTBOOK_CHART,
+    *,
+    slow_from_s: float = 4.0,
+    pause_from_s: float = 2.0,
+    slow_factor: float = 0.7,
 ) -> RepBand:
     """Band of repetitions to failure at `percent` of 1RM.
 
@@ -227,7 +234,13 @@ def feasible_reps(
     5.6
     """
     fresh = reps_at_percent(percent, chart)
-    middle = fresh * tempo_factor(eccentric_s, pause_s)
+    middle = fresh * tempo_factor(
+        eccentric_s,
+        pause_s,
+        slow_from_s=slow_from_s,
+        pause_from_s=pause_from_s,
+        slow_factor=slow_factor,
+    )
     return RepBand(
         low=middle * (1 - BETWEEN_PEOPLE),
         middle=middle,

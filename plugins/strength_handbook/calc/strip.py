@@ -1,7 +1,7 @@
 """Drop sets from the bar: every lighter load is made by taking plates off, none is put on.
 
-Only the grouping of the plates matters: those of the last load stand inside, then, outwards, those of
-every strip, the first strip outermost. A light group may therefore stand inside a heavy one.
+Only the grouping of the plates matters: those of the last load stand inside, then, outwards, those
+of every strip, the first strip outermost. A light group may therefore stand inside a heavy one.
 """
 
 from collections.abc import Callable, Iterator, Sequence

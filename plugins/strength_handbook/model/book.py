@@ -16,8 +16,8 @@ class WrittenProgram:
     id: str
     program: Program
     waves: tuple[Wave, ...]
-    wave_files: tuple[str, ...] = ()
-    """File of each wave, for messages."""
+    wave_ids: tuple[str, ...]
+    """Short name of each wave, from its file name."""
 
     @property
     def weeks(self) -> tuple[int, ...]:

@@ -39,6 +39,8 @@ RULES: dict[str, RuleKind] = {
     "walking-speed": RuleKind(1, "m/s", "Speed of a carry, for session minutes."),
     "change-time": RuleKind(60, "s", "Time to move from one exercise to the next."),
     "swap-time": RuleKind(15, "s", "Time to swap between paired exercises or between partners."),
+    "ramp-sets": RuleKind(4, "sets", "Sets on the way up to today's top set, for session minutes."),
+    "ramp-rest": RuleKind(60, "s", "Rest between those sets."),
     "slow-lowering": RuleKind(4, "s", "A lowering this long or longer counts as slow."),
     "long-pause": RuleKind(2, "s", "A pause this long or longer counts as long."),
     "slow-factor": RuleKind(

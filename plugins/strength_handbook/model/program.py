@@ -171,9 +171,9 @@ class Program(Shape):
     """Monday of week 1."""
     time_cap: Seconds | None = None
     """Door to door."""
-    warm_up: Seconds = 600.0
+    warm_up: Seconds = Field(default=600.0, le=3600)
     """Minutes before the first exercise."""
-    close: Seconds = 300.0
+    close: Seconds = Field(default=300.0, le=3600)
     """Minutes to put away and cool down."""
     group: Group = Field(default_factory=Group)
     goals: list[Goal] = Field(min_length=1)

@@ -108,7 +108,7 @@ def _book(written: Written) -> Book:
                 key,
                 file.model,
                 tuple(wave.model for wave in written.waves_of(key)),
-                tuple(wave.source.file for wave in written.waves_of(key)),
+                tuple(wave.id for wave in written.waves_of(key)),
             )
             for key, file in sorted(written.programs.items())
         ),

@@ -42,6 +42,7 @@ class Found:
         kind: what it describes.
         id: the exercise's id; for programs and waves the program's id.
         order: number of the wave, else 0.
+        wave: short name of the wave, else empty.
     """
 
     path: Path
@@ -49,6 +50,7 @@ class Found:
     kind: Kind
     id: str = ""
     order: int = 0
+    wave: str = ""
 
 
 @dataclass
@@ -124,5 +126,5 @@ def _classify(path: Path, parts: tuple[str, ...], shown: str) -> Found | str:
     if stem == "program":
         return Found(path, shown, Kind.PROGRAM, program)
     if wave := _WAVE.fullmatch(stem):
-        return Found(path, shown, Kind.WAVE, program, int(wave[1]))
+        return Found(path, shown, Kind.WAVE, program, int(wave[1]), wave[2])
     return "a wave's file name is its number and name, like '1-brakes.yml'"

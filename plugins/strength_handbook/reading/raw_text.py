@@ -11,8 +11,8 @@ from strength_handbook.reading.problem import Problem
 MAX_BYTES = 1_000_000
 
 # Control characters except tab and line feed; the three other line breaks of YAML 1.1, which no
-# editor counts as lines; the byte order mark inside a text; two code points that are no characters.
-FORBIDDEN = re.compile(r"[\x00-\x08\x0b-\x1f\x7f-\x9f\u2028\u2029\ufeff\ufffe\uffff]")
+# editor counts as lines; the byte order mark inside a text; code points that are no characters.
+FORBIDDEN = re.compile(r"[\x00-\x08\x0b-\x1f\x7f-\x9f\u2028\u2029\ud800-\udfff\ufeff\ufffe\uffff]")
 
 
 def read_text(raw: bytes, file: str) -> tuple[str | None, list[Problem]]:

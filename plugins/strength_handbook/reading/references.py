@@ -31,6 +31,7 @@ class File(Generic[M]):
     model: M
     source: Source
     order: int = 0
+    id: str = ""
 
 
 @dataclass
@@ -59,7 +60,7 @@ class Written:
         elif isinstance(model, Program):
             self.programs[found.id] = File(model, source)
         elif isinstance(model, Wave):
-            self.waves.setdefault(found.id, []).append(File(model, source, found.order))
+            self.waves.setdefault(found.id, []).append(File(model, source, found.order, found.wave))
 
     def waves_of(self, program: str) -> list[File[Wave]]:
         """A program's waves in order."""

@@ -16,15 +16,18 @@ from strength_handbook.reading.raw_text import FORBIDDEN, code_point
 from strength_handbook.reading.source import Mark, Path, Plain, Source
 from strength_handbook.reading.suggest import quoted
 from strength_handbook.reading.yaml_scalar import plain_value
-from strength_handbook.reading.yaml_syntax import no_colon, place, syntax_problems
+from strength_handbook.reading.yaml_syntax import NO_KEY, no_colon, place, syntax_problems
 
 MAX_DEPTH = 20
+
+_TOP = yaml.Mark("", 0, 0, 0, None, 0)
+_QUOTES = ("'", '"')
 
 # Spaces that are no space, and characters without width, at either end of a key.
 _INVISIBLE = r"[\s\u00ad\u200b-\u200f\u202a-\u202e\u2060-\u2069]"
 _INVISIBLE_EDGE = re.compile(f"^{_INVISIBLE}|{_INVISIBLE}$")
 
-_ALIAS = "anchors and aliases (& and *) are not supported: write the value out, or quote the text"
+_ALIAS = "anchors and aliases (& *) are not supported: write it out, or put quotes around the text"
 _TAG = "tags (!x) are not supported: leave it out, or put quotes around the whole value"
 
 
@@ -101,46 +104,58 @@ class Builder:
 
     def _scalar(self, event: yaml.ScalarEvent) -> None:
         self.last = event
-        self._properties(event)
+        if event.anchor is not None or event.tag is not None:
+            self._properties(event)
         if event.style == '"' and (found := FORBIDDEN.search(event.value)):
-            text = f"an escape stands for {code_point(found.group())}, which is not allowed"
+            text = (
+                f"an escape stands for {code_point(found.group())}, which is not allowed: delete it"
+            )
             self._problem(event, "control-character", text, hole=True)
+        if not event.style and not event.value.isascii():
+            self._check_edges(event)
         if self.open and self.open[-1].wants_key:
             self._key(self.open[-1], event)
             return
-        if not event.value and not event.style and self.open:
-            self._check_flow_key(self.open[-1])
-        self._put(event.value if event.style else plain_value(event.value), event)
+        if event.value or event.style or not self.open or not self.open[-1].key_event:
+            self._put(event.value if event.style else plain_value(event.value), event)
+        else:
+            self._put_nothing(self.open[-1], self.open[-1].key_event)
 
     def _key(self, mapping: _Open, event: yaml.ScalarEvent) -> None:
-        key, line = event.value, place(event.start_mark)[0] + 1
+        key = event.value
         mapping.wants_key, mapping.key, mapping.key_event = False, None, event
         if not key:
-            self._problem(event, "empty-key", "a key is missing before the colon", hole=True)
+            self._problem(event, "empty-key", NO_KEY, hole=True)
         elif key == "<<" and not event.style:
             text = "merge keys (<<) are not supported: write the keys out"
             self._problem(event, "merge-key", text, hole=True)
-        elif not key.isascii() and not event.style and (edge := _INVISIBLE_EDGE.search(key)):
-            text = f"invisible character {code_point(edge.group())} beside the key: use spaces"
-            self._problem(event, "invisible-character", text, hole=True)
         elif key in mapping.lines:
             text = f"key {quoted(key)} stands already in line {mapping.lines[key]}: delete one"
             self._problem(event, "duplicate-key", text)
         else:
+            mark = _mark(event)
             mapping.key = key
-            mapping.lines[key] = line
+            mapping.lines[key] = mark.line
             if mapping.path is not None:
-                self.key_marks[(*mapping.path, key)] = self._mark(event)
+                self.key_marks[(*mapping.path, key)] = mark
 
-    def _check_flow_key(self, mapping: _Open) -> None:
-        """Inside braces ``{reps:5}`` is a key without value; it is never meant so."""
-        event = mapping.key_event
-        if not mapping.flow or mapping.key is None or event is None or event.style:
-            return
-        if tight := re.fullmatch(r"([^\s:]+):(\S+)", mapping.key):
-            example = quoted(": ".join(tight.groups()))
-            text = f"write a space after the colon: {example}"
-            self._problem(event, "missing-space", text, hole=True)
+    def _put_nothing(self, mapping: _Open, key_event: yaml.ScalarEvent) -> None:
+        """A key without value: having no place of its own, the value stands where its key does.
+
+        Inside braces ``{reps:5}`` is such a key too; it is never meant so.
+        """
+        if mapping.flow and mapping.key and re.match(r"[\w-]+:[^ ]", mapping.key):
+            self._problem(key_event, *no_colon(mapping.key), hole=True)
+        path = self._put(None, key_event)
+        if path is not None:
+            mark = self.marks[path]
+            self.marks[path] = Mark(mark.line, mark.column, None)
+
+    def _check_edges(self, event: yaml.ScalarEvent) -> None:
+        """A no-break space beside a word looks like an indentation but is part of the word."""
+        if edge := _INVISIBLE_EDGE.search(event.value):
+            text = f"invisible character {code_point(edge.group())} beside the text: use spaces"
+            self._problem(event, "invisible-character", text, hole=True)
 
     def _begin(self, event: yaml.CollectionStartEvent) -> None:
         self._properties(event)
@@ -168,36 +183,25 @@ class Builder:
 
     def _put(self, value: Plain, event: yaml.Event) -> Path | None:
         """Puts a value where it belongs; its path, None where it is dropped."""
-        path: Path | None
         if not self.open:
-            self.root, self.first, path = value, event, ()
+            self.root, self.first = value, event
+            self.marks[()] = _mark(event)
+            return ()
+        around = self.open[-1]
+        items, part = around.items, around.key
+        path: Path | None = around.path
+        if isinstance(items, list):
+            path = None if path is None else (*path, len(items))
+            items.append(value)
         else:
-            around = self.open[-1]
-            path = around.path
-            if isinstance(around.items, list):
-                path = None if path is None else (*path, len(around.items))
-                around.items.append(value)
-            elif around.key is None:
-                path = None
-            else:
-                path = None if path is None else (*path, around.key)
-                around.items[around.key] = value
-            around.wants_key = isinstance(around.items, dict)
+            around.wants_key = True
+            if part is None:
+                return None
+            path = None if path is None else (*path, part)
+            items[part] = value
         if path is not None:
-            self.marks[path] = self._mark(event)
+            self.marks[path] = _mark(event)
         return path
-
-    def _mark(self, event: yaml.Event) -> Mark:
-        line, column = place(event.start_mark)
-        text_column = None
-        if isinstance(event, yaml.ScalarEvent):
-            end_line, end_column = place(event.end_mark)
-            # Escapes are longer than what they stand for, and so are folded and tagged texts.
-            quotes = 1 if event.style in ("'", '"') else 0
-            width = end_column - column - 2 * quotes
-            if line == end_line and width == len(event.value) and (width or quotes):
-                text_column = column + 1 + quotes
-        return Mark(line + 1, column + 1, text_column)
 
     def _properties(self, event: yaml.ScalarEvent | yaml.CollectionStartEvent) -> None:
         """Reports an anchor and a tag in front of a value or key."""
@@ -212,7 +216,7 @@ class Builder:
             return
         self.whole = False
         first = self.first
-        if first is None or (isinstance(first, yaml.ScalarEvent) and self.root is None):
+        if first is None or (isinstance(first, yaml.ScalarEvent) and not first.value):
             text = "the file is empty: begin it with 'key: value'"
             self.problems.append(Problem(self.file, 1, 1, "empty-file", text))
         elif isinstance(first, yaml.SequenceStartEvent):
@@ -230,3 +234,15 @@ class Builder:
         column = max(self.lines[line].find(find, column), column)
         self.problems.append(Problem(self.file, line + 1, column + 1, slug, text))
         self.whole = self.whole and not hole
+
+
+def _mark(event: yaml.Event) -> Mark:
+    start = event.start_mark or _TOP
+    if not isinstance(event, yaml.ScalarEvent):
+        return Mark(start.line + 1, start.column + 1, None)
+    end = event.end_mark or _TOP
+    # Escaped, folded and tagged texts are longer than what they stand for.
+    quotes = 1 if event.style in _QUOTES else 0
+    width = end.column - start.column - 2 * quotes
+    exact = width == len(event.value) and start.line == end.line and (width or quotes)
+    return Mark(start.line + 1, start.column + 1, start.column + 1 + quotes if exact else None)

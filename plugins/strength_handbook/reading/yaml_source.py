@@ -16,8 +16,15 @@ from strength_handbook.reading.yaml_build import Builder
 
 __all__ = ["Mark", "Path", "Plain", "Source", "read_source"]
 
-# Where the two parsers differ: tabs and directives.
-_NEEDS_EXACT = re.compile(r"\t|^%", re.MULTILINE)
+# Where the two parsers differ: tabs, directives, tags, a question mark at the start of a word or in
+# an anchor, a comment that touches a block scalar's indicator. The first pattern saves time.
+_RARE = re.compile(r"[\t?!|>&*]")
+_DIFFERS = re.compile(r"\t|(?<![^\s\[{,:-])[?!]|[|>][-+0-9]*#|[&*][\w-]+\?")
+
+# PyYAML ends an unquoted text inside brackets at a question mark, YAML 1.2 and libyaml do not.
+# Such a mark is hidden from it behind a private character of the same width.
+_MARK_IN_TEXT = re.compile(r"(?<=[^\s\[{,:?-])[ ?]*\?")
+_HIDDEN_MARK = "\ue000"
 
 
 def read_source(raw: bytes, file: str, *, fast: bool = True) -> tuple[Source | None, list[Problem]]:
@@ -36,7 +43,7 @@ def read_source(raw: bytes, file: str, *, fast: bool = True) -> tuple[Source | N
     text, problems = read_text(raw, file)
     if text is None:
         return None, problems
-    if fast and yaml.__with_libyaml__ and not _NEEDS_EXACT.search(text):
+    if fast and yaml.__with_libyaml__ and not _parsers_may_differ(text):
         try:
             return Builder(file, text).build(yaml.parse(text, Loader=yaml.CSafeLoader))
         except yaml.YAMLError:
@@ -48,12 +55,22 @@ def read_source(raw: bytes, file: str, *, fast: bool = True) -> tuple[Source | N
         return None, builder.problems_with(error)
 
 
+def _parsers_may_differ(text: str) -> bool:
+    return "\n%" in f"\n{text}" or bool(_RARE.search(text) and _DIFFERS.search(text))
+
+
 def _exact_events(text: str) -> Iterator[yaml.Event]:
     """Events of the pure-Python parser, with all its failures made YAML errors."""
+    hide = "?" in text and _HIDDEN_MARK not in text
+    if hide:
+        text = _MARK_IN_TEXT.sub(lambda found: found[0].replace("?", _HIDDEN_MARK), text)
     loader = yaml.SafeLoader(text)
     try:
         while loader.check_event():
-            yield loader.get_event()  # type: ignore[no-untyped-call]  # bare in the stubs
+            event = loader.get_event()  # type: ignore[no-untyped-call]  # bare in the stubs
+            if hide and isinstance(event, yaml.ScalarEvent):
+                event.value = event.value.replace(_HIDDEN_MARK, "?")
+            yield event
     except (ValueError, OverflowError) as error:
         # The number of a \U escape reaches chr() unchecked.
         doing = "while scanning a double-quoted scalar"

@@ -14,10 +14,12 @@ from typing import Protocol
 import yaml
 
 from strength_handbook.reading.problem import Problem
+from strength_handbook.reading.raw_text import code_point
 from strength_handbook.reading.suggest import quoted
 
 _LONGEST_EXAMPLE = 40
 
+NO_KEY = "a key is missing before the colon"
 QUOTE_IT = "put quotes around the whole value"
 
 
@@ -131,13 +133,21 @@ def no_colon(content: str) -> tuple[str, str]:
     >>> no_colon("sets 3")
     ('missing-colon', "a colon is missing after the key: write 'sets: 3'")
     """
-    content = re.split(r"\s#", content)[0].strip()
-    if tight := re.fullmatch(r"([\w-]+):(\S.*)", content):
-        example = _example(*tight.groups())
-        return "missing-space", f"write a space after the colon: {example}"
-    if apart := re.fullmatch(r"([\w-]+)(?:\s*=\s*|\s+:?)(\S.*)", content):
+    content = re.split(r"\s#", content)[0].strip(" ")
+    if tight := re.fullmatch(r"([\w-]+):([^ ].*)", content):
+        key, value = tight.groups()
+        if value[0].isspace():
+            character = code_point(value[0])
+            return (
+                "invisible-character",
+                f"invisible character {character} after the colon: use a space",
+            )
+        return "missing-space", f"write a space after the colon: {_example(key, value)}"
+    if apart := re.fullmatch(r"([\w-]+)(?: *= *| +:?)([^ ].*)", content):
         example = _example(*apart.groups())
         return "missing-colon", f"a colon is missing after the key: write {example}"
+    if re.fullmatch(r"[\w-]+", content) and len(content) <= _LONGEST_EXAMPLE:
+        return "missing-colon", f"a colon is missing after the key: write '{content}: …'"
     return "missing-colon", "a colon is missing: write 'key: value'"
 
 
@@ -208,7 +218,7 @@ def _unexpected_colon(it: Complaint) -> _Answer:
     if above >= 0:
         previous = it.lines[above]
         above_start = _content_start(previous)
-        if start == above_start and not re.search(r":(\s|$)", previous):
+        if start == above_start and not re.search(r":( |$)", previous):
             return (above, start), *no_colon(previous[start:])
         if start >= above_start:
             text = f"this line stands deeper than {quoted(previous.strip(), limit=30)} above, "
@@ -242,7 +252,7 @@ def _flow(it: Complaint) -> _Answer:
     if it.character in ("]", "}"):
         return it.here, "unclosed-bracket", f"'{it.character}' stands where '{closing}' belongs"
     if it.line == it.begun[0]:
-        text = f"a comma is missing before this, or '{closing}', or quotes around a text"
+        text = f"a comma or '{closing}' is missing before this, or quotes around the text before"
         return it.here, "missing-comma", text
     text = f"'{opening}' is not closed, or a comma is missing, before line {it.line + 1}"
     return it.begun, "unclosed-bracket", text
@@ -267,8 +277,13 @@ def _does_not_fit(it: Complaint) -> _Answer:
         return it.here, "needs-quotes", f"text follows the closing bracket: {QUOTE_IT}"
     if any(line.startswith("...") for line in it.lines[: it.line]):
         return it.here, "several-documents", "nothing may follow '...': delete that line"
-    if directive := next((n for n, s in enumerate(it.lines[: it.line]) if s.startswith("%")), None):
-        return _cannot_begin((directive, 0), "%")
+    for number, line in enumerate(it.lines[: it.line]):
+        if line.startswith("%"):
+            return _cannot_begin((number, 0), "%")
+    if it.character == ":":
+        return it.here, "empty-key", NO_KEY
+    if it.before.strip(" -"):
+        return it.here, "needs-quotes", f"this cannot follow on the same line: {QUOTE_IT}"
     if it.what.endswith("'-'"):
         text = (
             "a list item ('- ') stands among keys: indent it under its key, or write 'key: value'"
@@ -279,7 +294,7 @@ def _does_not_fit(it: Complaint) -> _Answer:
         return it.here, "indentation", text + "the line with '- '"
     if it.doing or "<block" in it.what:
         return it.here, "indentation", "the indentation of this line fits no line above"
-    return it.here, "syntax", it.what
+    return it.here, "indentation", "this line does not belong to the lines above"
 
 
 def _after_quote(it: Complaint) -> _Answer | None:

@@ -1,0 +1,205 @@
+"""The page of one exercise, in three layers: glance, read, study."""
+
+from collections.abc import Mapping
+from typing import Any
+
+from strength_handbook.model.exercise import Door, Exercise
+from strength_handbook.model.loading import (
+    BodyWeightLift,
+    ByEffort,
+    InHands,
+    OnBar,
+    OnMachine,
+)
+from strength_handbook.pages.dose_text import in_words, notation, partial_notation
+from strength_handbook.pages.load_html import table_html
+from strength_handbook.pages.lookup import example_lines, slot_lookup
+from strength_handbook.pages.numbers import mass, percent
+from strength_handbook.pages.page import Heading, Page, link, url_of
+from strength_handbook.pages.render import render, safe
+from strength_handbook.pages.session_page import exercise_link, session_uri, use_anchor
+from strength_handbook.plan.scales import Scale
+from strength_handbook.plan.tables import Table, exercise_table
+from strength_handbook.plan.worked import Use, Worked
+
+HEADINGS = (
+    ("today", "In the program"),
+    ("by-body-weight", "Loads by body weight"),
+    ("set-up", "Set up"),
+    ("cues", "Cues"),
+    ("stop", "Stop"),
+    ("help", "Spotting, alone, breathing"),
+    ("instead", "Instead"),
+    ("faults", "Faults and fixes"),
+    ("cautions", "Cautions"),
+    ("why", "Why, and what works"),
+)
+_DOORS = ("easier", "harder", "hurts", "taken", "no_partner")
+_DOOR_NAMES = {
+    "easier": "Easier",
+    "harder": "Harder",
+    "hurts": "It hurts",
+    "taken": "It's taken",
+    "no_partner": "No partner",
+}
+
+
+def exercise_page(worked: Worked, key: str) -> Page:
+    """One exercise page."""
+    exercise = worked.book.exercises[key]
+    uri = f"exercises/{key}.md"
+    url = url_of(uri)
+    units = worked.book.room.units
+    uses = worked.uses.get(key, ())
+    names = worked.book.room.names()
+    table = exercise_table(exercise.load, worked.scales[key], units)
+    html = render(
+        "exercise.html",
+        {
+            "x": exercise,
+            "pattern": exercise.pattern.value.replace("-", " "),
+            "uses": [_use(use, url, units) for use in uses],
+            "table": safe(_table(exercise, table, units)),
+            "table_note": _table_note(exercise, worked.scales[key]),
+            "stations": [names[key] for key in (*exercise.stations, *exercise.uses)],
+            "doors": _doors(worked, exercise, url),
+            "cautions": exercise.all_cautions(),
+            "safety": link(url, "safety/"),
+            "list": link(url, "exercises/"),
+            "numbers": link(url, "numbers/"),
+            "versions": _versions(uses),
+        },
+    )
+    tags = [exercise.pattern.value.replace("-", " "), exercise.role]
+    if exercise.spotting.alone == "fine":
+        tags.append("fine alone")
+    return Page(
+        uri,
+        exercise.name,
+        html,
+        tuple(Heading(2, anchor, title) for anchor, title in HEADINGS),
+        description=f"{exercise.name}: {exercise.why}",
+        tags=tuple(tags),
+        parent="exercises/index.md",
+        boost=2.0,
+    )
+
+
+def _use(use: Use, url: str, units: str) -> dict[str, Any]:
+    found = slot_lookup(use.slot, units)
+    program, week, session = use.program, use.week, use.session
+    return {
+        "id": use_anchor(program.id, week.week, session.id, use.slot.order),
+        "title": f"Week {week.week}, {session.session.title}",
+        "deload": week.deload,
+        "notation": notation(use.slot.dose),
+        "words": in_words(use.slot.dose, use.slot.exercise),
+        "purpose": use.slot.slot.purpose,
+        "order": use.slot.order,
+        "link": link(
+            url,
+            url_of(session_uri(program, week.week, session.id)) + f"#slot-{use.slot.order.lower()}",
+        ),
+        "sentence": found.sentence,
+        "table": safe(found.table),
+        "by_body": safe(found.by_body),
+        "examples": [(name, safe(line)) for name, line in example_lines(use.slot, units)],
+        "band": use.slot.reps_possible,
+    }
+
+
+def _table(exercise: Exercise, table: Table | None, units: str) -> str:
+    if table is None:
+        return ""
+    load = exercise.load
+    match table.kind:
+        case "carry":
+            each = " in each hand" if getattr(load, "hands", None) == 2 else ""
+            caption = f"Load{each}, {units}. Columns: percent of body weight."
+        case "system":
+            caption = (
+                f"What to add (+) or take off (−), {units}. Columns: percent of what your body "
+                "alone weighs in this lift."
+            )
+        case "start":
+            each = " in each hand" if getattr(load, "hands", None) == 2 else ""
+            caption = f"Where to start{each}, {units}, if you have no tested value."
+        case _:
+            caption = f"What your own body weighs in this lift, {units}."
+    return table_html(table, caption, units)
+
+
+def _table_note(exercise: Exercise, scale: Scale | None) -> list[str]:
+    """What stands under the table: what it is made from, how it is rounded, who decides."""
+    load = exercise.load
+    notes: list[str] = []
+    if isinstance(load, OnBar | InHands) and load.body_mass_shares:
+        notes.append("Made from body weight times the percentage.")
+    elif isinstance(load, BodyWeightLift):
+        notes.append(
+            f"Made from {percent(load.share)} of body weight moved ({load.share_source}), times the "
+            "percentage, less that share. Help is rounded up to whole kilograms."
+        )
+    elif isinstance(load, ByEffort):
+        notes.append(load.by)
+        if load.share is not None:
+            notes.append(f"{percent(load.share)} of body weight moves ({load.share_source}).")
+    elif isinstance(load, OnMachine):
+        notes.append("This machine has its own units. They are no kilograms and fit no other.")
+    if load.start is not None and not getattr(load, "body_mass_shares", None):
+        start = load.start
+        shares = ", ".join(f"{name} {percent(share)}" for name, share in start.shares.items())
+        notes.append(
+            f"Made from the coach's starting shares ({shares} of body weight at "
+            f"{mass(start.at.grams, start.at.unit)}), scaled with body weight to the power "
+            f"{start.power:g}."
+        )
+    if scale is not None:
+        notes.append(_rounding(scale))
+    notes.append("The coach's eye and the effort limit come first.")
+    return notes
+
+
+def _rounding(scale: Scale) -> str:
+    rounded = {
+        "down": "rounded down to",
+        "nearest": "rounded to the nearest of",
+        "up": "rounded up to",
+    }[scale.rounding]
+    what = {
+        "bar": f"what the plates at a rack make on the {scale.on}",
+        "fixed": f"the {scale.on}s that exist",
+        "hung": f"what the plates make on the {scale.on}",
+        "pin": f"the pins of the {scale.on}",
+        "plate": "the single plates that exist",
+    }[scale.kind]
+    return f"Loads are {rounded} {what}."
+
+
+def _doors(worked: Worked, exercise: Exercise, url: str) -> list[Mapping[str, Any]]:
+    rows: list[Mapping[str, Any]] = []
+    for name in _DOORS:
+        door: Door = getattr(exercise.doors, name)
+        target = worked.book.exercises[door.to] if door.to else None
+        dose = partial_notation(door.dose) if door.dose else ""
+        rows.append(
+            {
+                "name": _DOOR_NAMES[name],
+                "how": door.how,
+                "target": target.name if target else "",
+                "link": exercise_link(url, door.to) if door.to else "",
+                "load": door.load,
+                "dose": dose,
+            }
+        )
+    return rows
+
+
+def _versions(uses: tuple[Use, ...]) -> list[str]:
+    """Versions of the programs that use the exercise."""
+    seen: dict[str, None] = {}
+    for use in uses:
+        program = use.program.program
+        until = f", until {program.valid_until}" if program.valid_until else ""
+        seen[f"{program.program}, version {program.version}{until}"] = None
+    return list(seen)

@@ -1,0 +1,162 @@
+"""Home, list of exercises, room, words and numbers: the pages that lead to the others."""
+
+from collections import Counter
+from typing import Any
+
+from strength_handbook.calc.registry import all_formulas
+from strength_handbook.model.house_rules import RULES
+from strength_handbook.model.room import Room
+from strength_handbook.model.words import CAUTIONS
+from strength_handbook.pages.glossary import GLOSSARY, NOTATION
+from strength_handbook.pages.numbers import mass
+from strength_handbook.pages.page import Heading, Page, link, url_of
+from strength_handbook.pages.render import render
+from strength_handbook.pages.session_page import exercise_link
+from strength_handbook.pages.week_page import overview_uri, week_links
+from strength_handbook.plan.worked import Worked
+
+
+def this_week(worked: Worked, url: str) -> str:
+    """The list of weeks and sessions of every program, for the home page."""
+    return render(
+        "this_week.html",
+        {
+            "programs": [
+                {
+                    "title": program.program.program,
+                    "link": link(url, url_of(overview_uri(program))),
+                    "weeks": week_links(program, url),
+                }
+                for program in worked.programs
+            ]
+        },
+    )
+
+
+def home_page(worked: Worked) -> Page:
+    """The home page, where no `handbook/index.md` is written."""
+    room = worked.book.room
+    html = render(
+        "home.html",
+        {
+            "gym": room.gym,
+            "group": room.group,
+            "this_week": this_week(worked, ""),
+            "exercises": link("", "exercises/"),
+            "safety": link("", "safety/"),
+        },
+    )
+    return Page("index.md", room.gym, html, in_nav=True, description=f"Training at {room.gym}")
+
+
+def exercise_list(worked: Worked) -> Page:
+    """All exercises by movement."""
+    url = "exercises/"
+    groups: dict[str, list[dict[str, Any]]] = {}
+    for key, exercise in sorted(worked.book.exercises.items(), key=lambda item: item[1].name):
+        groups.setdefault(exercise.pattern.value.replace("-", " "), []).append(
+            {
+                "name": exercise.name,
+                "also": exercise.also,
+                "link": exercise_link(url, key),
+                "used": key in worked.uses,
+                "alone": exercise.spotting.alone == "fine",
+            }
+        )
+    order = sorted(groups)
+    html = render("exercises.html", {"groups": [(name, groups[name]) for name in order]})
+    headings = tuple(Heading(2, name.replace(" ", "-"), name.capitalize()) for name in order)
+    return Page(
+        "exercises/index.md", "Exercises", html, headings, in_nav=True,
+        description="Every exercise of the handbook, by movement",
+    )  # fmt: skip
+
+
+def room_page(worked: Worked) -> Page:
+    """What is in the room."""
+    room = worked.book.room
+    units = room.units
+    html = render(
+        "room.html",
+        {
+            "room": room,
+            "units": units,
+            "plates": [
+                {"mass": mass(plate.mass.grams, plate.mass.unit), "pairs": plate.pairs}
+                for plate in room.plates
+            ],
+            "loose": [
+                {"mass": mass(plate.mass.grams, plate.mass.unit), "pairs": plate.pairs}
+                for plate in room.loose_plates
+            ],
+            "weights": [
+                {"name": weights.name, "note": weights.note, "masses": _masses(room, key)}
+                for key, weights in room.hand_weights.items()
+            ],
+        },
+    )
+    headings = tuple(
+        Heading(2, anchor, title)
+        for anchor, title in (("bars", "Bars"), ("plates", "Plates at each rack"),
+                              ("held", "Held in the hand"), ("rest", "Everything else"))
+    )  # fmt: skip
+    return Page("room.md", "The room", html, headings, in_nav=True,
+                description=f"What is in {room.gym}, with counts")  # fmt: skip
+
+
+def _masses(room: Room, key: str) -> str:
+    """Every mass of a kind of hand weight, with how many where it isn't a pair."""
+    counts: Counter[tuple[int, str]] = Counter()
+    for row in room.hand_weights[key].masses:
+        for one in row.each():
+            counts[(one.grams, one.unit)] += row.count
+    return ", ".join(
+        mass(grams, unit) + ("" if count == 2 else f" (×{count})")
+        for (grams, unit), count in sorted(counts.items())
+    )
+
+
+def words_page() -> Page:
+    """The notation and the words of the handbook."""
+    html = render("words.html", {"notation": NOTATION, "glossary": GLOSSARY, "cautions": CAUTIONS})
+    headings = (Heading(2, "notation", "How a dose is written"), Heading(2, "words", "Words"))
+    return Page("words.md", "Words", html, headings, in_nav=True,
+                description="How a dose is written, and what the words mean")  # fmt: skip
+
+
+def numbers_page(worked: Worked) -> Page:
+    """Every formula with its source, and the house rules in force."""
+    subjects: dict[str, list[Any]] = {}
+    for formula in all_formulas():
+        subjects.setdefault(formula.subject, []).append(formula)
+    rules = [
+        {
+            "name": slug.replace("-", " "),
+            "value": f"{worked.book.rule(slug):g} {kind.unit}".strip(),
+            "what": kind.what,
+            "own": slug in worked.book.rules.rules,
+            "why": worked.book.rules.rules[slug].why if slug in worked.book.rules.rules else None,
+            "source": kind.source,
+        }
+        for slug, kind in RULES.items()
+    ]
+    html = render(
+        "numbers.html",
+        {
+            "subjects": sorted(subjects.items()),
+            "rules": rules,
+            "owner": worked.book.rules.owner,
+            "date": worked.book.rules.date,
+        },
+    )
+    headings = (
+        Heading(2, "short", "In short"),
+        Heading(2, "house-rules", "House rules"),
+        *(Heading(2, _anchor(subject), subject) for subject in sorted(subjects)),
+    )
+    return Page("numbers.md", "How the numbers are made", html, headings, in_nav=True,
+                description="Formulas, ranges, sources and house rules")  # fmt: skip
+
+
+def _anchor(subject: str) -> str:
+    return "".join(c if c.isalnum() else "-" for c in subject.lower())

@@ -1,0 +1,106 @@
+"""For one slot: where a member reads off how heavy."""
+
+from dataclasses import dataclass
+
+from strength_handbook.model.load import (
+    BodyWeight,
+    FixedLoad,
+    PercentOfBodyMass,
+    PercentOfSystem,
+    PercentOfTop,
+    RepMax,
+    Setting,
+)
+from strength_handbook.model.loading import BodyWeightLift, ByEffort, OnMachine
+from strength_handbook.pages.load_html import load_line, strip_html, table_html
+from strength_handbook.pages.numbers import mass, percent
+from strength_handbook.plan.tables import base_strip, body_masses, loading_table, share_table
+from strength_handbook.plan.worked import WorkedSlot
+
+
+@dataclass(frozen=True, slots=True)
+class Lookup:
+    """How to find the load of a slot.
+
+    Attributes:
+        sentence: the answer, or how to get it, in one sentence.
+        table: HTML of the strip to read off, or empty.
+        by_body: HTML of the table by body weight for those without a tested value, or empty.
+        by_body_below: the exercise's own table by body weight helps here.
+    """
+
+    sentence: str
+    table: str = ""
+    by_body: str = ""
+    by_body_below: bool = False
+
+
+def slot_lookup(slot: WorkedSlot, units: str) -> Lookup:
+    """The look-up of one slot in one week."""
+    dose, loading, scale = slot.dose, slot.exercise.load, slot.scale
+    load = dose.load
+    if slot.percent is not None and slot.base is not None:
+        if isinstance(load, PercentOfSystem) or isinstance(loading, BodyWeightLift):
+            table = loading_table(loading, scale, slot.percent, units)
+            caption = (
+                f"{percent(slot.percent)} of your best total. Columns: what you added (+) or took "
+                f"off (−) at your best, {units}. Cells: what to add or take off today, {units}."
+            )
+            sentence = f"Find your body weight, then your best {slot.exercise.name.lower()}."
+            return Lookup(sentence, table_html(table, caption, units) if table else "")
+        strip = strip_html(base_strip(slot.base, scale, slot.percent), units)
+        body = loading_table(loading, scale, slot.percent, units)
+        caption = (
+            f"Today by body weight, {units}. Columns: your best single as a multiple of your body "
+            "weight."
+        )
+        by_body = table_html(body, caption, units) if body else ""
+        return Lookup(_of_base(slot), strip, by_body)
+    if isinstance(load, PercentOfBodyMass) and scale is not None:
+        each = ", each hand" if scale.per_hand else ""
+        table = share_table("carry", scale, (load.percent,), body_masses(units))
+        caption = f"{percent(load.percent)} of body weight{each}, {units}"
+        return Lookup("Find your body weight.", table_html(table, caption, units))
+    if isinstance(load, FixedLoad):
+        return Lookup(f"{mass(load.mass.grams, load.mass.unit)} for everybody.")
+    if isinstance(load, BodyWeight):
+        return Lookup(_body_weight(load))
+    if isinstance(load, Setting | RepMax | PercentOfTop):
+        return Lookup(f"{load.text}: work up to it by feel.", by_body_below=True)
+    return Lookup(_by_effort(slot), by_body_below=not isinstance(loading, ByEffort | OnMachine))
+
+
+def _of_base(slot: WorkedSlot) -> str:
+    base = slot.base.name if slot.base else ""
+    if slot.dose.top is not None:
+        return (
+            f"Today's top decides. Expect about this from your {base[:1].lower()}{base[1:]}; "
+            "if the top set says otherwise, take the given share of that."
+        )
+    return f"Find your {base[:1].lower()}{base[1:]}."
+
+
+def _body_weight(load: BodyWeight) -> str:
+    if not load.change.grams:
+        return "Body weight only; nothing added."
+    what = mass(load.change.grams, load.change.unit)
+    return f"Body weight {'plus' if load.sign > 0 else 'less'} {what}."
+
+
+def _by_effort(slot: WorkedSlot) -> str:
+    loading = slot.exercise.load
+    if isinstance(loading, ByEffort):
+        return loading.by
+    reserve = slot.dose.reserve
+    if reserve is None:
+        return "Choose a load that lets every repetition look the same."
+    if slot.dose.reps is None:
+        return f"Choose a load that feels like {10 - reserve:g} out of 10 by the end."
+    count = slot.dose.reps
+    reps = f"{count.high}" if count.low == count.high else f"{count.low} to {count.high}"
+    return f"Choose a load for {reps} good repetitions with {reserve:g} left. Write it down."
+
+
+def example_lines(slot: WorkedSlot, units: str) -> list[tuple[str, str]]:
+    """Loads of the example lifters, as name and HTML."""
+    return [(name, load_line(load, slot.scale, units)) for name, load in slot.loads.items()]

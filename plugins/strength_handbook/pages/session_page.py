@@ -1,0 +1,142 @@
+"""The page of one session in one week: read standing up, with one hand."""
+
+from typing import Any
+
+from strength_handbook.model.room import Emergency
+from strength_handbook.pages.dose_text import in_words, notation
+from strength_handbook.pages.lookup import example_lines, slot_lookup
+from strength_handbook.pages.numbers import hours_minutes
+from strength_handbook.pages.page import Heading, Page, link, url_of
+from strength_handbook.pages.render import render, safe
+from strength_handbook.plan.worked import (
+    Worked,
+    WorkedProgram,
+    WorkedSession,
+    WorkedSlot,
+    WorkedWeek,
+)
+
+
+def week_uri(program: WorkedProgram, week: int) -> str:
+    """Source path of a week's page."""
+    return f"{program.id}/week-{week:02d}/index.md"
+
+
+def session_uri(program: WorkedProgram, week: int, session: str) -> str:
+    """Source path of a session's page."""
+    return f"{program.id}/week-{week:02d}/{session}.md"
+
+
+def use_anchor(program: str, week: int, session: str, order: str) -> str:
+    """Where an exercise page shows one week's dose."""
+    return f"{program}-week-{week:02d}-{session}-{order.lower()}"
+
+
+def exercise_link(from_url: str, exercise_id: str, anchor: str = "") -> str:
+    """Relative address of an exercise's page."""
+    return link(from_url, f"exercises/{exercise_id}/" + (f"#{anchor}" if anchor else ""))
+
+
+def session_page(
+    worked: Worked, program: WorkedProgram, week: WorkedWeek, session: WorkedSession
+) -> Page:
+    """One session page."""
+    uri = session_uri(program, week.week, session.id)
+    url = url_of(uri)
+    room = worked.book.room
+    title = f"Week {week.week}: {session.session.title}"
+    html = render(
+        "session.html",
+        {
+            "title": title,
+            "wave": week.wave.wave,
+            "deload": week.deload,
+            "day": (session.session.day or "").capitalize(),
+            "minutes": round(session.minutes.total),
+            "version": program.program.version,
+            "valid_until": program.program.valid_until,
+            "purpose": session.session.purpose,
+            "optional": session.session.optional,
+            "safety": link(url, "safety/"),
+            "week_link": link(url, url_of(week_uri(program, week.week))),
+            "groups": _groups(worked, program, session, url),
+            "warm_up": session.session.warm_up,
+            "warm_up_minutes": round(program.program.warm_up / 60),
+            "close_minutes": round(program.program.close / 60),
+            "sharing": program.program.group.sharing,
+            "cut_first": session.session.cut_first,
+            "rules": program.program.rules,
+            "partner": [
+                (slot.order, slot.exercise.name, slot.exercise.spotting)
+                for slot in session.slots
+                if slot.exercise.spotting.spotters
+            ],
+            "not_alone": [
+                (slot.exercise.name, slot.exercise.spotting.alone_how)
+                for slot in session.slots
+                if slot.exercise.spotting.alone == "no"
+            ],
+            "emergency": safe(emergency_panel(room.emergency)),
+        },
+    )
+    headings = [
+        Heading(2, f"slot-{slot.order.lower()}", f"{slot.order} {slot.exercise.name}")
+        for slot in session.slots
+    ]
+    headings += [Heading(2, "warm-up", "Warm-up"), Heading(2, "emergency", "If someone is hurt")]
+    return Page(
+        uri,
+        title,
+        html,
+        tuple(headings),
+        description=f"{program.program.program}, week {week.week}: {session.session.purpose}",
+        parent=week_uri(program, week.week),
+        boost=1.5,
+    )
+
+
+def emergency_panel(emergency: Emergency) -> str:
+    """The emergency panel, the same on every page."""
+    return render("emergency.html", {"e": emergency})
+
+
+def _groups(
+    worked: Worked, program: WorkedProgram, session: WorkedSession, url: str
+) -> list[dict[str, Any]]:
+    """The slots by letter, each group with the minute at which it starts."""
+    starts = dict(session.minutes.starts)
+    groups: list[dict[str, Any]] = []
+    for slot in session.slots:
+        letter = slot.order[0]
+        if not groups or groups[-1]["letter"] != letter:
+            groups.append({"letter": letter, "at": hours_minutes(starts[letter]), "slots": []})
+        groups[-1]["slots"].append(_slot(worked, program, session, slot, url))
+    for group in groups:
+        group["paired"] = len(group["slots"]) > 1
+    return groups
+
+
+def _slot(
+    worked: Worked, program: WorkedProgram, session: WorkedSession, slot: WorkedSlot, url: str
+) -> dict[str, Any]:
+    units = worked.book.room.units
+    found = slot_lookup(slot, units)
+    anchor = use_anchor(program.id, session.week, session.id, slot.order)
+    return {
+        "order": slot.order,
+        "id": f"slot-{slot.order.lower()}",
+        "name": slot.exercise.name,
+        "link": exercise_link(url, slot.exercise_id, anchor),
+        "table_link": exercise_link(url, slot.exercise_id, "by-body-weight"),
+        "purpose": slot.slot.purpose,
+        "notation": notation(slot.dose),
+        "words": in_words(slot.dose, slot.exercise),
+        "voice": slot.exercise.cues.voice,
+        "note": slot.dose.note,
+        "sentence": found.sentence,
+        "table": safe(found.table),
+        "by_body": safe(found.by_body),
+        "by_body_below": found.by_body_below,
+        "examples": [(name, safe(line)) for name, line in example_lines(slot, units)],
+        "band": slot.reps_possible,
+    }

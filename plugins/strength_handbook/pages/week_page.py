@@ -1,0 +1,198 @@
+"""The page of one week, and the overview of a whole program."""
+
+from typing import Any
+
+from strength_handbook.pages.dose_text import notation
+from strength_handbook.pages.numbers import count_word
+from strength_handbook.pages.page import Heading, Page, link, url_of
+from strength_handbook.pages.render import render, safe
+from strength_handbook.pages.session_page import exercise_link, session_uri, week_uri
+from strength_handbook.pictures.bars import week_bars
+from strength_handbook.plan.volume import Volume
+from strength_handbook.plan.worked import Worked, WorkedProgram, WorkedWeek
+
+EMPHASIS = {
+    "eccentric": "slow lowering",
+    "isometric": "holding",
+    "speed": "moving fast",
+    "strength": "lifting heavy",
+    "size": "more work per muscle",
+    "endurance": "lasting longer",
+    "general": "a bit of everything",
+}
+
+
+def overview_uri(program: WorkedProgram) -> str:
+    """Source path of a program's overview."""
+    return f"{program.id}/index.md"
+
+
+def week_page(worked: Worked, program: WorkedProgram, week: WorkedWeek) -> Page:
+    """One week page."""
+    uri = week_uri(program, week.week)
+    url = url_of(uri)
+    title = f"Week {week.week}"
+    fresh = _new_exercises(program, week)
+    html = render(
+        "week.html",
+        {
+            "title": title,
+            "wave": week.wave.wave,
+            "emphasis": EMPHASIS[week.wave.emphasis],
+            "deload": week.deload,
+            "test": week.week in week.wave.tests,
+            "promise": week.wave.promise,
+            "sessions": [
+                {
+                    "title": session.session.title,
+                    "day": (session.session.day or "").capitalize(),
+                    "optional": session.session.optional,
+                    "minutes": round(session.minutes.total),
+                    "purpose": session.session.purpose,
+                    "link": link(url, url_of(session_uri(program, week.week, session.id))),
+                    "slots": [
+                        (slot.order, slot.exercise.name, notation(slot.dose))
+                        for slot in session.slots
+                    ],
+                }
+                for session in week.sessions
+            ],
+            "volume": volume_lines(week.volume),
+            "hard_sets": sorted(
+                week.volume.hard_sets.items(), key=lambda item: (-item[1], item[0])
+            ),
+            "fresh": [(worked.book.exercises[key].name, exercise_link(url, key)) for key in fresh],
+            "overview": link(url, url_of(overview_uri(program))),
+            "program": program.program.program,
+        },
+    )
+    return Page(
+        uri,
+        title,
+        html,
+        (Heading(2, "volume", "What it adds up to"),),
+        description=f"{program.program.program}, week {week.week} of {len(program.weeks)}",
+        in_nav=True,
+        parent=overview_uri(program),
+    )
+
+
+def volume_lines(volume: Volume) -> list[tuple[str, str]]:
+    """The three numbers that show a wave's emphasis, and the usual sums."""
+    return [
+        ("Lowering", f"{volume.eccentric_s:.0f} s"),
+        ("Holding", f"{volume.isometric_s:.0f} s"),
+        ("Fast repetitions", f"{volume.fast_reps:.0f}"),
+        ("Sets", f"{volume.sets:g}"),
+        ("Repetitions", f"{volume.reps:g}"),
+    ]
+
+
+def _new_exercises(program: WorkedProgram, week: WorkedWeek) -> list[str]:
+    """Exercises that no earlier week has, in order."""
+    earlier = {
+        slot.exercise_id
+        for other in program.weeks
+        if other.week < week.week
+        for session in other.sessions
+        for slot in session.slots
+    }
+    fresh: dict[str, None] = {}
+    for session in week.sessions:
+        for slot in session.slots:
+            if slot.exercise_id not in earlier:
+                fresh[slot.exercise_id] = None
+    return list(fresh)
+
+
+def overview_page(program: WorkedProgram) -> Page:
+    """The program on one page."""
+    uri = overview_uri(program)
+    url = url_of(uri)
+    written = program.program
+    html = render(
+        "program.html",
+        {
+            "p": written,
+            "weeks_word": count_word(len(program.weeks)),
+            "waves": _waves(program),
+            "weeks": week_links(program, url),
+            "goals": [
+                {
+                    "goal": goal.goal,
+                    "test": goal.test,
+                    "link": _goal_link(program, goal.base, goal.exercise, url),
+                }
+                for goal in written.goals
+            ],
+            "charts": [
+                safe(chart)
+                for chart in (
+                    week_bars("Seconds of lowering", _series(program, "eccentric_s"), "s"),
+                    week_bars("Seconds of holding", _series(program, "isometric_s"), "s"),
+                    week_bars("Fast repetitions", _series(program, "fast_reps"), ""),
+                )
+            ],
+            "safety": link(url, "safety/"),
+        },
+    )
+    return Page(
+        uri,
+        written.program,
+        html,
+        (
+            Heading(2, "weeks", "Weeks"),
+            Heading(2, "need", "What it is for"),
+            Heading(2, "goals", "Goals and tests"),
+            Heading(2, "waves", "Waves"),
+            Heading(2, "curves", "Three numbers a week"),
+        ),
+        description=" ".join(written.need[:1]),
+        in_nav=True,
+        boost=1.2,
+    )
+
+
+def week_links(program: WorkedProgram, url: str) -> list[dict[str, Any]]:
+    """Every week with its sessions, linked."""
+    return [
+        {
+            "week": week.week,
+            "wave": week.wave.wave,
+            "deload": week.deload,
+            "link": link(url, url_of(week_uri(program, week.week))),
+            "sessions": [
+                {
+                    "title": session.session.title,
+                    "day": (session.session.day or "").capitalize()[:3],
+                    "link": link(url, url_of(session_uri(program, week.week, session.id))),
+                }
+                for session in week.sessions
+            ],
+        }
+        for week in program.weeks
+    ]
+
+
+def _waves(program: WorkedProgram) -> list[dict[str, str]]:
+    seen: dict[str, dict[str, str]] = {}
+    for week in program.weeks:
+        if week.wave_id not in seen:
+            numbers = week.wave.weeks
+            run = f"{numbers[0]}" if len(numbers) == 1 else f"{numbers[0]} to {numbers[-1]}"
+            seen[week.wave_id] = {
+                "name": week.wave.wave,
+                "weeks": run,
+                "emphasis": EMPHASIS[week.wave.emphasis],
+                "promise": week.wave.promise,
+            }
+    return list(seen.values())
+
+
+def _series(program: WorkedProgram, name: str) -> list[tuple[str, float]]:
+    return [(str(week.week), float(getattr(week.volume, name))) for week in program.weeks]
+
+
+def _goal_link(program: WorkedProgram, base: str | None, exercise: str | None, url: str) -> str:
+    key = exercise or (program.program.bases[base].exercise if base else None)
+    return exercise_link(url, key) if key else ""

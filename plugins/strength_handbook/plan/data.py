@@ -1,0 +1,138 @@
+"""The worked program as data, for other tools and for comparing one publication with the next.
+
+Further keys may be added; none is dropped or renamed without raising `SCHEMA`.
+"""
+
+from typing import Any
+
+from strength_handbook.model.book import Book
+from strength_handbook.model.dose import Clock, Distance, Hold, Reps
+from strength_handbook.plan.loads import PlannedLoad
+from strength_handbook.plan.scales import Scale
+from strength_handbook.plan.volume import Volume
+from strength_handbook.plan.worked import WorkedProgram, WorkedSession, WorkedSlot, WorkedWeek
+
+SCHEMA = 1
+
+
+def program_data(book: Book, worked: WorkedProgram) -> dict[str, Any]:
+    """A worked program as plain data, ready for JSON."""
+    return {
+        "schema": SCHEMA,
+        "program": worked.id,
+        "title": worked.program.program,
+        "version": worked.program.version,
+        "units": book.room.units,
+        "lifters": [
+            {
+                "id": name,
+                "bodyweight_kg": _kg(lifter.bodyweight.grams),
+                "bases": {key: _kg(mass.grams) for key, mass in lifter.bases.items()},
+            }
+            for name, lifter in book.lifters.items()
+        ],
+        "weeks": [_week(week) for week in worked.weeks],
+    }
+
+
+def _week(week: WorkedWeek) -> dict[str, Any]:
+    return {
+        "week": week.week,
+        "wave": week.wave_id,
+        "deload": week.deload,
+        "volume": _volume(week.volume),
+        "sessions": [_session(session) for session in week.sessions],
+    }
+
+
+def _session(session: WorkedSession) -> dict[str, Any]:
+    return {
+        "id": session.id,
+        "title": session.session.title,
+        "optional": session.session.optional,
+        "minutes": round(session.minutes.total, 1),
+        "volume": _volume(session.volume),
+        "slots": [_slot(slot) for slot in session.slots],
+    }
+
+
+def _volume(volume: Volume) -> dict[str, Any]:
+    return {
+        "hard_sets": {muscle: _short(sets) for muscle, sets in sorted(volume.hard_sets.items())},
+        "eccentric_s": round(volume.eccentric_s),
+        "isometric_s": round(volume.isometric_s),
+        "fast_reps": round(volume.fast_reps),
+        "sets": _short(volume.sets),
+        "reps": _short(volume.reps),
+        "tonnage_kg": {name: round(kg, 1) for name, kg in sorted(volume.tonnage_kg.items())},
+    }
+
+
+def _slot(worked: WorkedSlot) -> dict[str, Any]:
+    dose = worked.dose
+    work = dose.work
+    return {
+        "order": worked.order,
+        "exercise": worked.exercise_id,
+        "sets": dose.sets.high,
+        "reps": work.count.high if isinstance(work, Reps) else None,
+        "reps_low": work.count.low if isinstance(work, Reps) else None,
+        "hold_s": work.seconds if isinstance(work, Hold) else None,
+        "time_s": work.seconds if isinstance(work, Clock) else None,
+        "distance_m": work.metres if isinstance(work, Distance) else None,
+        "each_side": dose.each_side,
+        "tempo": dose.tempo.text if dose.tempo else None,
+        "rir": dose.reserve,
+        "rest_s": dose.rest,
+        "every_s": dose.every,
+        "method": method(worked),
+        "load": dose.load.text if dose.load else None,
+        "base": worked.base_id,
+        "by_lifter": {name: _load(load, worked.scale) for name, load in worked.loads.items()},
+    }
+
+
+def method(worked: WorkedSlot) -> str:
+    """One word for how the sets are done."""
+    dose = worked.dose
+    if dose.top is not None:
+        return "back-off"
+    if dose.every is not None:
+        return "interval"
+    match dose.work:
+        case Hold():
+            return "hold"
+        case Distance():
+            return "carry"
+        case Clock():
+            return "timed"
+        case Reps(count):
+            if count.open or dose.last_set is not None:
+                return "open"
+            return "range" if count.low != count.high else "straight"
+
+
+def _load(load: PlannedLoad, scale: Scale | None) -> dict[str, Any]:
+    actual = load.actual_g
+    data: dict[str, Any] = {
+        "planned_kg": _kg(load.planned_g),
+        "load_kg": None if actual is None else _kg(actual),
+        "percent": None if load.actual_percent is None else round(load.actual_percent, 1),
+    }
+    if scale is not None and scale.kind == "bar" and load.step is not None:
+        data["bar_kg"] = _kg(scale.empty_g)
+        data["plates_per_side_kg"] = [_kg(grams) for grams in load.step.parts]
+    elif load.step is not None and load.step.parts:
+        data["plates_kg"] = [_kg(grams) for grams in load.step.parts]
+    if load.body_g:
+        data["system_kg"] = None if actual is None else _kg(round(load.body_g) + actual)
+    return data
+
+
+def _kg(grams: float) -> float:
+    """Grams as kilograms; whole grams have at most three decimals."""
+    return _short(round(grams / 1000, 3))
+
+
+def _short(number: float) -> float:
+    return int(number) if number == int(number) else round(number, 3)

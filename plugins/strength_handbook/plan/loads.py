@@ -1,0 +1,137 @@
+"""From what a dose says to a load that can be put on: planned, achievable, actual.
+
+For body-weight lifts the load is what is added (positive grams) or taken off (negative); the total
+that moves is the share of the body plus that.
+"""
+
+import math
+from dataclasses import dataclass
+
+from strength_handbook.calc.repetitions import percent_for_reps
+from strength_handbook.model.dose import Dose
+from strength_handbook.model.load import (
+    BodyWeight,
+    FixedLoad,
+    Load,
+    PercentOfBase,
+    PercentOfBodyMass,
+    PercentOfSystem,
+    PercentOfTop,
+    RepMax,
+    Setting,
+)
+from strength_handbook.model.loading import BodyWeightLift, Loading
+from strength_handbook.plan.scales import Scale, Step
+
+HELP_STEP_G = 1000
+"""Help is printed in whole kilograms, rounded towards more help."""
+
+
+@dataclass(frozen=True, slots=True)
+class PlannedLoad:
+    """One load for one lifter, or for one row of a table.
+
+    Attributes:
+        planned_g: what the dose asks for; negative where weight is taken off.
+        step: the load that exists, or None where none may be taken.
+        help_g: weight taken off, rounded towards more help; 0 where none.
+        reference_g: what the percentage is of, or 0 where the load is no percentage.
+        body_g: share of the body that moves with the load, for body-weight lifts.
+    """
+
+    planned_g: float
+    step: Step | None
+    help_g: int = 0
+    reference_g: float = 0
+    body_g: float = 0
+
+    @property
+    def actual_g(self) -> int | None:
+        """The load itself: what is on, or less the help."""
+        if self.help_g:
+            return -self.help_g
+        return None if self.step is None else self.step.grams
+
+    @property
+    def planned_percent(self) -> float | None:
+        """The percentage asked for."""
+        if not self.reference_g:
+            return None
+        return 100 * (self.planned_g + self.body_g) / self.reference_g
+
+    @property
+    def actual_percent(self) -> float | None:
+        """The percentage that the achievable load really is."""
+        if not self.reference_g or self.actual_g is None:
+            return None
+        return 100 * (self.actual_g + self.body_g) / self.reference_g
+
+
+def body_share_g(loading: Loading, body_g: float) -> float:
+    """Share of the body that a body-weight lift moves; 0 for other lifts."""
+    return body_g * loading.share / 100 if isinstance(loading, BodyWeightLift) else 0.0
+
+
+def reference_percent(load: Load | None, top: int | None = None) -> float | None:
+    """Percent of the base that a load comes to, where it refers to a base.
+
+    An RM is looked up in the textbook chart; percent of the top set refers to that.
+    """
+    if isinstance(load, PercentOfBase | PercentOfSystem):
+        return load.percent
+    if isinstance(load, RepMax):
+        return percent_for_reps(min(load.reps, 15))
+    if isinstance(load, PercentOfTop):
+        return load.percent * percent_for_reps(min(top or 1, 15)) / 100
+    return None
+
+
+def plan_load(
+    dose: Dose,
+    loading: Loading,
+    scale: Scale | None,
+    *,
+    body_g: float | None,
+    base_g: float | None,
+) -> PlannedLoad | None:
+    """The load of a dose; None where it takes a number that is not known, or effort decides.
+
+    Args:
+        dose: what is asked.
+        loading: how the exercise is loaded.
+        scale: the loads that exist for it.
+        body_g: body mass, or None.
+        base_g: the tested value; for `PercentOfSystem` the best total, or None.
+    """
+    share_g = body_share_g(loading, body_g or 0)
+    percent = reference_percent(dose.load, dose.top)
+    if percent is not None:
+        if base_g is None or (share_g == 0 and isinstance(loading, BodyWeightLift)):
+            return None
+        return _achieved(base_g * percent / 100 - share_g, scale, base_g, share_g)
+    planned = _planned(dose.load, body_g)
+    return None if planned is None else _achieved(planned, scale, 0, share_g)
+
+
+def _planned(load: Load | None, body_g: float | None) -> float | None:
+    if isinstance(load, FixedLoad):
+        return load.mass.grams
+    if isinstance(load, BodyWeight):
+        return load.sign * load.change.grams
+    if isinstance(load, PercentOfBodyMass):
+        return None if body_g is None else load.percent * body_g / 100
+    if isinstance(load, Setting) or load is None:
+        return None
+    raise TypeError(f"no rule for {load!r}")
+
+
+def _achieved(
+    planned_g: float, scale: Scale | None, reference_g: float, share_g: float
+) -> PlannedLoad:
+    # Percentages of grams can end in a hair below a whole gram: 0.7 * 140000 = 97999.99…
+    planned_g = round(planned_g, 3)
+    if planned_g < 0:
+        help_g = math.ceil(-planned_g / HELP_STEP_G) * HELP_STEP_G
+        return PlannedLoad(planned_g, None, help_g, reference_g, share_g)
+    step = scale.best(planned_g) if scale else (Step(0) if planned_g == 0 else None)
+    return PlannedLoad(planned_g, step, 0, reference_g, share_g)

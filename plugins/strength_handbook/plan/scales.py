@@ -1,0 +1,187 @@
+"""Which loads exist for an exercise in this room, each with how it is put together.
+
+A scale is a rising list of steps. Every load on a page is one of these steps, so what the build
+prints and what a phone picks cannot differ.
+"""
+
+from bisect import bisect_left, bisect_right
+from collections.abc import Sequence
+from dataclasses import dataclass
+from functools import cached_property
+from operator import attrgetter
+from typing import Literal
+
+from strength_handbook.calc.plates import PlateSize, load_table
+from strength_handbook.model.loading import (
+    BodyWeightLift,
+    InHands,
+    Loading,
+    OnBar,
+    OnMachine,
+    OnStack,
+    PlateHeld,
+)
+from strength_handbook.model.room import Plate, Room
+
+Kind = Literal["bar", "fixed", "hung", "pin", "plate"]
+
+
+@dataclass(frozen=True, slots=True)
+class Step:
+    """One load that exists.
+
+    Attributes:
+        grams: the load itself; per hand where things are held in both hands.
+        parts: plates of one side, inner to outer; plates hung on; or the pin and its add-on. A
+            stack's load is what its pin says, not what the hand feels: that is what is set.
+    """
+
+    grams: int
+    parts: tuple[int, ...] = ()
+
+
+@dataclass(frozen=True, eq=False)
+class Scale:
+    """All loads of one loading. Compared by identity: one scale serves all tables of its kind.
+
+    Attributes:
+        kind: ``bar`` plates on both ends, ``fixed`` masses, ``hung`` single plates on or in
+            something, ``pin`` in a stack, ``plate`` held.
+        on: name of the thing loaded.
+        empty_g: its own mass, part of every step.
+        per_hand: the load is for each hand.
+        rounding: which step to take for a target between two.
+        steps: rising.
+    """
+
+    kind: Kind
+    on: str
+    empty_g: int
+    per_hand: bool
+    rounding: Literal["down", "nearest", "up"]
+    steps: tuple[Step, ...]
+
+    @cached_property
+    def lightest_g(self) -> int:
+        """The smallest load there is."""
+        return self.steps[0].grams if self.steps else 0
+
+    @cached_property
+    def heaviest_g(self) -> int:
+        """The largest load there is."""
+        return self.steps[-1].grams if self.steps else 0
+
+    def best(self, target_g: float) -> Step | None:
+        """The step for a target, by the scale's rounding; None where none may be taken.
+
+        ``nearest`` takes the lighter of two that are equally near.
+        """
+        steps = self.steps
+        at_most = bisect_right(steps, target_g, key=_grams)
+        at_least = bisect_left(steps, target_g, key=_grams)
+        below = steps[at_most - 1] if at_most else None
+        above = steps[at_least] if at_least < len(steps) else None
+        if self.rounding == "down":
+            return below
+        if self.rounding == "up":
+            return above
+        if below is None or above is None:
+            return below or above
+        return below if target_g - below.grams <= above.grams - target_g else above
+
+
+_grams = attrgetter("grams")
+
+
+def scale_for(room: Room, loading: Loading) -> Scale | None:
+    """The loads that exist for a loading; None where there is nothing to choose in mass."""
+    if isinstance(loading, OnBar):
+        return _bar(room, loading)
+    if isinstance(loading, InHands):
+        weights = room.hand_weights[loading.weight]
+        masses = sorted(
+            {
+                mass.grams
+                for row in weights.masses
+                if row.count >= loading.hands
+                for mass in row.each()
+            }
+        )
+        steps = tuple(Step(grams) for grams in masses)
+        return Scale("fixed", weights.name, 0, loading.hands == 2, loading.rounding, steps)
+    if isinstance(loading, BodyWeightLift) and loading.carrier:
+        carrier = room.carriers[loading.carrier]
+        limit = carrier.limit.grams if carrier.limit else None
+        return _single_plates(
+            room.plates, carrier.name, carrier.mass.grams, limit, loading.rounding, "hung"
+        )
+    if isinstance(loading, PlateHeld):
+        limit = loading.limit.grams if loading.limit else None
+        held = tuple(
+            Step(plate.mass.grams, (plate.mass.grams,))
+            for plate in sorted(room.plates, key=lambda plate: plate.mass.grams)
+            if plate.pairs and (limit is None or plate.mass.grams <= limit)
+        )
+        return Scale("plate", "plate", 0, per_hand=False, rounding=loading.rounding, steps=held)
+    if isinstance(loading, OnStack):
+        return _stack(room, loading)
+    return None
+
+
+def unit_scale(room: Room, loading: OnMachine) -> tuple[float, ...]:
+    """Every setting of a machine that has its own units, rising."""
+    machine = room.machines[loading.machine]
+    count = int((machine.to - machine.from_) / machine.by + 1e-9)
+    return tuple(machine.from_ + i * machine.by for i in range(min(count, 1000) + 1))
+
+
+def _sizes(plates: Sequence[Plate], share: int = 1) -> tuple[PlateSize, ...]:
+    """Plates of a station, divided among things loaded alike at the same time."""
+    return tuple(
+        PlateSize(plate.mass.grams, plate.pairs // share, plate.thickness * 1000)
+        for plate in plates
+        if plate.mass.grams > 0
+    )
+
+
+def _bar(room: Room, loading: OnBar) -> Scale:
+    bar = room.bars[loading.bar]
+    table = load_table(
+        bar.mass.grams,
+        # Two handles carried at once share the plates of one station.
+        _sizes(room.plates, loading.hands or 1),
+        sleeve_mm=None if bar.sleeve is None else bar.sleeve * 1000,
+        collar_g=bar.collar.grams,
+        limit_g=bar.limit.grams if bar.limit else None,
+    )
+    steps = tuple(Step(load.total_g, load.side_g) for load in table.loads)
+    per_hand = loading.hands == 2
+    return Scale("bar", bar.name, table.empty_g, per_hand, loading.rounding, steps)
+
+
+def _single_plates(
+    plates: Sequence[Plate],
+    name: str,
+    own_g: int,
+    limit_g: int | None,
+    rounding: Literal["down", "nearest", "up"],
+    kind: Kind,
+) -> Scale:
+    table = load_table(own_g, _sizes(plates), limit_g=limit_g, sides=1)
+    steps = tuple(Step(load.total_g, load.side_g) for load in table.loads)
+    if own_g:
+        # Going without is always possible: then the thing itself is left off too.
+        steps = (Step(0), *steps)
+    return Scale(kind, name, own_g, per_hand=False, rounding=rounding, steps=steps)
+
+
+def _stack(room: Room, loading: OnStack) -> Scale:
+    stack = room.stacks[loading.stack]
+    pins = [mass.grams for mass in stack.pins.each()]
+    found: dict[int, tuple[int, ...]] = {pin: (pin,) for pin in pins}
+    if stack.add_on:
+        extra = stack.add_on.grams
+        for pin in pins:
+            found.setdefault(pin + extra, (pin, extra))
+    steps = tuple(Step(total, parts) for total, parts in sorted(found.items()))
+    return Scale("pin", stack.name, 0, per_hand=False, rounding=loading.rounding, steps=steps)

@@ -1,0 +1,231 @@
+"""The worked program: every week's sessions with loads, minutes and volumes."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+
+from strength_handbook.calc.repetitions import RepBand, feasible_reps
+from strength_handbook.model.book import Book, WrittenProgram
+from strength_handbook.model.dose import Dose, complete
+from strength_handbook.model.exercise import Exercise
+from strength_handbook.model.program import Base, Program, Session, Slot, Wave
+from strength_handbook.plan.loads import PlannedLoad, body_share_g, plan_load, reference_percent
+from strength_handbook.plan.minutes import Minutes, TimedSlot, session_minutes
+from strength_handbook.plan.scales import Scale, scale_for
+from strength_handbook.plan.volume import Volume, add_up, slot_volume
+
+
+@dataclass(frozen=True, eq=False)
+class WorkedSlot:
+    """One exercise in one session of one week.
+
+    Attributes:
+        slot: as written.
+        exercise_id: address of its page.
+        exercise: the exercise.
+        dose: the complete dose.
+        base_id: what percentages refer to, or None.
+        base: the same as an entry of the program, or None.
+        percent: percent of the base that the load comes to, or None.
+        scale: the loads that exist, or None.
+        loads: load of each example lifter for whom it can be known.
+        reps_possible: repetitions most people can do at that percentage and tempo, or None.
+        volume: sums of the slot.
+    """
+
+    slot: Slot
+    exercise_id: str
+    exercise: Exercise
+    dose: Dose
+    base_id: str | None
+    base: Base | None
+    percent: float | None
+    scale: Scale | None
+    loads: Mapping[str, PlannedLoad]
+    reps_possible: RepBand | None
+    volume: Volume
+
+    @property
+    def order(self) -> str:
+        """A, B1, B2 …"""
+        return self.slot.order
+
+
+@dataclass(frozen=True, eq=False)
+class WorkedSession:
+    """One session of one week."""
+
+    id: str
+    week: int
+    session: Session
+    slots: tuple[WorkedSlot, ...]
+    minutes: Minutes
+    volume: Volume
+
+
+@dataclass(frozen=True, eq=False)
+class WorkedWeek:
+    """One week."""
+
+    week: int
+    wave_id: str
+    wave: Wave
+    sessions: tuple[WorkedSession, ...]
+    volume: Volume
+
+    @property
+    def deload(self) -> bool:
+        """True for a week of less."""
+        return self.week in self.wave.deload
+
+
+@dataclass(frozen=True, eq=False)
+class WorkedProgram:
+    """A whole program."""
+
+    id: str
+    program: Program
+    weeks: tuple[WorkedWeek, ...]
+
+    def week(self, number: int) -> WorkedWeek:
+        """A week by its number.
+
+        Raises:
+            KeyError: where there is no such week.
+        """
+        for week in self.weeks:
+            if week.week == number:
+                return week
+        raise KeyError(number)
+
+
+@dataclass(frozen=True, slots=True)
+class Use:
+    """Where an exercise is used."""
+
+    program: WorkedProgram
+    week: WorkedWeek
+    session: WorkedSession
+    slot: WorkedSlot
+
+
+@dataclass(frozen=True, eq=False)
+class Worked:
+    """Everything worked out.
+
+    Attributes:
+        book: what was written.
+        programs: the programs.
+        scales: loads that exist for each exercise, by its id.
+        uses: where each exercise is used, by its id, in order of time.
+    """
+
+    book: Book
+    programs: tuple[WorkedProgram, ...]
+    scales: Mapping[str, Scale | None]
+    uses: Mapping[str, tuple[Use, ...]] = field(default_factory=dict)
+
+
+def work_out(book: Book) -> Worked:
+    """Loads, minutes and volumes of all programs of a book."""
+    shared: dict[str, Scale | None] = {}
+    scales: dict[str, Scale | None] = {}
+    for key, exercise in book.exercises.items():
+        # Exercises loaded alike share one scale, and with it every table made from it.
+        alike = exercise.load.model_copy(update={"start": None}).model_dump_json()
+        if alike not in shared:
+            shared[alike] = scale_for(book.room, exercise.load)
+        scales[key] = shared[alike]
+    programs = tuple(_program(book, written, scales) for written in book.programs)
+    uses: dict[str, list[Use]] = {}
+    for program in programs:
+        for week in program.weeks:
+            for session in week.sessions:
+                for slot in session.slots:
+                    use = Use(program, week, session, slot)
+                    uses.setdefault(slot.exercise_id, []).append(use)
+    return Worked(book, programs, scales, {key: tuple(several) for key, several in uses.items()})
+
+
+def _program(
+    book: Book, written: WrittenProgram, scales: Mapping[str, Scale | None]
+) -> WorkedProgram:
+    weeks = []
+    for wave_id, wave in zip(written.wave_ids, written.waves, strict=True):
+        for number in wave.weeks:
+            sessions = tuple(
+                worked
+                for key, session in wave.sessions.items()
+                if (worked := _session(book, written.program, key, session, number, scales))
+            )
+            volume = add_up(session.volume for session in sessions if not session.session.optional)
+            weeks.append(WorkedWeek(number, wave_id, wave, sessions, volume))
+    weeks.sort(key=lambda week: week.week)
+    return WorkedProgram(written.id, written.program, tuple(weeks))
+
+
+def _session(
+    book: Book,
+    program: Program,
+    key: str,
+    session: Session,
+    week: int,
+    scales: Mapping[str, Scale | None],
+) -> WorkedSession | None:
+    """A session in one week; None where nothing is done in it."""
+    slots = tuple(
+        _slot(book, program, slot, week, scales[slot.exercise])
+        for slot in session.slots
+        if slot.weeks.get(week) is not None
+    )
+    if not slots:
+        return None
+    timed = [TimedSlot(slot.order, slot.exercise, slot.dose) for slot in slots]
+    minutes = session_minutes(book, program, timed)
+    volume = add_up(slot.volume for slot in slots)
+    return WorkedSession(key, week, session, slots, minutes, volume)
+
+
+def _slot(book: Book, program: Program, slot: Slot, week: int, scale: Scale | None) -> WorkedSlot:
+    exercise = book.exercises[slot.exercise]
+    part = slot.weeks[week]
+    parts = (slot, exercise.dose) if part is None else (part, slot, exercise.dose)
+    dose = complete(*parts, each_side=exercise.sides == "each")
+    base_id = slot.base or getattr(exercise.load, "base", None)
+    base = program.bases.get(base_id) if base_id else None
+    loads: dict[str, PlannedLoad] = {}
+    moved: dict[str, int | None] = {}
+    for name, lifter in book.lifters.items():
+        body = lifter.bodyweight.grams
+        tested = lifter.bases.get(base_id) if base_id else None
+        load = plan_load(
+            dose, exercise.load, scale, body_g=body, base_g=tested.grams if tested else None
+        )
+        if load is not None:
+            loads[name] = load
+            actual = load.actual_g
+            share = round(body_share_g(exercise.load, body))
+            moved[name] = None if actual is None else actual + share
+    percent = reference_percent(dose.load, dose.top)
+    return WorkedSlot(
+        slot, slot.exercise, exercise, dose, base_id, base, percent, scale, loads,
+        _reps_possible(book, dose, percent), slot_volume(book, exercise, dose, moved),
+    )  # fmt: skip
+
+
+def _reps_possible(book: Book, dose: Dose, percent: float | None) -> RepBand | None:
+    """Repetitions most people can do here; None off the chart or where reps are not counted."""
+    if percent is None or dose.reps is None or not LOWEST_CHARTED <= percent <= 100:
+        return None
+    tempo = dose.tempo
+    return feasible_reps(
+        percent,
+        tempo.lower if tempo else 0,
+        tempo.longest_pause if tempo else 0,
+        slow_from_s=book.rule("slow-lowering"),
+        pause_from_s=book.rule("long-pause"),
+        slow_factor=book.rule("slow-factor"),
+    )
+
+
+LOWEST_CHARTED = 65.0
+"""The textbook chart ends here; below it says nothing about repetitions."""

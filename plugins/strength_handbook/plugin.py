@@ -1,0 +1,205 @@
+"""The MkDocs plugin: hands the generated pages to MkDocs, and does nothing else.
+
+In a build the files are read, checked and worked out in `on_pre_build`, the last moment before
+MkDocs empties the site folder: with an error in them the last good site stays as it is. In
+`mkdocs serve` errors stop nothing; the last good pages are shown under a banner that lists them.
+"""
+
+from pathlib import Path
+from typing import Any, Literal
+
+from mkdocs.config import config_options as opt
+from mkdocs.config.base import Config
+from mkdocs.config.defaults import MkDocsConfig
+from mkdocs.exceptions import PluginError
+from mkdocs.plugins import BasePlugin, get_plugin_logger
+from mkdocs.structure.files import File, Files, InclusionLevel
+from mkdocs.structure.nav import Navigation, Section
+from mkdocs.structure.pages import Page as MkDocsPage
+from mkdocs.structure.toc import get_toc
+
+from strength_handbook.checked import check_folder, counted, errors_in
+from strength_handbook.pages.inserts import UnknownInsertError, fill_inserts
+from strength_handbook.pages.page import Page, Site
+from strength_handbook.pages.site import write_pages
+from strength_handbook.publish.contents import anchors, contents_tree
+from strength_handbook.publish.front_matter import front_matter
+from strength_handbook.publish.handwritten import check_handwritten
+from strength_handbook.publish.sidebar import fill_nav, reading_order
+from strength_handbook.publish.touch_up import (
+    name_landmarks,
+    problem_banner,
+    problem_page,
+    with_banner,
+)
+from strength_handbook.reading.problem import Problem, Severity
+
+THEME = Path(__file__).parent / "theme"
+ASSETS = "assets/strength-handbook"
+DRAFTS = "coach/"
+"""Pages below this address are for `mkdocs serve` only."""
+
+log = get_plugin_logger(__name__)
+
+
+class HandbookConfig(Config):
+    """Options under `strength-handbook` in mkdocs.yml."""
+
+    programs = opt.Dir(exists=False, default="programs")
+    """The folder with the program files, relative to mkdocs.yml."""
+
+
+class HandbookPlugin(BasePlugin[HandbookConfig]):
+    """One object lives through all rebuilds of one `mkdocs serve`."""
+
+    def __init__(self) -> None:
+        self.serving = False
+        self.last_good: Site | None = None
+        self.errors: list[Problem] = []
+        self.site: Site | None = None
+        self.pages: dict[str, Page] = {}
+
+    def on_startup(self, *, command: Literal["build", "gh-deploy", "serve"], dirty: bool) -> None:  # noqa: ARG002  # MkDocs' signature
+        """Remember whether this is a build; its presence keeps this object between rebuilds."""
+        self.serving = command == "serve"
+        self.last_good = None
+
+    def on_config(self, config: MkDocsConfig) -> MkDocsConfig:
+        """Put the handbook's own templates, styles and scripts on the site."""
+        if not config.use_directory_urls:
+            raise PluginError(
+                "the handbook's addresses end in '/': delete 'use_directory_urls: false'"
+            )
+        config.theme.dirs.insert(1 if config.theme.custom_dir else 0, str(THEME))
+        own = sorted(path.name for path in (THEME / ASSETS).glob("*.*"))
+        config.extra_css[:0] = [f"{ASSETS}/{name}" for name in own if name.endswith(".css")]
+        config.extra_javascript[:0] = [f"{ASSETS}/{name}" for name in own if name.endswith(".js")]
+        if not config.site_url:
+            # Without a base address the sitemap is empty, and its compressed form holds the date.
+            config.theme.static_templates.discard("sitemap.xml")
+        return config
+
+    def on_pre_build(self, *, config: MkDocsConfig) -> None:
+        """Read, check and work out everything while the last site is still untouched."""
+        self.pages = {}
+        checked = check_folder(Path(self.config.programs))
+        problems = list(checked.problems)
+        self.site = write_pages(checked.worked) if checked.worked else None
+        if self.site is not None:
+            problems += check_handwritten(Path(config.docs_dir), tuple(self.site.inserts))
+        self.errors = errors_in(problems)
+        if self.errors and not self.serving:
+            raise PluginError(_refusal(self.errors))
+        for problem in problems:
+            level = {Severity.ERROR: log.error, Severity.WARN: log.warning, Severity.NOTE: log.info}
+            level[problem.severity](str(problem))
+        if self.site is None:
+            self.site = self.last_good
+        self.last_good = self.site
+        if self.site is not None:
+            config.site_name = self.site.title
+
+    def on_files(self, files: Files, *, config: MkDocsConfig) -> Files:
+        """Add the generated pages; a hand-written page at the same address goes before them."""
+        if self.site is None:
+            return self._only_problems(files, config)
+        taken = {file.dest_uri for file in files.documentation_pages()}
+        for page in self.site.pages:
+            file = File.generated(
+                config, page.uri, content=front_matter(page, pasted=True), inclusion=_level(page)
+            )
+            if file.dest_uri not in taken:
+                self.pages[page.uri] = page
+                files.append(file)
+        for address, text in self.site.data.items():
+            files.append(File.generated(config, address, content=text))
+        shown = {
+            file.src_uri
+            for file in files.documentation_pages()
+            if file.src_uri not in self.pages or self.pages[file.src_uri].in_nav
+        }
+        config.nav = fill_nav(config.nav, self.site, shown)
+        return files
+
+    def _only_problems(self, files: Files, config: MkDocsConfig) -> Files:
+        """A site of one page, while nothing has been without errors yet."""
+        for file in files.documentation_pages():
+            files.remove(file)
+        page = Page("index.md", "Problems", problem_page(self.errors))
+        self.pages = {page.uri: page}
+        files.append(File.generated(config, page.uri, content=front_matter(page, pasted=True)))
+        config.nav = [page.uri]
+        return files
+
+    def on_nav(self, nav: Navigation, *, config: MkDocsConfig, files: Files) -> Navigation:  # noqa: ARG002  # MkDocs' signature
+        """Previous, next and breadcrumbs, also for the pages outside the sidebar."""
+        known = {file.src_uri: file.page for file in files.documentation_pages() if file.page}
+        in_nav = [page.file.src_uri for page in nav.pages]
+        order = reading_order(in_nav, [uri for uri in self.pages if uri in known])
+        pages = [None, *(known[uri] for uri in order), None]
+        for before, page, after in zip(pages, pages[1:], pages[2:], strict=False):
+            if page is not None:
+                page.previous_page, page.next_page = before, after
+        for uri in set(order).difference(in_nav):
+            above = known.get(self.pages[uri].parent)
+            known[uri].parent = _section_of(above) if above else None
+        return nav
+
+    def on_page_content(
+        self,
+        html: str,
+        *,
+        page: MkDocsPage,
+        config: MkDocsConfig,  # noqa: ARG002  # MkDocs' signature
+        files: Files,  # noqa: ARG002  # MkDocs' signature
+    ) -> str:
+        """Put our HTML in place of what MkDocs made of the empty text."""
+        uri = page.file.src_uri
+        generated = self.pages.get(uri)
+        if generated is not None:
+            page.toc = get_toc(contents_tree(generated))
+            page.present_anchor_ids = anchors(generated)
+            return generated.html
+        if self.site is None:
+            return html
+        try:
+            return fill_inserts(html, page.url, self.site.inserts)
+        except UnknownInsertError as error:
+            if self.errors:  # it stands in the banner already
+                return html
+            raise PluginError(f"{uri}: {error}") from None
+
+    def on_post_template(self, output: str, *, template_name: str, config: MkDocsConfig) -> str:  # noqa: ARG002  # MkDocs' signature
+        """The same touches on the page for wrong addresses."""
+        return self._touched_up(output) if template_name.endswith(".html") else output
+
+    def on_post_page(self, output: str, *, page: MkDocsPage, config: MkDocsConfig) -> str:  # noqa: ARG002  # MkDocs' signature
+        """Names for screen readers, and the banner."""
+        return self._touched_up(output)
+
+    def _touched_up(self, html: str) -> str:
+        html = name_landmarks(html)
+        if self.errors and self.site is not None:
+            html = with_banner(html, problem_banner(self.errors))
+        return html
+
+
+def _refusal(errors: list[Problem]) -> str:
+    """Why nothing is built."""
+    lines = "\n".join(map(str, errors))
+    end = f"{counted(len(errors), 'error')}: nothing was built, the last good site is untouched."
+    return f"The files have errors.\n{lines}\n{end}"
+
+
+def _level(page: Page) -> InclusionLevel:
+    if page.uri.startswith(DRAFTS):
+        return InclusionLevel.DRAFT
+    return InclusionLevel.UNDEFINED if page.in_nav else InclusionLevel.NOT_IN_NAV
+
+
+def _section_of(above: MkDocsPage) -> Any:
+    """The section that a page is the front of, else the page: breadcrumbs show either once."""
+    section = above.parent
+    if isinstance(section, Section) and above.is_index and section.children[0] is above:
+        return section
+    return above

@@ -1,0 +1,59 @@
+"""Marks in hand-written pages, checked before anything is built.
+
+A mark with a wrong name would otherwise come to light when the old site is already gone.
+"""
+
+import re
+from collections.abc import Collection, Iterator
+from pathlib import Path
+
+from strength_handbook.checked import shown_path
+from strength_handbook.reading.problem import Problem
+from strength_handbook.reading.raw_text import read_text
+from strength_handbook.reading.suggest import did_you_mean
+
+_MARK = re.compile(r"<!--\s*handbook:([\w-]+)\s*-->")
+_FENCE = re.compile(r" {0,3}(`{3,}|~{3,})")
+_CODE = re.compile(r"(`+)(?!`).*?(?<!`)\1(?!`)")
+
+
+def check_handwritten(folder: Path, names: Collection[str]) -> list[Problem]:
+    """Every mark in the folder's Markdown files that names no part.
+
+    Args:
+        folder: the folder with the hand-written pages.
+        names: the parts that exist.
+    """
+    problems: list[Problem] = []
+    for path in sorted(folder.rglob("*.md")):
+        shown = shown_path(path)
+        raw = path.read_bytes()
+        try:
+            text = raw.decode("utf-8-sig")
+        except UnicodeDecodeError:
+            problems += read_text(raw, shown)[1]
+            continue
+        for name, line, column in marks(text):
+            if name not in names:
+                says = f"there is no part called '{name}'{did_you_mean(name, names)}"
+                problems.append(Problem(shown, line, column, "unknown-part", says))
+    return problems
+
+
+def marks(text: str) -> Iterator[tuple[str, int, int]]:
+    r"""Name, line and column of each mark, leaving out those shown as code.
+
+    >>> list(marks("# Home\n<!-- handbook:this-week -->\n`<!-- handbook:x -->`"))
+    [('this-week', 2, 1)]
+    """
+    fence = ""
+    for number, line in enumerate(text.splitlines(), start=1):
+        mark = _FENCE.match(line)
+        if mark and not fence:
+            fence = mark[1]
+        elif mark and mark[1].startswith(fence):
+            fence = ""
+        elif not fence:
+            plain = _CODE.sub(lambda code: " " * len(code[0]), line)
+            for found in _MARK.finditer(plain):
+                yield found[1], number, found.start() + 1

@@ -1,0 +1,72 @@
+"""Where generated pages stand: in the sidebar, and between which pages before and after."""
+
+from collections.abc import Collection, Iterable, Iterator, Sequence
+from typing import Any
+
+from strength_handbook.pages.page import Site
+
+PLACE = "programs/"
+"""The entry of `nav` in mkdocs.yml where the programs go."""
+
+_FIRST = ("index.md",)
+_THEN = ("exercises/index.md", "room.md", "safety.md", "numbers.md", "words.md")
+_LAST = ("tags.md",)
+
+
+def fill_nav(nav: Sequence[Any] | None, site: Site, pages: Collection[str]) -> list[Any]:
+    """The nav of mkdocs.yml with the programs' chapters in place of the entry `programs/`.
+
+    Args:
+        nav: what mkdocs.yml says, or None where it says nothing: then a nav is made up.
+        site: the generated site.
+        pages: source paths of all pages that may stand in the sidebar, for the made-up one.
+    """
+    return list(_filled(_usual_nav(site, pages) if nav is None else nav, site))
+
+
+def _filled(entries: Iterable[Any], site: Site) -> Iterator[Any]:
+    chapters = [{chapter.title: list(chapter.uris)} for chapter in site.chapters]
+    for entry in entries:
+        if entry == PLACE:
+            yield from chapters
+        elif isinstance(entry, dict):
+            yield {
+                title: chapters
+                if value == PLACE
+                else list(_filled(value, site))
+                if isinstance(value, list)
+                else value
+                for title, value in entry.items()
+            }
+        else:
+            yield entry
+
+
+def _usual_nav(site: Site, pages: Collection[str]) -> list[str]:
+    """Home, programs, the fixed pages, whatever else there is, tags."""
+    in_chapters = {uri for chapter in site.chapters for uri in chapter.uris}
+    placed = {*_FIRST, *_THEN, *_LAST, *in_chapters}
+    others = sorted(uri for uri in pages if uri not in placed)
+    order = [*_FIRST, PLACE, *_THEN, *others, *_LAST]
+    return [uri for uri in order if uri == PLACE or uri in pages]
+
+
+def reading_order(in_nav: Sequence[str], in_site: Sequence[str]) -> list[str]:
+    """All pages in the order in which somebody would leaf through them.
+
+    The sidebar gives the order. Pages outside it follow the page that they follow among the
+    generated pages; those before any page of the sidebar come last.
+
+    >>> reading_order(["home", "week", "room"], ["week", "session", "room"])
+    ['home', 'week', 'session', 'room']
+    """
+    followers: dict[str, list[str]] = {uri: [] for uri in in_nav}
+    loose: list[str] = []
+    run = loose
+    for uri in in_site:
+        if uri in followers:
+            run = followers[uri]
+        else:
+            run.append(uri)
+    ordered = [page for uri, after in followers.items() for page in (uri, *after)]
+    return ordered + loose

@@ -1,0 +1,60 @@
+"""Last touches on a finished HTML page: names for screen readers, and the banner with problems.
+
+The theme leaves two landmarks without a name (found with axe-core, rules `aria-dialog-name` and
+`landmark-unique`). Both are set here, in the text, so that no theme template is copied.
+"""
+
+from collections.abc import Sequence
+from html import escape
+
+from strength_handbook.checked import counted
+from strength_handbook.reading.problem import Problem
+
+_NAMES = (
+    ('data-md-component="search" role="dialog"', ' aria-label="Search"'),
+    ('<nav class="md-tags"', ' aria-label="Tags"'),
+)
+_BANNER_PLACE = '<div class="md-container"'
+
+# Only ever seen by the coach in `mkdocs serve`, also where no stylesheet of ours is in use.
+_STYLE = "margin:0;padding:1rem;background:#7f1d1d;color:#fff;font:1rem/1.4 sans-serif"
+
+
+def name_landmarks(html: str) -> str:
+    """The page with names for the search dialog and the list of tags."""
+    for place, name in _NAMES:
+        html = html.replace(place, place + name)
+    return html
+
+
+def with_banner(html: str, banner: str) -> str:
+    """The page with the banner above its content."""
+    return html.replace(_BANNER_PLACE, banner + _BANNER_PLACE, 1)
+
+
+def problem_banner(problems: Sequence[Problem]) -> str:
+    """What stands above every page while the files have errors."""
+    says = f"{counted(len(problems), 'error')}: you see the last state without errors."
+    return (
+        f'<div role="alert" class="sh-problems" style="{_STYLE}">'
+        f"<p><strong>{says}</strong></p>{problem_list(problems)}</div>\n"
+    )
+
+
+def problem_page(problems: Sequence[Problem]) -> str:
+    """The only page there is where nothing has ever been without errors."""
+    says = "The handbook can't be shown yet. Mend these and save; the page reloads by itself."
+    return (
+        f'<div role="alert"><h1 id="problems">{counted(len(problems), "error")}</h1>'
+        f"<p>{says}</p>{problem_list(problems)}</div>"
+    )
+
+
+def problem_list(problems: Sequence[Problem]) -> str:
+    """Problems as a list, each with its place."""
+    items = "".join(
+        f"<li><code>{escape(f'{problem.file}:{problem.line}:{problem.column}')}</code> "
+        f"{escape(problem.text)}</li>"
+        for problem in problems
+    )
+    return f"<ul>{items}</ul>"

@@ -1,0 +1,120 @@
+"""The list of formulas as a whole: nothing registered without what a reader needs to check it."""
+
+import importlib
+import inspect
+import math
+import pkgutil
+from collections.abc import Callable, Iterator
+from types import ModuleType
+
+import pytest
+
+from strength_handbook import calc
+from strength_handbook.calc.registry import Formula, OutOfRangeError, all_formulas, formula
+
+FORMULAS = all_formulas()
+MODULES = [
+    importlib.import_module(f"{calc.__name__}.{info.name}")
+    for info in pkgutil.iter_modules(calc.__path__)
+]
+
+
+def public_functions(module: ModuleType) -> Iterator[tuple[str, Callable[..., object]]]:
+    for name, value in vars(module).items():
+        here = inspect.isfunction(value) and value.__module__ == module.__name__
+        if here and not name.startswith("_"):
+            yield name, value
+
+
+FUNCTIONS = {name: value for module in MODULES for name, value in public_functions(module)}
+RANGES = [(entry, name) for entry in FORMULAS for name in entry.ranges]
+
+
+def entry_id(entry: Formula) -> str:
+    return entry.id
+
+
+def test_every_module_is_walked() -> None:
+    assert {"one_rep_max", "volume", "duration"} <= {m.__name__.split(".")[-1] for m in MODULES}
+    assert {"epley_1985", "foster_2001", "session_time"} <= {entry.id for entry in FORMULAS}
+
+
+def test_list_is_sorted_and_without_doubles() -> None:
+    keys = [(entry.subject, entry.id) for entry in FORMULAS]
+    assert keys == sorted(keys)
+    assert len({entry.id for entry in FORMULAS}) == len(FORMULAS)
+
+
+@pytest.mark.parametrize("entry", FORMULAS, ids=entry_id)
+def test_entry_is_complete(entry: Formula) -> None:
+    assert entry.id in FUNCTIONS, "registered under a name that no module offers"
+    for words in (entry.subject, entry.title, entry.equation, entry.output, entry.source):
+        assert words.strip()
+    assert all(unit.strip() for unit in entry.inputs.values())
+
+
+@pytest.mark.parametrize("entry", FORMULAS, ids=entry_id)
+def test_inputs_are_the_functions_parameters_or_the_equations_symbols(entry: Formula) -> None:
+    parameters = inspect.signature(FUNCTIONS[entry.id]).parameters
+    assert bool(entry.inputs) == bool(parameters)
+    for name in entry.inputs:
+        assert name in parameters or name in entry.equation
+
+
+@pytest.mark.parametrize(
+    ("entry", "name"), RANGES, ids=[f"{entry.id}-{name}" for entry, name in RANGES]
+)
+def test_refuses_outside_its_range(entry: Formula, name: str) -> None:
+    low, high = entry.ranges[name]
+    assert low < high
+    function = FUNCTIONS[entry.id]
+    # No other argument is looked at before the ranges are.
+    others = dict.fromkeys(inspect.signature(function).parameters)
+    outside = [math.nextafter(low, -math.inf), low - 1, math.nan]
+    if math.isfinite(high):
+        outside += [math.nextafter(high, math.inf), high + 1]
+    for value in outside:
+        with pytest.raises(OutOfRangeError) as refusal:
+            function(**others | {name: value})
+        assert (refusal.value.formula, refusal.value.name) == (entry.id, name)
+        assert (refusal.value.low, refusal.value.high) == (low, high)
+
+
+@pytest.mark.parametrize("name", sorted(FUNCTIONS))
+def test_public_functions_carry_an_example(name: str) -> None:
+    if FUNCTIONS[name].__module__.endswith(".registry"):
+        return  # the list itself is covered here
+    assert ">>> " in (inspect.getdoc(FUNCTIONS[name]) or "")
+
+
+def test_range_ends_are_allowed_and_checked_by_name_too() -> None:
+    zourdos = FUNCTIONS["zourdos_2016"]
+    assert zourdos(5) == 5
+    assert zourdos(rpe=10) == 0
+    with pytest.raises(OutOfRangeError, match=r"zourdos_2016: rpe = 4.9 is outside 5 to 10"):
+        zourdos(rpe=4.9)
+
+
+def test_registration_mistakes_are_refused() -> None:
+    with pytest.raises(ValueError, match="twice"):
+        _register("epley_1985", {})
+    with pytest.raises(ValueError, match="no such input: weight"):
+        _register("not_registered", {"weight": (0, 1)})
+    assert "not_registered" not in {entry.id for entry in all_formulas()}
+
+
+def _register(name: str, ranges: dict[str, tuple[float, float]]) -> None:
+    def function(load: float) -> float:
+        return load
+
+    function.__name__ = name
+    formula(
+        subject="Test",
+        title="Test",
+        equation="load",
+        inputs={"load": "kg"},
+        output="kg",
+        source=calc.__name__,
+        evidence=FORMULAS[0].evidence,
+        ranges=ranges,
+    )(function)
