@@ -74,9 +74,6 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
         own = sorted(path.name for path in (THEME / ASSETS).glob("*.*"))
         config.extra_css[:0] = [f"{ASSETS}/{name}" for name in own if name.endswith(".css")]
         config.extra_javascript[:0] = [f"{ASSETS}/{name}" for name in own if name.endswith(".js")]
-        if not config.site_url:
-            # Without a base address the sitemap is empty, and its compressed form holds the date.
-            config.theme.static_templates.discard("sitemap.xml")
         return config
 
     def on_pre_build(self, *, config: MkDocsConfig) -> None:
@@ -169,8 +166,10 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
                 return html
             raise PluginError(f"{uri}: {error}") from None
 
-    def on_post_template(self, output: str, *, template_name: str, config: MkDocsConfig) -> str:  # noqa: ARG002  # MkDocs' signature
-        """The same touches on the page for wrong addresses."""
+    def on_post_template(self, output: str, *, template_name: str, config: MkDocsConfig) -> str:
+        """The same touches on the page for wrong addresses, and no empty sitemap."""
+        if template_name == "sitemap.xml" and not config.site_url:
+            return ""  # it lists nothing without a base address, and its archive holds the date
         return self._touched_up(output) if template_name.endswith(".html") else output
 
     def on_post_page(self, output: str, *, page: MkDocsPage, config: MkDocsConfig) -> str:  # noqa: ARG002  # MkDocs' signature

@@ -143,8 +143,10 @@ def test_banded_load_adds_both_sides(left: BandCurve, right: BandCurve, weight: 
 
 def test_a_top_below_the_bottom_is_refused() -> None:
     band = BandCurve((0.2, 1.4), (3, 20))
-    with pytest.raises(ValueError, match="not above"):
+    with pytest.raises(ValueError, match="a bar of 80 kg"):
         banded_load(80, band, band, 0.8, 0.8)
+    with pytest.raises(ValueError, match="a bar of 0 kg"):
+        banded_load(0, band, band, 0.2, 0.8)
 
 
 def test_mismatch_is_relative_to_the_mean() -> None:

@@ -67,16 +67,19 @@ def solver_key(
     carried = sum(sum(row) for row in counts)
     short = first[1] - loads[0]
     off = sum(misses) + (0 if percent is not None else short)
-    # One objective whose weights keep the order of the four parts: at most 63 plates and 8191 g.
-    model.minimize(handled * 2**47 + off * 2**19 + short * 2**6 + carried)
     solver = cp_model.CpSolver()
     solver.parameters.num_workers = 1
-    status = solver.solve(model)
-    if status == cp_model.INFEASIBLE:
-        return None
-    assert status == cp_model.OPTIMAL
-    handled_, off_, short_, carried_ = map(solver.value, (handled, off, short, carried))
-    return int(handled_), int(off_), int(short_), int(carried_)
+    key = []
+    # The last two in one: fewer than 64 plates are on the bar.
+    for part in (handled, off, 64 * short + carried):
+        model.minimize(part)
+        status = solver.solve(model)
+        if status == cp_model.INFEASIBLE:
+            return None
+        assert status == cp_model.OPTIMAL
+        key.append(int(solver.value(part)))
+        model.add(part == key[-1])
+    return key[0], key[1], *divmod(key[2], 64)
 
 
 def check(plan: StripPlan, table: LoadTable) -> None:
@@ -103,10 +106,10 @@ def loads_of(plan: StripPlan | None) -> list[float]:
 def test_strips_of_a_fifth_are_the_solver_s() -> None:
     rng = random.Random(61)
     found = 0
-    for case in range(130):
+    for case in range(110):
         sides: Literal[1, 2] = 1 if case % 10 == 0 else 2
         sleeve = rng.choice((None, None, 150.0, 250.0))
-        sizes = random_room(rng, most_sizes=5, most_pairs=3, measured=sleeve is not None)
+        sizes = random_room(rng, most_sizes=6, most_pairs=3, measured=sleeve is not None)
         table = load_table(rng.choice((7_500, 20_000)), sizes, sleeve_mm=sleeve, sides=sides)
         top = min(rng.choice(table.loads).total_g, 160_000) + rng.randint(0, 2_000)
         strips = rng.choice((1, 2, 2, 3))
@@ -123,13 +126,13 @@ def test_strips_of_a_fifth_are_the_solver_s() -> None:
             off = sum(abs(100 * left - aim * before) for before, left in pairwise(loads))
             mine = (plan.handled, off, top - loads[0], len(plan.stages[0].load.side_g))
         assert mine == expected, (table.sizes, top, strips)
-    assert 30 < found < 120
+    assert 30 < found < 100
 
 
 def test_strips_to_given_loads_are_the_solver_s() -> None:
     rng = random.Random(62)
     found = 0
-    for _ in range(130):
+    for _ in range(110):
         table = load_table(20_000, random_room(rng, most_sizes=6, most_pairs=3))
         stages = rng.randint(1, 4)
         loads = sorted({rng.choice(table.loads).total_g for _ in range(stages)}, reverse=True)
@@ -149,7 +152,7 @@ def test_strips_to_given_loads_are_the_solver_s() -> None:
             carried = len(plan.stages[0].load.side_g)
             mine = (plan.handled, sum(short), short[0], carried)
         assert mine == expected, (table.sizes, loads, tolerance)
-    assert 30 < found < 120
+    assert 30 < found < 100
 
 
 @pytest.mark.parametrize(
@@ -189,9 +192,9 @@ def test_every_load_of_a_gym_can_be_stripped(stages: int, single: int) -> None:
 
 
 def test_first_load_may_lie_below_its_target_by_so_much_only() -> None:
-    room = load_table(20_000, pairs((10, 1), (5, 1), (2.5, 1)))
-    assert loads_of(strip_plan(room, 36_000, 2)) == [35, 30]
-    assert strip_plan(room, 36_000, 2, below_g=900) is None
+    room = load_table(20_000, pairs((10, 1), (5, 1)))
+    assert loads_of(strip_plan(room, 51_000, 2)) == [50, 40]
+    assert strip_plan(room, 51_000, 2, below_g=900) is None
 
 
 def test_two_plates_a_strip_where_one_will_not_do() -> None:

@@ -136,15 +136,15 @@ def banded_load(
 
     Raises:
         OutOfRangeError: for a height that was not read.
-        ValueError: for a top that is not above the bottom.
+        ValueError: without a bar or for a top that is not above the bottom.
 
     Example:
         >>> band = BandCurve((0.2, 0.5, 0.8), (3.0, 7.5, 10.0))
         >>> banded_load(80, band, band, 0.2, 0.8)
         VariableLoad(bottom=86.0, middle=95.0, top=100.0, top_share=20.0)
     """
-    if top <= bottom:
-        raise ValueError(f"the top at {top:g} m is not above the bottom at {bottom:g} m")
+    if weight <= 0 or top <= bottom:
+        raise ValueError(f"a bar of {weight:g} kg from {bottom:g} m to {top:g} m")
     low, mid, high = (
         weight + (band_pull(left, h) + band_pull(right, h))
         for h in (bottom, (bottom + top) / 2, top)
@@ -208,11 +208,10 @@ def choose_band_pair(
     top: float,
     largest_mismatch: float = 10.0,
 ) -> BandPair | None:
-    """The two bands whose pull at the top comes nearest to `wanted`.
+    """The two bands whose pull at the top comes nearest to `wanted`; of equal ones the more alike.
 
     A pair counts only if both bands were read at both heights, both are taut at the bottom (a slack
-    band snaps tight) and they differ by no more than `largest_mismatch` % at bottom and top. Equal
-    pairs are decided by the smaller mismatch, then by name.
+    band snaps tight) and they differ by no more than `largest_mismatch` % at bottom and top.
 
     Args:
         bands: readings by bar height for each band's name.
@@ -240,7 +239,7 @@ def choose_band_pair(
             a,
             b,
             band_pull(usable[a], top) + band_pull(usable[b], top),
-            max(band_mismatch(usable[a], usable[b], h) for h in (top,)),
+            max(band_mismatch(usable[a], usable[b], h) for h in (bottom, top)),
         )
         for a, b in combinations(usable, 2)
     )

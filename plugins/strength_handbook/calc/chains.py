@@ -98,14 +98,14 @@ def chained_load(
         pairs: equal chains on each side.
 
     Raises:
-        ValueError: for a top that is not above the bottom, or fewer than no chains.
+        ValueError: without a bar, for a top that is not above the bottom, or fewer than no chains.
 
     Example:
         >>> chained_load(80, Chain(5.3, 1.5), 0.45, 1.25)
         VariableLoad(bottom=84.77, middle=89.01, top=93.25, top_share=14.21)
     """
-    if top <= bottom or pairs < 0:
-        raise ValueError(f"{pairs} pairs from {bottom:g} m to {top:g} m")
+    if weight <= 0 or top <= bottom or pairs < 0:
+        raise ValueError(f"{pairs} pairs on {weight:g} kg from {bottom:g} m to {top:g} m")
     low, mid, high = (
         weight + 2 * pairs * chain_load(chain, h) for h in (bottom, (bottom + top) / 2, top)
     )

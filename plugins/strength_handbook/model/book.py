@@ -73,6 +73,6 @@ def rule_values(rules: HouseRules) -> dict[str, float]:
     """
     own = {slug: rule.value for slug, rule in rules.rules.items()}
     return {
-        slug: read_value(own[slug], kind.unit) if slug in own else kind.default
+        slug: read_value(own[slug], kind) if slug in own else kind.default
         for slug, kind in RULES.items()
     }

@@ -4,93 +4,37 @@ A dose is written in parts: the week leaves out what the slot says, the slot wha
 `DosePart` is one such part, with every field optional; `over` lays one part on another.
 """
 
-import re
 from dataclasses import dataclass
 from typing import Annotated, Any
 
-from pydantic import BeforeValidator, Field, WithJsonSchema, model_validator
+from pydantic import Field, model_validator
 
+from strength_handbook.model.count import Count, RepsText, SetsText, TopText
 from strength_handbook.model.load import Load, LoadText
-from strength_handbook.model.quantities import Metres, Seconds
+from strength_handbook.model.plain import DECIMAL, WHOLE, Name, within
+from strength_handbook.model.quantities import Metres, Seconds, read_duration, read_length
 from strength_handbook.model.shape import Shape, refuse
 from strength_handbook.model.tempo import Tempo, TempoText
 
-
-@dataclass(frozen=True, slots=True)
-class Count:
-    """Sets or repetitions: one number, a range, or a floor that may be passed (``5+``)."""
-
-    low: int
-    high: int
-    open: bool = False
-
-    @property
-    def text(self) -> str:
-        """As written in the trade."""
-        if self.open:
-            return f"{self.low}+"
-        return str(self.low) if self.low == self.high else f"{self.low}–{self.high}"
-
-    @property
-    def middle(self) -> float:
-        """The number to reckon with."""
-        return (self.low + self.high) / 2
-
-
-def parse_count(text: str) -> Count:
-    """Read ``5``, ``8-12`` or ``5+``.
-
-    >>> parse_count("8-12")
-    Count(low=8, high=12, open=False)
-
-    Raises:
-        ValueError: where the text is no count; the message says what to write.
-    """
-    found = re.fullmatch(r"(\d{1,3})(?:\s*[-–]\s*(\d{1,3})|(\+))?", text.strip())
-    if not found:
-        raise ValueError(f"'{text}' is not a count; write a whole number, '8-12' or '5+'")
-    low = int(found[1])
-    high = int(found[2] or low)
-    if low < 1:
-        raise ValueError(f"'{text}': a count is 1 or more")
-    if high < low:
-        raise ValueError(f"'{text}': the range runs backwards; write '{high}-{low}'")
-    return Count(low, high, bool(found[3]))
-
-
-def _read_count(value: Any) -> Count:
-    if isinstance(value, bool) or not isinstance(value, str | int | float):
-        raise refuse("count", "a whole number is expected here, or a range such as '8-12'")
-    try:
-        return parse_count(str(value))
-    except ValueError as error:
-        raise refuse("count", str(error)) from None
-
-
-CountText = Annotated[
-    Count,
-    BeforeValidator(_read_count),
-    WithJsonSchema(
-        {
-            "anyOf": [
-                {"type": "integer", "minimum": 1},
-                {"type": "string", "pattern": r"^\d{1,3}(\s*[-–]\s*\d{1,3}|\+)?$"},
-            ]
-        }
-    ),
-]
-"""A count: ``5``, ``8-12`` or ``5+``."""
+SetTime = Annotated[Seconds, within(read_duration, "1 s", "60 min")]
+RestTime = Annotated[Seconds, within(read_duration, "0 s", "30 min")]
 
 
 class OpenSet(Shape):
     """The last set, left open: at least the floor, then on to the stop rule."""
 
-    floor: int = Field(ge=1, le=50)
+    floor: Annotated[int, Field(ge=1, le=50), WHOLE]
     """Repetitions that must be there."""
-    cap: int = Field(ge=1, le=100)
+    cap: Annotated[int, Field(ge=1, le=100), WHOLE]
     """Repetitions at which to stop however easy it is."""
-    rir: int = Field(ge=0, le=5)
+    rir: Annotated[int, Field(ge=0, le=5), WHOLE]
     """Stop with this many good repetitions left."""
+
+    @model_validator(mode="after")
+    def _cap_above_floor(self) -> "OpenSet":
+        if self.cap < self.floor:
+            raise refuse("range", f"the cap, {self.cap}, is below the floor, {self.floor}")
+        return self
 
 
 WORK_FIELDS = ("reps", "hold", "distance", "time")
@@ -100,35 +44,35 @@ WORK_FIELDS = ("reps", "hold", "distance", "time")
 class DosePart(Shape):
     """Part of a dose; what it leaves out comes from the part under it."""
 
-    sets: CountText | None = None
+    sets: SetsText | None = None
     """How many sets."""
-    reps: CountText | None = None
+    reps: RepsText | None = None
     """Repetitions a set: ``5``, ``8-12`` or ``5+``."""
-    hold: Seconds | None = None
+    hold: SetTime | None = None
     """Seconds a hold lasts."""
-    distance: Metres | None = None
+    distance: Annotated[Metres, within(read_length, "1 m", "5000 m")] | None = None
     """How far to carry or drag."""
-    time: Seconds | None = None
+    time: SetTime | None = None
     """How long to work, for sets by the clock."""
     load: LoadText | None = None
     """How heavy: percent of the base, kilograms, share of body mass …"""
-    top: Annotated[str, Field(pattern=r"^(\d{1,2}RM|none)$")] | None = None
+    top: TopText | None = None
     """Ramp up to today's best load for so many repetitions first, such as ``5RM``."""
     last_set: OpenSet | None = None
     """The last set, left open."""
     tempo: TempoText | None = None
     """Lower-pause-lift-pause in seconds, X for as fast as possible."""
-    rir: int | None = Field(default=None, ge=0, le=9)
+    rir: Annotated[int, Field(ge=0, le=9), WHOLE] | None = None
     """Good repetitions left at the end of each set."""
-    rpe: float | None = Field(default=None, ge=1, le=10)
+    rpe: Annotated[float, Field(ge=1, le=10), DECIMAL] | None = None
     """Effort from 1 to 10 instead; 10 less the repetitions left."""
-    rest: Seconds | None = None
+    rest: RestTime | None = None
     """Rest after a set, or after a round of paired exercises."""
-    every: Seconds | None = None
+    every: Annotated[Seconds, within(read_duration, "1 s", "30 min")] | None = None
     """Start a set at this interval, rest included."""
     each_side: bool | None = None
     """Done with one side, then with the other; counts twice."""
-    note: str | None = None
+    note: Name | None = None
     """One short sentence for this week."""
 
     @model_validator(mode="after")

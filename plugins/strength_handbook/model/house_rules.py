@@ -3,13 +3,15 @@
 `RULES` lists every rule the handbook knows, with the value used where `house-rules.yml` is silent.
 """
 
+import re
 from dataclasses import dataclass
-from typing import Annotated
 
 from pydantic import Field
 
-from strength_handbook.model.program import DateText
-from strength_handbook.model.shape import Shape
+from strength_handbook.model.plain import Name
+from strength_handbook.model.quantities import NUMBER
+from strength_handbook.model.shape import Shape, shown
+from strength_handbook.model.weeks import DateText
 
 COMMON = "common practice, no source"
 
@@ -22,36 +24,46 @@ class RuleKind:
         default: the value where the coach has set none.
         unit: the unit it is written in, ``""`` for a plain number.
         what: what it decides, in one sentence.
+        least: the smallest value that makes sense.
+        most: the largest.
         source: where the default comes from.
     """
 
     default: float
     unit: str
     what: str
+    least: float
+    most: float
     source: str = COMMON
 
 
 RULES: dict[str, RuleKind] = {
     "seconds-per-rep": RuleKind(
-        3, "s", "Time of one repetition where no tempo is written.",
+        3, "s", "Time of one repetition where no tempo is written.", 1, 30,
         "best fit to ten published session times; 2.5 to 4 s were tried",
     ),
-    "walking-speed": RuleKind(1, "m/s", "Speed of a carry, for session minutes."),
-    "change-time": RuleKind(60, "s", "Time to move from one exercise to the next."),
-    "swap-time": RuleKind(15, "s", "Time to swap between paired exercises or between partners."),
-    "ramp-sets": RuleKind(4, "sets", "Sets on the way up to today's top set, for session minutes."),
-    "ramp-rest": RuleKind(60, "s", "Rest between those sets."),
-    "slow-lowering": RuleKind(4, "s", "A lowering this long or longer counts as slow."),
-    "long-pause": RuleKind(2, "s", "A pause this long or longer counts as long."),
+    "walking-speed": RuleKind(1, "m/s", "Speed of a carry, for session minutes.", 0.1, 5),
+    "change-time": RuleKind(60, "s", "Time to move from one exercise to the next.", 0, 900),
+    "swap-time": RuleKind(
+        15, "s", "Time to swap between paired exercises or between partners.", 0, 900
+    ),
+    "ramp-sets": RuleKind(
+        4, "sets", "Sets on the way up to today's top set, for session minutes.", 0, 20
+    ),
+    "ramp-rest": RuleKind(60, "s", "Rest between those sets.", 0, 900),
+    "slow-lowering": RuleKind(4, "s", "A lowering this long or longer counts as slow.", 0, 60),
+    "long-pause": RuleKind(2, "s", "A pause this long or longer counts as long.", 0, 60),
     "slow-factor": RuleKind(
-        0.7, "", "Share of the usual repetitions that slow lowering or a long pause leaves."
+        0.7, "", "Share of the usual repetitions that slow lowering or a long pause leaves.", 0.1, 1
     ),
     "hard-set-reserve": RuleKind(
-        4, "reps", "A set that leaves more repetitions than this is not counted as hard."
+        4, "reps", "A set that leaves more repetitions than this is not counted as hard.", 0, 20
     ),
-    "hard-hold-effort": RuleKind(7, "RPE", "A hold below this effort is not counted as hard."),
+    "hard-hold-effort": RuleKind(
+        7, "RPE", "A hold below this effort is not counted as hard.", 1, 10
+    ),
     "show-planned-from": RuleKind(
-        1, "%", "Print the planned load too when plates miss it by more than this."
+        1, "%", "Print the planned load too when plates miss it by more than this.", 0, 100
     ),
 }  # fmt: skip
 
@@ -59,42 +71,49 @@ RULES: dict[str, RuleKind] = {
 class Rule(Shape):
     """One rule as this house has set it."""
 
-    value: str
+    value: Name
     """The number with its unit."""
-    why: str | None = None
+    why: Name | None = None
     """The reason, in one sentence."""
 
 
 class HouseRules(Shape):
     """`house-rules.yml`: the coach's own numbers, with an owner and a date."""
 
-    owner: str
+    owner: Name
     """The role that may change them."""
     date: DateText
     """When they were last looked at."""
-    rules: Annotated[dict[str, Rule], Field(default_factory=dict)]
+    rules: dict[Name, Rule] = Field(default_factory=dict)
+    """The numbers that differ from the handbook's own, by name."""
 
 
-def read_value(text: str, unit: str) -> float:
-    """A rule's number, checked against the unit it must have.
+def read_value(text: str, kind: RuleKind) -> float:
+    """A rule's number, checked against the unit and the limits it must have.
 
-    >>> read_value("60 s", "s")
+    >>> read_value("60 s", RULES["change-time"])
     60.0
 
     Raises:
         ValueError: where the number or the unit is not right; the message says what to write.
     """
-    number, _, written = text.strip().partition(" ")
-    try:
-        value = float(number.replace(",", "."))
-    except ValueError:
-        raise ValueError(f"'{text}' is not a number; write it like '{_example(1, unit)}'") from None
-    if value < 0:
-        raise ValueError(f"'{text}': a rule's number is not negative")
-    if written.strip() != unit:
-        raise ValueError(f"'{text}' has the wrong unit; write '{_example(value, unit)}'")
+    found = re.fullmatch(rf"{NUMBER}\s*(.*)", text.strip())
+    if not found:
+        example = _written(f"{kind.default:g}", kind.unit)
+        raise ValueError(f"{shown(text)} is not a number; write it like {example}")
+    number, unit = found[1], found[2]
+    if unit != kind.unit:
+        wrong = "the wrong unit" if unit else "no unit"
+        raise ValueError(f"{shown(text)} has {wrong}; write {_written(number, kind.unit)}")
+    value = float(number.replace(",", "."))
+    if value < kind.least:
+        least = _written(f"{kind.least:g}", kind.unit)
+        raise ValueError(f"{shown(text)} is too small; the least is {least}")
+    if value > kind.most:
+        most = _written(f"{kind.most:g}", kind.unit)
+        raise ValueError(f"{shown(text)} is too large; the most is {most}")
     return value
 
 
-def _example(value: float, unit: str) -> str:
-    return f"{value:g} {unit}".strip()
+def _written(number: str, unit: str) -> str:
+    return shown(f"{number} {unit}".strip())

@@ -11,7 +11,7 @@ from typing import Annotated, Any
 from pydantic import BeforeValidator, WithJsonSchema
 
 from strength_handbook.model.quantities import NUMBER, Mass
-from strength_handbook.model.shape import refuse
+from strength_handbook.model.shape import refuse, shown
 
 
 @dataclass(frozen=True, slots=True)
@@ -139,6 +139,9 @@ _PATTERNS: tuple[tuple[str, Callable[[re.Match[str]], Load]], ...] = (
     (rf"{NUMBER}\s*units?", lambda m: Setting(_number(m[1]))),
 )
 
+MOST_PERCENT = 150
+MOST_UNITS = 10_000
+
 HOW_TO_WRITE = "'70 %', '70 % system', '25 % BM', '60 kg', 'BW+10 kg', '8RM' or '90 % of top'"
 
 
@@ -161,14 +164,17 @@ def parse_load(text: str) -> Load:
         if found:
             load = build(found)
             if isinstance(load, RepMax) and not 1 <= load.reps <= 20:
-                raise ValueError(f"'{text}': an RM load has 1 to 20 repetitions, such as '8RM'")
+                raise ValueError(f"{shown(text)}: an RM has 1 to 20 repetitions, such as '8RM'")
+            if isinstance(load, Setting) and load.value > MOST_UNITS:
+                raise ValueError(f"{shown(text)} is too large; the most is {MOST_UNITS} units")
             percent = getattr(load, "percent", None)
-            if percent is not None and not 0 < percent <= 150:
-                raise ValueError(f"'{text}': a percentage of a load is above 0 and at most 150 %")
+            if percent is not None and not 0 < percent <= MOST_PERCENT:
+                limits = f"above 0 and at most {MOST_PERCENT} %"
+                raise ValueError(f"{shown(text)}: a percentage of a load is {limits}")
             return load
     if re.fullmatch(NUMBER, cleaned):
-        raise ValueError(f"'{text}' has no unit; write '{cleaned} kg' or '{cleaned} %'")
-    raise ValueError(f"'{text}' is not a load; write it like {HOW_TO_WRITE}")
+        raise ValueError(f"{shown(text)} has no unit; write '{cleaned} kg' or '{cleaned} %'")
+    raise ValueError(f"{shown(text)} is not a load; write it like {HOW_TO_WRITE}")
 
 
 def _read(value: Any) -> Load:

@@ -7,24 +7,27 @@ from typing import Annotated, Literal
 
 from pydantic import Field, model_validator
 
-from strength_handbook.model.quantities import MassText, Percent
+from strength_handbook.model.plain import DECIMAL, Name, within
+from strength_handbook.model.quantities import BodyMass, MassText, Percent, Share, read_percent
 from strength_handbook.model.room import Id
 from strength_handbook.model.shape import Shape, refuse
 
 FORCE_EXPONENT = 0.67
 """Strength against an outside load grows with body mass to this power (Jaric 2002)."""
 
-Multiple = Annotated[float, Field(gt=0, le=5)]
+Multiple = Annotated[float, Field(gt=0, le=5), DECIMAL]
+BodyShare = Annotated[Percent, within(read_percent, "1 %", "150 %")]
+Columns = Annotated[list[Share], Field(max_length=8)]
 
 
 class Start(Shape):
     """Where somebody without a tested value begins, as the coach sees it."""
 
-    shares: dict[str, Percent] = Field(min_length=1, max_length=5)
+    shares: dict[Name, Share] = Field(min_length=1, max_length=5)
     """Names of the coach's choosing, each with a share of body mass at the stated body mass."""
-    at: MassText
+    at: BodyMass
     """The body mass for which the shares hold."""
-    power: float = Field(default=FORCE_EXPONENT, ge=0, le=1)
+    power: Annotated[float, Field(ge=0, le=1), DECIMAL] = FORCE_EXPONENT
     """How the load grows with body mass: 0.67 where it moves an outside load, 1 in proportion."""
 
 
@@ -49,7 +52,7 @@ class OnBar(_Loading):
         default=[0.5, 0.75, 1, 1.25, 1.5, 2], min_length=1, max_length=8
     )
     """Columns of the table by body weight: base as a multiple of body weight."""
-    body_mass_shares: list[Percent] = Field(default_factory=list, max_length=8)
+    body_mass_shares: Columns = Field(default_factory=list)
     """For carries: columns of the table, percent of body mass per hand."""
 
 
@@ -62,7 +65,7 @@ class InHands(_Loading):
     hands: Literal[1, 2]
     """Held in one hand, or one in each. The load is per hand."""
     base: Id | None = None
-    body_mass_shares: list[Percent] = Field(default_factory=list, max_length=8)
+    body_mass_shares: Columns = Field(default_factory=list)
     """For carries: columns of the table, percent of body mass per hand."""
 
 
@@ -70,17 +73,17 @@ class BodyWeightLift(_Loading):
     """The body, with plates hung on or with help."""
 
     kind: Literal["body-weight"]
-    share: Percent = 100.0
+    share: BodyShare = 100.0
     """How much of the body is moved."""
-    share_source: str = "common practice, no source"
+    share_source: Name = "common practice, no source"
     """Where that share comes from."""
     carrier: Id | None = None
     """What added plates hang on or lie in."""
-    help: str | None = None
+    help: Name | None = None
     """What takes weight off: a band, a machine, a partner."""
     base: Id | None = None
     """Best total (share plus added, or less the help) that percentages refer to."""
-    shares: list[Percent] = Field(default=[60, 70, 80, 90, 100, 110, 120], max_length=8)
+    shares: Columns = Field(default=[60, 70, 80, 90, 100, 110, 120], min_length=1)
     """Columns of the table by body weight: percent of what the body alone weighs in this lift."""
 
 
@@ -89,6 +92,7 @@ class OnStack(_Loading):
 
     kind: Literal["stack"]
     stack: Id
+    """Which cable stack of the room."""
     base: Id | None = None
 
 
@@ -97,6 +101,7 @@ class OnMachine(_Loading):
 
     kind: Literal["machine"]
     machine: Id
+    """Which machine of the room."""
 
 
 class PlateHeld(_Loading):
@@ -111,11 +116,11 @@ class ByEffort(_Loading):
     """No load to look up: a partner's hands or the lifter's own weight set the effort."""
 
     kind: Literal["effort"]
-    by: str
+    by: Name
     """What makes it heavier or lighter, in one sentence."""
-    share: Percent | None = None
+    share: BodyShare | None = None
     """How much of the body is moved, where that is known."""
-    share_source: str | None = None
+    share_source: Name | None = None
 
     @model_validator(mode="after")
     def _share_has_source(self) -> "ByEffort":

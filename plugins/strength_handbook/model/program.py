@@ -1,68 +1,28 @@
 """A program: waves of weeks, sessions of slots, and the tested values that percentages refer to."""
 
-import re
-from datetime import date
 from typing import Annotated, Any, Literal
 
-from pydantic import BeforeValidator, Field, WithJsonSchema
+from pydantic import BeforeValidator, Field
 
 from strength_handbook.model.dose import DosePart
 from strength_handbook.model.exercise import Text
-from strength_handbook.model.quantities import MassText, Seconds
+from strength_handbook.model.masses import Weight
+from strength_handbook.model.plain import WHOLE, Name, within
+from strength_handbook.model.quantities import BodyMass, Seconds, read_duration
 from strength_handbook.model.room import Id
 from strength_handbook.model.shape import Shape, refuse
+from strength_handbook.model.weeks import DateText, MondayText, WeekList, WeekNumber, WeeksText
 
 
-def _read_date(value: Any) -> date:
-    try:
-        return date.fromisoformat(str(value))
-    except ValueError:
-        raise refuse("date", f"'{value}' is not a date; write it like 2027-01-04") from None
+def _read_version(value: Any) -> Any:
+    if isinstance(value, float):
+        raise refuse("text", f'put quotes around a version with a point in it: "{value}"')
+    return value
 
 
-DateText = Annotated[
-    date, BeforeValidator(_read_date), WithJsonSchema({"type": "string", "format": "date"})
-]
-"""A date, year-month-day."""
-
-
-def _read_weeks(value: Any) -> tuple[int, ...]:
-    text = str(value).strip()
-    found = re.fullmatch(r"(\d{1,2})(?:\s*[-–]\s*(\d{1,2}))?", text)
-    if not found:
-        raise refuse("weeks", f"'{text}' is not a run of weeks; write it like '1-4'")
-    first, last = int(found[1]), int(found[2] or found[1])
-    if first < 1 or last < first:
-        raise refuse("weeks", f"'{text}': weeks count from 1 and run forwards, such as '1-4'")
-    return tuple(range(first, last + 1))
-
-
-WeeksText = Annotated[
-    tuple[int, ...],
-    BeforeValidator(_read_weeks),
-    WithJsonSchema({"type": "string", "pattern": r"^\d{1,2}(\s*[-–]\s*\d{1,2})?$"}),
-]
-"""A run of weeks, such as ``1-4``."""
-
-
-def _read_week_list(value: Any) -> tuple[int, ...]:
-    entries = value if isinstance(value, list) else str(value).split(",")
-    weeks = tuple(str(entry).strip() for entry in entries)
-    if not all(re.fullmatch(r"\d{1,2}", week) for week in weeks):
-        raise refuse("weeks", f"'{value}' is not a week; write it like '4', or '[4, 8]'")
-    return tuple(int(week) for week in weeks)
-
-
-WeekList = Annotated[
-    tuple[int, ...],
-    BeforeValidator(_read_week_list),
-    WithJsonSchema(
-        {"anyOf": [{"type": "integer"}, {"type": "array", "items": {"type": "integer"}}]}
-    ),
-]
-"""Single weeks: ``4`` or ``[4, 8]``."""
-
-WeekNumber = Annotated[int, Field(ge=1, le=60)]
+Version = Annotated[Name, BeforeValidator(_read_version)]
+"""A version; ``2026.10`` without quotes would be a number, and the same as ``2026.1``."""
+Lines = Annotated[list[Text], Field(max_length=20)]
 Order = Annotated[str, Field(pattern=r"^[A-Z][1-9]?$")]
 
 
@@ -72,6 +32,7 @@ class Slot(DosePart):
     order: Order
     """A, B1, B2 …: the same letter is done in turn."""
     exercise: Id
+    """Name of its file in `exercises/`, without `.yml`."""
     purpose: Text | None = None
     """Why it is here, in a few words."""
     base: Id | None = None
@@ -80,7 +41,7 @@ class Slot(DosePart):
         default_factory=dict
     )
     """Doors that differ in this slot."""
-    weeks: dict[WeekNumber, DosePart | None]
+    weeks: dict[WeekNumber, DosePart | None] = Field(min_length=1)
     """The dose of each week; a week that is left out skips the exercise."""
 
     @property
@@ -92,49 +53,55 @@ class Slot(DosePart):
 class Session(Shape):
     """One visit."""
 
-    title: str
+    title: Name
+    """Its name."""
     purpose: Text
     """What it is for, in one line."""
     day: (
         Literal["monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"] | None
     ) = None
     optional: bool = False
-    warm_up: list[Text] = Field(default_factory=list)
+    warm_up: Lines = Field(default_factory=list)
     """What to do first, one line each."""
     cut_first: Text | None = None
     """What to leave out when late."""
-    slots: list[Slot] = Field(min_length=1)
+    slots: list[Slot] = Field(min_length=1, max_length=30)
+    """Its exercises in order."""
 
 
 class Wave(Shape):
     """One file `<n>-<wave>.yml`: some weeks with one emphasis."""
 
-    wave: str
+    wave: Name
     """Its name."""
     emphasis: Literal["eccentric", "isometric", "speed", "strength", "size", "endurance", "general"]
+    """What it is mainly for."""
     promise: Text
     """What members will feel, in one sentence."""
     weeks: WeeksText
+    """Its weeks, counted through the whole program, such as `1-4`."""
     deload: WeekList = ()
     """Weeks of less: `4`, or `[4, 8]`."""
     tests: WeekList = ()
     """Weeks with tests."""
-    sessions: dict[Id, Session] = Field(min_length=1)
+    sessions: dict[Id, Session] = Field(min_length=1, max_length=14)
+    """The visits of one week."""
 
 
 class Base(Shape):
     """A tested value."""
 
-    name: str
+    name: Name
     """How members know it: 'Trap-bar deadlift, best single'."""
     exercise: Id
+    """What is tested."""
     kind: Literal["1RM", "system"] = "1RM"
     """`system`: body share plus what was added, for body-weight lifts."""
-    from_: MassText
+    from_: Weight
     """Lowest value of the look-up strip,"""
-    to: MassText
+    to: Weight
     """its highest,"""
-    by: MassText
+    by: Weight
     """and its step."""
 
 
@@ -142,6 +109,7 @@ class Goal(Shape):
     """What the program is for, and how we will know."""
 
     goal: Text
+    """What members will be able to do."""
     test: Text
     """What is measured."""
     base: Id | None = None
@@ -149,38 +117,43 @@ class Goal(Shape):
     exercise: Id | None = None
 
 
+UpToAnHour = Annotated[Seconds, within(read_duration, "0 s", "60 min")]
+
+
 class Group(Shape):
     """Who trains at once."""
 
-    sharing: int = Field(default=1, ge=1, le=4)
+    sharing: Annotated[int, Field(ge=1, le=4), WHOLE] = 1
     """How many share a station."""
-    members: int = Field(default=1, ge=1, le=200)
+    members: Annotated[int, Field(ge=1, le=200), WHOLE] = 1
     """How many in one start group."""
 
 
 class Program(Shape):
     """`program.yml`: what all waves have in common."""
 
-    program: str
+    program: Name
     """Its title."""
-    need: list[Text] = Field(min_length=1)
+    need: list[Text] = Field(min_length=1, max_length=20)
     """What members do outside the gym, and what that asks for."""
-    not_for: list[Text] = Field(default_factory=list)
+    not_for: Lines = Field(default_factory=list)
     """Who talks to the coach or a clinician before starting."""
-    start: DateText | None = None
+    start: MondayText | None = None
     """Monday of week 1."""
     time_cap: Seconds | None = None
     """Door to door."""
-    warm_up: Seconds = Field(default=600.0, le=3600)
+    warm_up: UpToAnHour = 600.0
     """Minutes before the first exercise."""
-    close: Seconds = Field(default=300.0, le=3600)
+    close: UpToAnHour = 300.0
     """Minutes to put away and cool down."""
     group: Group = Field(default_factory=Group)
-    goals: list[Goal] = Field(min_length=1)
-    bases: dict[Id, Base] = Field(default_factory=dict)
-    rules: list[Text] = Field(default_factory=list)
+    goals: list[Goal] = Field(min_length=1, max_length=20)
+    """What it is for, each with a test."""
+    bases: dict[Id, Base] = Field(default_factory=dict, max_length=40)
+    """The tested values that percentages refer to."""
+    rules: Lines = Field(default_factory=list)
     """Special conditions: on call, holidays."""
-    version: str
+    version: Version
     """Printed on every page; raise it when something changes."""
     valid_until: DateText | None = None
 
@@ -188,13 +161,15 @@ class Program(Shape):
 class Lifter(Shape):
     """Numbers only, never a name."""
 
-    bodyweight: MassText
-    bases: dict[Id, MassText] = Field(default_factory=dict)
+    bodyweight: BodyMass
+    """Body mass, with its unit."""
+    bases: dict[Id, Weight] = Field(default_factory=dict, max_length=40)
+    """Tested values, by the name of the base."""
 
 
 class Lifters(Shape):
     """`lifters.yml`: number-only profiles that the pages use as examples."""
 
     lifters: dict[Annotated[str, Field(pattern=r"^P[1-9][0-9]?$")], Lifter] = Field(
-        default_factory=dict
+        default_factory=dict, max_length=12
     )

@@ -1,7 +1,8 @@
 """Quantities with units, written as on a whiteboard: ``20 kg``, ``2:30``, ``1.10 m``, ``78 %``.
 
 A bare number is refused where a unit matters, with the text that would be right. Masses are kept
-in whole grams, so that sums of plates are exact; everything else is a float in SI units.
+in whole grams, so that sums of plates are exact; everything else is a float in SI units. Each
+quantity has a largest value far above any real one, which keeps slips of the keyboard out.
 """
 
 import re
@@ -11,12 +12,16 @@ from typing import Annotated, Any
 
 from pydantic import BeforeValidator, WithJsonSchema
 
-from strength_handbook.model.shape import refuse
+from strength_handbook.model.plain import within
+from strength_handbook.model.shape import refuse, shown
 
 GRAMS_PER_POUND = 453.59237
 """Exact by definition: international yard and pound agreement, 1959."""
 
 NUMBER = r"(\d+(?:[.,]\d+)?)"
+
+MOST_KG = 1000
+"""Nothing in a gym is heavier."""
 
 
 @dataclass(frozen=True, slots=True, order=True)
@@ -39,18 +44,14 @@ class Mass:
         Raises:
             ValueError: where the text is no mass; the message says what to write.
         """
-        found = re.fullmatch(rf"{NUMBER}\s*(kg|lbs?|g)", text.strip())
+        found = _MASS.fullmatch(text.strip())
         if not found:
-            bare = re.fullmatch(NUMBER, text.strip())
-            if bare:
-                raise ValueError(f"'{text}' has no unit; write '{bare[1]} kg' (or '{bare[1]} lb')")
-            raise ValueError(f"'{text}' is not a mass; write it like '20 kg', '45 lb' or '500 g'")
-        amount, unit = float(found[1].replace(",", ".")), found[2]
-        if unit == "g":
-            return cls(round(amount))
-        if unit == "kg":
-            return cls(round(amount * 1000))
-        return cls(round(amount * GRAMS_PER_POUND), "lb")
+            raise ValueError(_advice(_MASS, text, "a mass", _BARE_MASS, "'20 kg' or '45 lb'"))
+        amount, unit = _number(found[1]), found[2]
+        grams = amount * {"g": 1, "kg": 1000}.get(unit, GRAMS_PER_POUND)
+        if grams > MOST_KG * 1000:
+            raise ValueError(f"{shown(text)} is too large; the most is {MOST_KG} kg")
+        return cls(round(grams), "lb" if unit.startswith("lb") else "kg")
 
     @property
     def kg(self) -> float:
@@ -77,22 +78,43 @@ def in_unit(grams: int, unit: str) -> str:
     return f"{grams / 1000:.3f}".rstrip("0").rstrip(".")
 
 
+_MASS = re.compile(rf"{NUMBER}\s*(kg|lbs?|g)")
+_BARE_MASS = "'{0} kg' or '{0} lb'"
+
+
+def _advice(pattern: re.Pattern[str], text: str, what: str, bare: str, example: str) -> str:
+    """What to write instead of a text that is no quantity of its kind."""
+    text = text.strip()
+    if re.fullmatch(NUMBER, text):
+        return f"{shown(text)} has no unit; write {bare.format(text)}"
+    if pattern.fullmatch(text.lower()):
+        return f"units are written small: '{text.lower()}'"
+    return f"{shown(text)} is not {what}; write it like {example}"
+
+
 def _reader(
-    pattern: str, convert: Callable[[re.Match[str]], float], what: str, bare: str
+    pattern: str,
+    convert: Callable[[re.Match[str]], float],
+    *,
+    what: str,
+    bare: str,
+    example: str,
+    most: tuple[float, str],
 ) -> Callable[[Any], float]:
     """A function from text to number for one quantity, with errors that say what to write."""
     compiled = re.compile(pattern)
 
     def read(value: Any) -> float:
         if isinstance(value, bool) or not isinstance(value, str | int | float):
-            raise refuse("unit", f"{what} is expected here, such as '{bare.format(20)}'")
+            raise refuse("unit", f"{what} is expected here, such as {example}")
         text = str(value).strip()
         found = compiled.fullmatch(text)
-        if found:
-            return convert(found)
-        if re.fullmatch(NUMBER, text):
-            raise refuse("unit", f"'{text}' has no unit; write '{bare.format(text)}'")
-        raise refuse("unit", f"'{text}' is not {what}; write it like '{bare.format(20)}'")
+        if not found:
+            raise refuse("unit", _advice(compiled, text, what, bare, example))
+        result = convert(found)
+        if result > most[0]:
+            raise refuse("range", f"{shown(text)} is too large; the most is {most[1]}")
+        return result
 
     return read
 
@@ -114,17 +136,35 @@ def _duration(found: re.Match[str]) -> float:
 read_length = _reader(
     rf"{NUMBER}\s*(m|cm|mm|ft|in)",
     lambda m: round(_number(m[1]) * _METRES[m[2]], 6),
-    "a length",
-    "{} cm",
+    what="a length",
+    bare="'{0} m' or '{0} cm'",
+    example="'1.10 m' or '30 cm'",
+    most=(5000, "5000 m"),
 )
 read_duration = _reader(
     rf"(?:(\d{{1,2}}):([0-5]\d)|{NUMBER}\s*(s|sec|min|h))",
     _duration,
-    "a time",
-    "{} s",
+    what="a time",
+    bare="'{0} s' or '{0} min'",
+    example="'2:30' or '90 s'",
+    most=(86_400, "24 h"),
 )
-read_percent = _reader(rf"{NUMBER}\s*%", lambda m: _number(m[1]), "a percentage", "{} %")
-read_angle = _reader(rf"{NUMBER}\s*(?:°|deg)", lambda m: _number(m[1]), "an angle", "{}°")
+read_percent = _reader(
+    rf"{NUMBER}\s*%",
+    lambda m: _number(m[1]),
+    what="a percentage",
+    bare="'{0} %'",
+    example="'70 %'",
+    most=(500, "500 %"),
+)
+read_angle = _reader(
+    rf"{NUMBER}\s*(?:°|deg)",
+    lambda m: _number(m[1]),
+    what="an angle",
+    bare="'{0}°'",
+    example="'90°'",
+    most=(360, "360°"),
+)
 
 
 def _read_mass(value: Any) -> Mass:
@@ -149,6 +189,9 @@ MassText = Annotated[
 ]
 """A mass written with its unit."""
 
+BodyMass = Annotated[MassText, within(Mass.parse, "20 kg", "300 kg")]
+"""Somebody's body mass."""
+
 Metres = Annotated[
     float,
     BeforeValidator(read_length),
@@ -169,6 +212,9 @@ Percent = Annotated[
     _text_schema(rf"^{_N}%$", "70 %", "12.5 %"),
 ]
 """A percentage, kept as the number in front of the sign."""
+
+Share = Annotated[Percent, within(read_percent, "1 %", "300 %")]
+"""A percentage that cannot be nothing."""
 
 Degrees = Annotated[
     float,

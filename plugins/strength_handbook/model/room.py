@@ -1,26 +1,32 @@
 """The room: the equipment that is really there, with counts, and the emergency panel."""
 
-from typing import Annotated, Literal
+from typing import Annotated, Literal, TypeVar
 
-from pydantic import Field, StringConstraints, model_validator
+from pydantic import AfterValidator, Field, StringConstraints, model_validator
 
-from strength_handbook.model.quantities import Mass, MassText, Metres
+from strength_handbook.model.masses import Masses, Number, Weight
+from strength_handbook.model.plain import DECIMAL, WHOLE, Name, within
+from strength_handbook.model.quantities import Mass, MassText, Metres, read_length
 from strength_handbook.model.shape import Shape, refuse
 
 Id = Annotated[str, StringConstraints(pattern=r"^[a-z0-9]+(-[a-z0-9]+)*$", max_length=60)]
 """A short name for references: small letters, digits and hyphens."""
 
-Number = Annotated[int, Field(ge=0, le=1000)]
+
+MOST_LOADS = 5000
+"""Most different sums of the plates at a rack. A full set with quarter-kilo plates has 1600."""
+MOST_SEARCHED_G = 1_000_000
+"""Sums above this are no load."""
 
 
 class Thing(Shape):
     """Anything with a name and a count."""
 
-    name: str
+    name: Name
     """What members call it."""
     count: Number = 1
     """How many the room has."""
-    note: str | None = None
+    note: Name | None = None
     """One line shown on the room page."""
 
 
@@ -29,9 +35,9 @@ class Bar(Thing):
 
     mass: MassText
     """Without collars."""
-    sleeve: Metres | None = Field(default=None, gt=0, le=1)
+    sleeve: Annotated[Metres, within(read_length, "1 cm", "1 m")] | None = None
     """Length for plates on one side; leave out where it never runs short."""
-    between_collars: Metres | None = Field(default=None, gt=0, le=3)
+    between_collars: Annotated[Metres, within(read_length, "10 cm", "3 m")] | None = None
     """Distance between the inner collars, for the tip check."""
     collar: MassText = Mass(0)
     """Mass of one outer collar, if it counts."""
@@ -42,77 +48,35 @@ class Bar(Thing):
 class Plate(Shape):
     """Plates of one size at each rack, by pairs."""
 
-    mass: MassText
-    pairs: int = Field(ge=0, le=100)
+    mass: Annotated[MassText, within(Mass.parse, "50 g", "100 kg")]
+    """Mass of one plate."""
+    pairs: Annotated[int, Field(ge=0, le=20), WHOLE]
     """Pairs at each rack."""
-    thickness: Metres = Field(default=0.0, ge=0, le=0.2)
+    thickness: Annotated[Metres, within(read_length, "0 mm", "20 cm")] = 0.0
     """Thickness of one plate."""
 
 
 class Rack(Thing):
     """A rack with hooks and safeties."""
 
-    hook_spacing: Metres = Field(gt=0.3, le=2)
+    hook_spacing: Annotated[Metres, within(read_length, "30 cm", "2 m")]
     """Distance between the centres of the two hooks; measure it inside, not outside."""
-    hole_spacing: Metres | None = Field(default=None, gt=0, le=0.5)
+    hole_spacing: Annotated[Metres, within(read_length, "1 cm", "50 cm")] | None = None
     """Distance from hole to hole."""
-    holes: int | None = Field(default=None, ge=1, le=100)
+    holes: Annotated[int, Field(ge=1, le=100), WHOLE] | None = None
     """How many numbered holes."""
     bolted: bool = False
     """Fixed to the floor."""
 
 
-class Masses(Shape):
-    """Fixed masses that exist: one mass, or a row of them."""
-
-    mass: MassText | None = None
-    """One mass …"""
-    from_: MassText | None = None
-    """… or the lightest of a row"""
-    to: MassText | None = None
-    """… its heaviest"""
-    by: MassText | None = None
-    """… and the step between."""
-    count: Number = 2
-    """How many of each: two make a pair."""
-
-    @model_validator(mode="after")
-    def _one_or_row(self) -> "Masses":
-        row = (self.from_, self.to, self.by)
-        if self.mass is not None and row == (None, None, None):
-            return self
-        if self.mass is None and self.from_ and self.to and self.by:
-            if self.by.grams <= 0 or self.to.grams < self.from_.grams:
-                raise refuse(
-                    "range", "the row must go up: write from, to and by like 4 kg, 36 kg, 2 kg"
-                )
-            if (self.to.grams - self.from_.grams) // self.by.grams > 200:
-                raise refuse("range", "this row has more than 200 masses; check 'by'")
-            return self
-        raise refuse("masses", "write either 'mass', or 'from', 'to' and 'by'")
-
-    def each(self) -> tuple[Mass, ...]:
-        """Every mass of the row, lightest first."""
-        if self.mass is not None:
-            return (self.mass,)
-        if self.from_ is None or self.to is None or self.by is None:  # refused when read
-            return ()
-        # A row in pounds is stepped in pounds: whole grams would drift by half a gram a step.
-        start, stop, step = self.from_.grams, self.to.grams, self.by.grams
-        count = round((stop - start) / step)
-        return tuple(
-            Mass(round(start + (stop - start) * i / count) if count else start, self.from_.unit)
-            for i in range(count + 1)
-        )
-
-
 class HandWeights(Shape):
     """Things held in the hand with a fixed mass: dumbbells, kettlebells, sandbags."""
 
-    name: str
+    name: Name
     """What members call one of them."""
-    masses: list[Masses] = Field(min_length=1)
-    note: str | None = None
+    masses: list[Masses] = Field(min_length=1, max_length=40)
+    """Which of them exist."""
+    note: Name | None = None
 
 
 class Carrier(Thing):
@@ -128,74 +92,123 @@ class Stack(Thing):
     """A cable stack with pins."""
 
     pins: Masses
-    add_on: MassText | None = None
+    """What the pin can lift: from, to and by."""
+    add_on: Weight | None = None
     """A small extra weight that may be laid on, once."""
-    ratio: float = Field(default=1.0, ge=0.25, le=8)
+    ratio: Annotated[float, Field(ge=0.25, le=8), DECIMAL] = 1.0
     """Stack moves this many times slower than the handle: 2 for a two-to-one pulley."""
+
+
+Setting = Annotated[float, Field(ge=0, le=10_000), DECIMAL]
 
 
 class Machine(Thing):
     """A machine with a scale of its own that is no kilogram."""
 
-    unit: str = "units"
+    unit: Name = "units"
     """What its display counts."""
-    from_: float = 0
-    to: float = 100
-    by: float = Field(default=1, gt=0)
+    from_: Setting = 0
+    """Its lowest setting,"""
+    to: Setting = 100
+    """its highest,"""
+    by: Annotated[float, Field(gt=0, le=1000), DECIMAL] = 1
+    """and the step between."""
+
+    @model_validator(mode="after")
+    def _row(self) -> "Machine":
+        if self.to < self.from_:
+            raise refuse("range", "the settings must go up: write 'from' below 'to'")
+        if (self.to - self.from_) / self.by > 1000:
+            raise refuse("range", "this machine has more than 1000 settings; check 'by'")
+        return self
 
 
 class Lane(Thing):
     """A strip of floor for carries and sleds."""
 
-    length: Metres = Field(gt=0, le=1000)
-    width: Metres | None = Field(default=None, gt=0, le=100)
+    length: Annotated[Metres, within(read_length, "1 m", "1000 m")]
+    """How far it goes before you turn."""
+    width: Annotated[Metres, within(read_length, "10 cm", "100 m")] | None = None
+
+
+Line = Annotated[str, StringConstraints(min_length=1, max_length=300)]
 
 
 class Emergency(Shape):
     """What stands on the emergency panel of every session page."""
 
-    number: str
+    number: Name
     """The emergency number."""
-    address: str
+    address: Line
     """Where the ambulance has to come."""
-    entrance: str
+    entrance: Line
     """Which door, and who opens it."""
-    defibrillator: str
-    first_aid: str
-    phone: str
+    defibrillator: Line
+    """Where it hangs."""
+    first_aid: Line
+    """Where the first-aid box is."""
+    phone: Line
     """Where a phone is that always works."""
-    eye_wash: str | None = None
-    ice: str | None = None
-    roles: list[str] = Field(min_length=1)
+    eye_wash: Line | None = None
+    ice: Line | None = None
+    roles: list[Line] = Field(min_length=1, max_length=12)
     """Who does what: one line each."""
-    after_hours: str | None = None
-    lone_training: str | None = None
+    after_hours: Line | None = None
+    lone_training: Line | None = None
     """What is allowed alone, and how to sign in and out."""
+
+
+def _few_loads(plates: list[Plate]) -> list[Plate]:
+    """Refuse plates of such odd masses that their sums cannot all be searched.
+
+    Bit `n` of `sums` is set where some of the plates weigh `n` grams together.
+    """
+    sums, limit = 1, (1 << MOST_SEARCHED_G + 1) - 1
+    for plate in plates:
+        left, group = plate.pairs * 2, 1
+        while left:
+            group = min(group, left)
+            sums |= sums << group * plate.mass.grams & limit
+            left -= group
+            group *= 2
+    if sums.bit_count() > MOST_LOADS:
+        raise refuse(
+            "too-many",
+            f"these plates make more than {MOST_LOADS} different loads; list only those that are "
+            "used together, kg or lb",
+        )
+    return plates
+
+
+Plates = Annotated[list[Plate], Field(max_length=24), AfterValidator(_few_loads)]
+T = TypeVar("T")
+Section = Annotated[dict[Id, T], Field(max_length=40)]
 
 
 class Room(Shape):
     """A gym's room."""
 
-    gym: str
+    gym: Name
     """The gym's name."""
-    group: str | None = None
+    group: Name | None = None
     """Who trains here in this program."""
     units: Literal["kg", "lb"] = "kg"
     """The unit that pages print."""
-    bars: dict[Id, Bar] = Field(default_factory=dict)
-    plates: list[Plate] = Field(default_factory=list)
+    bars: Section[Bar] = Field(default_factory=dict)
+    plates: Plates = Field(default_factory=list)
     """At each rack."""
-    loose_plates: list[Plate] = Field(default_factory=list)
+    loose_plates: Plates = Field(default_factory=list)
     """In the room once, for whoever needs them; loads do not count on them."""
-    racks: dict[Id, Rack] = Field(default_factory=dict)
-    hand_weights: dict[Id, HandWeights] = Field(default_factory=dict)
-    carriers: dict[Id, Carrier] = Field(default_factory=dict)
-    stacks: dict[Id, Stack] = Field(default_factory=dict)
-    machines: dict[Id, Machine] = Field(default_factory=dict)
-    lanes: dict[Id, Lane] = Field(default_factory=dict)
-    kit: dict[Id, Thing] = Field(default_factory=dict)
+    racks: Section[Rack] = Field(default_factory=dict)
+    hand_weights: Section[HandWeights] = Field(default_factory=dict)
+    carriers: Section[Carrier] = Field(default_factory=dict)
+    stacks: Section[Stack] = Field(default_factory=dict)
+    machines: Section[Machine] = Field(default_factory=dict)
+    lanes: Section[Lane] = Field(default_factory=dict)
+    kit: dict[Id, Thing] = Field(default_factory=dict, max_length=200)
     """Everything else: benches, boxes, mats, rigs."""
     emergency: Emergency
+    """What stands on the emergency panel."""
 
     def names(self) -> dict[str, str]:
         """Name of every thing in the room by its id."""

@@ -23,13 +23,31 @@ class Shape(BaseModel):
         coerce_numbers_to_str=True,
         str_strip_whitespace=True,
         use_attribute_docstrings=True,
+        allow_inf_nan=False,
         validate_default=False,
     )
 
 
 def refuse(slug: str, text: str) -> PydanticCustomError:
-    """An error whose text reaches the coach as it is.
+    """An error whose text reaches the coach as it is, braces and all.
 
-    Braces are doubled, because pydantic treats the text as a template.
+    >>> refuse("form", "no {braces}").message()
+    'no {braces}'
     """
-    return PydanticCustomError(slug, text.replace("{", "{{").replace("}", "}}"))
+    return PydanticCustomError(slug, "{text}", {"text": text})
+
+
+def shown(value: object, limit: int = 60) -> str:
+    """A value as messages show it: in quotes, on one line, cut after `limit` characters.
+
+    >>> shown("20 kg"), shown(5), shown(None), shown([1, 2]), shown(value=True)
+    ("'20 kg'", "'5'", 'an empty value', 'a list', "'true'")
+    """
+    if value is None:
+        return "an empty value"
+    if isinstance(value, dict):
+        return "a block of keys"
+    if isinstance(value, list):
+        return "a list"
+    text = str(value).lower() if isinstance(value, bool) else " ".join(str(value).split())
+    return f"'{text if len(text) <= limit else text[: limit - 1] + '…'}'"

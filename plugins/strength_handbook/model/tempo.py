@@ -6,9 +6,12 @@ from typing import Annotated, Any
 
 from pydantic import BeforeValidator, WithJsonSchema
 
-from strength_handbook.model.shape import refuse
+from strength_handbook.model.shape import refuse, shown
 
 FAST = "X"
+LONGEST_S = 60
+"""Most seconds in one field."""
+_EXAMPLE = "lower-pause-lift-pause, such as '3-1-X-0'"
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,22 +36,24 @@ class Tempo:
         Raises:
             ValueError: where the text is no tempo; the message says what to write.
         """
-        fields = re.split(r"[-–]", text.strip().upper())
+        tempo = f"tempo {shown(text)}"
+        fields = [field.strip() for field in re.split(r"[-–]", text.upper())]
+        if re.fullmatch(r"\d\d[\dX]\d", fields[0]) and len(fields) == 1:
+            raise ValueError(f"{tempo} needs hyphens: write '{'-'.join(fields[0])}'")
         if len(fields) != 4:
-            raise ValueError(
-                f"tempo '{text}' needs four fields: lower-pause-lift-pause, such as '3-1-X-0'"
-            )
+            raise ValueError(f"{tempo} needs four fields: {_EXAMPLE}")
         for name, field in zip(("lower", "pause", "lift", "pause"), fields, strict=True):
             if field == FAST and name != "lift":
                 raise ValueError(
-                    f"tempo '{text}': X (as fast as possible) stands only in the third field, "
-                    "the lift; give the others in seconds"
+                    f"{tempo}: X (as fast as possible) stands only in the third field, the lift; "
+                    "give the others in seconds"
                 )
-            if field != FAST and not re.fullmatch(r"\d{1,2}", field):
+            if field != FAST and not re.fullmatch(r"\d{1,3}", field):
                 raise ValueError(
-                    f"tempo '{text}': '{field}' is not a number of whole seconds (the lift may "
-                    "be X)"
+                    f"{tempo}: {shown(field)} is not a number of whole seconds (the lift may be X)"
                 )
+            if field != FAST and int(field) > LONGEST_S:
+                raise ValueError(f"{tempo}: {field} s is too long; the most is {LONGEST_S} s")
         lower, low_pause, lift, high_pause = fields
         return cls(int(lower), int(low_pause), None if lift == FAST else int(lift), int(high_pause))
 
@@ -70,6 +75,8 @@ class Tempo:
 
 
 def _read(value: Any) -> Tempo:
+    if isinstance(value, bool) or not isinstance(value, str | int | float):
+        raise refuse("tempo", f"a tempo is expected here: {_EXAMPLE}")
     try:
         return Tempo.parse(str(value))
     except ValueError as error:

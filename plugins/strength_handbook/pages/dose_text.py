@@ -1,6 +1,7 @@
 """A dose in the trade's notation, and the same in plain words."""
 
-from strength_handbook.model.dose import Clock, Count, Distance, Dose, DosePart, Hold, Reps
+from strength_handbook.model.count import Count
+from strength_handbook.model.dose import Clock, Distance, Dose, DosePart, Hold, Reps
 from strength_handbook.model.exercise import Exercise
 from strength_handbook.model.load import (
     BodyWeight,

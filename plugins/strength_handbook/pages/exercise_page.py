@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 from typing import Any
 
-from strength_handbook.model.exercise import Door, Exercise
+from strength_handbook.model.exercise import IF_IT_STAYS, Door, Exercise
 from strength_handbook.model.loading import (
     BodyWeightLift,
     ByEffort,
@@ -57,6 +57,7 @@ def exercise_page(worked: Worked, key: str) -> Page:
         "exercise.html",
         {
             "x": exercise,
+            "stays": IF_IT_STAYS,
             "pattern": exercise.pattern.value.replace("-", " "),
             "uses": [_use(use, url, units) for use in uses],
             "table": safe(_table(exercise, table, units)),

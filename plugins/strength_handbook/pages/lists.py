@@ -25,7 +25,7 @@ def this_week(worked: Worked, url: str) -> str:
                 {
                     "title": program.program.program,
                     "link": link(url, url_of(overview_uri(program))),
-                    "weeks": week_links(program, url),
+                    "waves_list": week_links(program, url),
                 }
                 for program in worked.programs
             ]

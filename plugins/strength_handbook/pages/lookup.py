@@ -71,13 +71,12 @@ def slot_lookup(slot: WorkedSlot, units: str) -> Lookup:
 
 
 def _of_base(slot: WorkedSlot) -> str:
-    base = slot.base.name if slot.base else ""
     if slot.dose.top is not None:
         return (
-            f"Today's top decides. Expect about this from your {base[:1].lower()}{base[1:]}; "
-            "if the top set says otherwise, take the given share of that."
+            "Today's top set decides: take the given share of it. From your best single, expect "
+            "about this."
         )
-    return f"Find your {base[:1].lower()}{base[1:]}."
+    return "Find your best in the first column."
 
 
 def _body_weight(load: BodyWeight) -> str:

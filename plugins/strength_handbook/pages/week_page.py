@@ -116,7 +116,7 @@ def overview_page(program: WorkedProgram) -> Page:
             "p": written,
             "weeks_word": count_word(len(program.weeks)),
             "waves": _waves(program),
-            "weeks": week_links(program, url),
+            "waves_list": week_links(program, url),
             "goals": [
                 {
                     "goal": goal.goal,
@@ -154,24 +154,33 @@ def overview_page(program: WorkedProgram) -> Page:
 
 
 def week_links(program: WorkedProgram, url: str) -> list[dict[str, Any]]:
-    """Every week with its sessions, linked."""
-    return [
-        {
-            "week": week.week,
-            "wave": week.wave.wave,
-            "deload": week.deload,
-            "link": link(url, url_of(week_uri(program, week.week))),
-            "sessions": [
-                {
-                    "title": session.session.title,
-                    "day": (session.session.day or "").capitalize()[:3],
-                    "link": link(url, url_of(session_uri(program, week.week, session.id))),
-                }
-                for session in week.sessions
-            ],
-        }
-        for week in program.weeks
-    ]
+    """Every week with its sessions, linked, under the name of its wave."""
+    waves: list[dict[str, Any]] = []
+    for week in program.weeks:
+        if not waves or waves[-1]["id"] != week.wave_id:
+            emphasis = EMPHASIS[week.wave.emphasis]
+            waves.append(
+                {"id": week.wave_id, "wave": week.wave.wave, "emphasis": emphasis, "weeks": []}
+            )
+        waves[-1]["weeks"].append(_week_link(program, week, url))
+    return waves
+
+
+def _week_link(program: WorkedProgram, week: WorkedWeek, url: str) -> dict[str, Any]:
+    return {
+        "week": week.week,
+        "deload": week.deload,
+        "test": week.week in week.wave.tests,
+        "link": link(url, url_of(week_uri(program, week.week))),
+        "sessions": [
+            {
+                "title": session.session.title,
+                "day": (session.session.day or "").capitalize()[:3],
+                "link": link(url, url_of(session_uri(program, week.week, session.id))),
+            }
+            for session in week.sessions
+        ],
+    }
 
 
 def _waves(program: WorkedProgram) -> list[dict[str, str]]:

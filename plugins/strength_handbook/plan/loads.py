@@ -7,7 +7,7 @@ that moves is the share of the body plus that.
 import math
 from dataclasses import dataclass
 
-from strength_handbook.calc.repetitions import percent_for_reps
+from strength_handbook.calc.repetitions import TEXTBOOK_CHART, percent_for_reps
 from strength_handbook.model.dose import Dose
 from strength_handbook.model.load import (
     BodyWeight,
@@ -21,10 +21,11 @@ from strength_handbook.model.load import (
     Setting,
 )
 from strength_handbook.model.loading import BodyWeightLift, Loading
-from strength_handbook.plan.scales import Scale, Step
+from strength_handbook.model.quantities import GRAMS_PER_POUND
+from strength_handbook.plan.scales import POUND_SLACK_G, Scale, Step
 
-HELP_STEP_G = 1000
-"""Help is printed in whole kilograms, rounded towards more help."""
+HELP_STEP_G = {"kg": 1000, "lb": GRAMS_PER_POUND}
+"""Help is printed in whole kilograms or pounds, rounded towards more help."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,18 +73,41 @@ def body_share_g(loading: Loading, body_g: float) -> float:
     return body_g * loading.share / 100 if isinstance(loading, BodyWeightLift) else 0.0
 
 
+def achievable(target_g: float, scale: Scale | None, units: str) -> tuple[Step | None, int]:
+    """The load that exists for a target, and the grams of help where it lies below zero.
+
+    >>> achievable(-8_200, None, "kg")
+    (None, 9000)
+    """
+    # Percentages of grams can end in a hair below a whole gram: 0.7 * 140000 = 97999.99…
+    target_g = round(target_g, 3)
+    slack = POUND_SLACK_G if units == "lb" else 0
+    unit = HELP_STEP_G[units]
+    if help_units := max(0, math.ceil((-target_g - slack) / unit)):
+        return None, round(help_units * unit)
+    if scale is None:
+        return (Step(0) if target_g <= 0 else None), 0
+    return scale.best(max(target_g, 0)), 0
+
+
 def reference_percent(load: Load | None, top: int | None = None) -> float | None:
     """Percent of the base that a load comes to, where it refers to a base.
 
-    An RM is looked up in the textbook chart; percent of the top set refers to that.
+    An RM is looked up in the textbook chart; percent of the top set refers to that. Beyond the
+    chart's repetitions nothing is known.
     """
     if isinstance(load, PercentOfBase | PercentOfSystem):
         return load.percent
     if isinstance(load, RepMax):
-        return percent_for_reps(min(load.reps, 15))
+        return _charted(load.reps)
     if isinstance(load, PercentOfTop):
-        return load.percent * percent_for_reps(min(top or 1, 15)) / 100
+        of_base = _charted(top or 1)
+        return None if of_base is None else load.percent * of_base / 100
     return None
+
+
+def _charted(reps: int) -> float | None:
+    return percent_for_reps(reps) if reps <= TEXTBOOK_CHART[-1][0] else None
 
 
 def plan_load(
@@ -93,6 +117,7 @@ def plan_load(
     *,
     body_g: float | None,
     base_g: float | None,
+    units: str = "kg",
 ) -> PlannedLoad | None:
     """The load of a dose; None where it takes a number that is not known, or effort decides.
 
@@ -102,15 +127,16 @@ def plan_load(
         scale: the loads that exist for it.
         body_g: body mass, or None.
         base_g: the tested value; for `PercentOfSystem` the best total, or None.
+        units: unit that the pages print, for help in whole units.
     """
     share_g = body_share_g(loading, body_g or 0)
     percent = reference_percent(dose.load, dose.top)
     if percent is not None:
         if base_g is None or (share_g == 0 and isinstance(loading, BodyWeightLift)):
             return None
-        return _achieved(base_g * percent / 100 - share_g, scale, base_g, share_g)
+        return _achieved(base_g * percent / 100 - share_g, scale, base_g, share_g, units)
     planned = _planned(dose.load, body_g)
-    return None if planned is None else _achieved(planned, scale, 0, share_g)
+    return None if planned is None else _achieved(planned, scale, 0, share_g, units)
 
 
 def _planned(load: Load | None, body_g: float | None) -> float | None:
@@ -120,18 +146,13 @@ def _planned(load: Load | None, body_g: float | None) -> float | None:
         return load.sign * load.change.grams
     if isinstance(load, PercentOfBodyMass):
         return None if body_g is None else load.percent * body_g / 100
-    if isinstance(load, Setting) or load is None:
+    if isinstance(load, Setting | RepMax | PercentOfTop) or load is None:
         return None
     raise TypeError(f"no rule for {load!r}")
 
 
 def _achieved(
-    planned_g: float, scale: Scale | None, reference_g: float, share_g: float
+    planned_g: float, scale: Scale | None, reference_g: float, share_g: float, units: str
 ) -> PlannedLoad:
-    # Percentages of grams can end in a hair below a whole gram: 0.7 * 140000 = 97999.99…
-    planned_g = round(planned_g, 3)
-    if planned_g < 0:
-        help_g = math.ceil(-planned_g / HELP_STEP_G) * HELP_STEP_G
-        return PlannedLoad(planned_g, None, help_g, reference_g, share_g)
-    step = scale.best(planned_g) if scale else (Step(0) if planned_g == 0 else None)
-    return PlannedLoad(planned_g, step, 0, reference_g, share_g)
+    step, help_g = achievable(planned_g, scale, units)
+    return PlannedLoad(round(planned_g, 3), step, help_g, reference_g, share_g)

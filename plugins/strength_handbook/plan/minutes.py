@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from math import ceil
 
 from strength_handbook.calc.duration import Block, block_seconds, gap_seconds
 from strength_handbook.calc.set_duration import carry_seconds, set_seconds
@@ -92,7 +93,7 @@ def _block(book: Book, program: Program, group: Sequence[TimedSlot]) -> Block:
     last = doses[-1].rest
     hands = min(program.group.sharing, len(group))
     return Block(
-        rounds=round(max(dose.sets.middle for dose in doses)),
+        rounds=ceil(max(dose.sets.middle for dose in doses)),
         work_s=tuple(work_seconds(book, dose) for dose in doses),
         rest_s=last if last is not None else (0.0 if every else swap),
         transition_s=sum(inside) / len(inside) if inside else 0.0,

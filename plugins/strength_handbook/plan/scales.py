@@ -5,7 +5,7 @@ prints and what a phone picks cannot differ.
 """
 
 from bisect import bisect_left, bisect_right
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from functools import cached_property
 from operator import attrgetter
@@ -21,7 +21,12 @@ from strength_handbook.model.loading import (
     OnStack,
     PlateHeld,
 )
+from strength_handbook.model.quantities import Mass
 from strength_handbook.model.room import Plate, Room
+
+POUND_SLACK_G = 10
+"""How far a load in pounds may seem to lie above its target. A pound is no whole number of grams:
+every plate and every tested value may be half a gram off, and 135 lb must stay 135 lb."""
 
 Kind = Literal["bar", "fixed", "hung", "pin", "plate"]
 
@@ -52,6 +57,7 @@ class Scale:
         per_hand: the load is for each hand.
         rounding: which step to take for a target between two.
         steps: rising.
+        slack_g: differences up to this are none; 0 where all masses are in kilograms.
     """
 
     kind: Kind
@@ -60,6 +66,7 @@ class Scale:
     per_hand: bool
     rounding: Literal["down", "nearest", "up"]
     steps: tuple[Step, ...]
+    slack_g: int = 0
 
     @cached_property
     def lightest_g(self) -> int:
@@ -76,9 +83,9 @@ class Scale:
 
         ``nearest`` takes the lighter of two that are equally near.
         """
-        steps = self.steps
-        at_most = bisect_right(steps, target_g, key=_grams)
-        at_least = bisect_left(steps, target_g, key=_grams)
+        steps, slack = self.steps, self.slack_g
+        at_most = bisect_right(steps, target_g + slack, key=_grams)
+        at_least = bisect_left(steps, target_g - slack, key=_grams)
         below = steps[at_most - 1] if at_most else None
         above = steps[at_least] if at_least < len(steps) else None
         if self.rounding == "down":
@@ -87,7 +94,7 @@ class Scale:
             return above
         if below is None or above is None:
             return below or above
-        return below if target_g - below.grams <= above.grams - target_g else above
+        return below if target_g - below.grams <= above.grams - target_g + slack else above
 
 
 _grams = attrgetter("grams")
@@ -108,12 +115,13 @@ def scale_for(room: Room, loading: Loading) -> Scale | None:
             }
         )
         steps = tuple(Step(grams) for grams in masses)
-        return Scale("fixed", weights.name, 0, loading.hands == 2, loading.rounding, steps)
+        slack = _slack(mass for row in weights.masses for mass in row.each())
+        return Scale("fixed", weights.name, 0, loading.hands == 2, loading.rounding, steps, slack)
     if isinstance(loading, BodyWeightLift) and loading.carrier:
         carrier = room.carriers[loading.carrier]
         limit = carrier.limit.grams if carrier.limit else None
         return _single_plates(
-            room.plates, carrier.name, carrier.mass.grams, limit, loading.rounding, "hung"
+            room.plates, carrier.name, carrier.mass, limit, loading.rounding, "hung"
         )
     if isinstance(loading, PlateHeld):
         limit = loading.limit.grams if loading.limit else None
@@ -122,7 +130,16 @@ def scale_for(room: Room, loading: Loading) -> Scale | None:
             for plate in sorted(room.plates, key=lambda plate: plate.mass.grams)
             if plate.pairs and (limit is None or plate.mass.grams <= limit)
         )
-        return Scale("plate", "plate", 0, per_hand=False, rounding=loading.rounding, steps=held)
+        slack = _slack(plate.mass for plate in room.plates)
+        return Scale(
+            "plate",
+            "plate",
+            0,
+            per_hand=False,
+            rounding=loading.rounding,
+            steps=held,
+            slack_g=slack,
+        )
     if isinstance(loading, OnStack):
         return _stack(room, loading)
     return None
@@ -133,6 +150,10 @@ def unit_scale(room: Room, loading: OnMachine) -> tuple[float, ...]:
     machine = room.machines[loading.machine]
     count = int((machine.to - machine.from_) / machine.by + 1e-9)
     return tuple(machine.from_ + i * machine.by for i in range(min(count, 1000) + 1))
+
+
+def _slack(masses: Iterable[Mass]) -> int:
+    return POUND_SLACK_G if any(mass.unit == "lb" for mass in masses) else 0
 
 
 def _sizes(plates: Sequence[Plate], share: int = 1) -> tuple[PlateSize, ...]:
@@ -156,23 +177,27 @@ def _bar(room: Room, loading: OnBar) -> Scale:
     )
     steps = tuple(Step(load.total_g, load.side_g) for load in table.loads)
     per_hand = loading.hands == 2
-    return Scale("bar", bar.name, table.empty_g, per_hand, loading.rounding, steps)
+    slack = _slack((bar.mass, bar.collar, *(plate.mass for plate in room.plates)))
+    return Scale("bar", bar.name, table.empty_g, per_hand, loading.rounding, steps, slack)
 
 
 def _single_plates(
     plates: Sequence[Plate],
     name: str,
-    own_g: int,
+    own: Mass,
     limit_g: int | None,
     rounding: Literal["down", "nearest", "up"],
     kind: Kind,
 ) -> Scale:
-    table = load_table(own_g, _sizes(plates), limit_g=limit_g, sides=1)
+    table = load_table(own.grams, _sizes(plates), limit_g=limit_g, sides=1)
     steps = tuple(Step(load.total_g, load.side_g) for load in table.loads)
-    if own_g:
+    if own.grams:
         # Going without is always possible: then the thing itself is left off too.
         steps = (Step(0), *steps)
-    return Scale(kind, name, own_g, per_hand=False, rounding=rounding, steps=steps)
+    slack = _slack((own, *(plate.mass for plate in plates)))
+    return Scale(
+        kind, name, own.grams, per_hand=False, rounding=rounding, steps=steps, slack_g=slack
+    )
 
 
 def _stack(room: Room, loading: OnStack) -> Scale:
@@ -184,4 +209,7 @@ def _stack(room: Room, loading: OnStack) -> Scale:
         for pin in pins:
             found.setdefault(pin + extra, (pin, extra))
     steps = tuple(Step(total, parts) for total, parts in sorted(found.items()))
-    return Scale("pin", stack.name, 0, per_hand=False, rounding=loading.rounding, steps=steps)
+    slack = _slack(stack.pins.each())
+    return Scale(
+        "pin", stack.name, 0, per_hand=False, rounding=loading.rounding, steps=steps, slack_g=slack
+    )

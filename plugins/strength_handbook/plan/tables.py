@@ -16,8 +16,8 @@ from strength_handbook.model.loading import (
     Start,
 )
 from strength_handbook.model.program import Base
-from strength_handbook.model.quantities import GRAMS_PER_POUND
-from strength_handbook.plan.loads import HELP_STEP_G
+from strength_handbook.model.quantities import GRAMS_PER_POUND, Mass
+from strength_handbook.plan.loads import achievable
 from strength_handbook.plan.scales import Scale, Step
 
 BODY_KG = range(45, 131, 5)
@@ -82,7 +82,7 @@ def exercise_table(loading: Loading, scale: Scale | None, units: str) -> Table |
     if shares and scale:
         return share_table("carry", scale, tuple(shares), masses)
     if isinstance(loading, BodyWeightLift):
-        return _system_table(loading, scale, masses)
+        return _system_table(loading, scale, masses, units)
     if loading.start is not None and scale is not None:
         return _start_table(loading.start, scale, masses)
     if isinstance(loading, ByEffort) and loading.share is not None:
@@ -102,17 +102,18 @@ def loading_table(
         gram = GRAMS_PER_POUND if units == "lb" else 1000.0
         grams = tuple(round(change * gram) for change in changes)
         labels = tuple("BW" if c == 0 else f"BW{'+' if c > 0 else '−'}{abs(c)}" for c in changes)
-        return _best_table(scale, percent, loading.share, grams, labels, masses)
+        return _best_table(scale, percent, loading.share, grams, labels, masses, units)
     return None
 
 
 @lru_cache(maxsize=512)
 def base_strip(base: Base, scale: Scale | None, percent: float) -> Strip:
     """Load for each tested value between the base's limits."""
-    count = (base.to.grams - base.from_.grams) // base.by.grams
+    # Stepped in the unit it is written in: pounds in whole grams would drift and miss the end.
+    start, step = _exact_g(base.from_), _exact_g(base.by)
     rows = []
-    for index in range(count + 1):
-        value = base.from_.grams + index * base.by.grams
+    for index in range(int((base.to.grams + 1 - start) / step) + 1):
+        value = round(start + index * step)
         rows.append((value, _cell(scale, value * percent / 100)))
     return Strip(base, percent, tuple(rows), scale)
 
@@ -149,12 +150,15 @@ def _base_table(
     ])  # fmt: skip
 
 
-def _system_table(lift: BodyWeightLift, scale: Scale | None, masses: Sequence[int]) -> Table:
+def _system_table(
+    lift: BodyWeightLift, scale: Scale | None, masses: Sequence[int], units: str
+) -> Table:
     labels = tuple(f"{share:g} %" for share in lift.shares)
     rows = []
     for mass in masses:
         moved = mass * lift.share / 100
-        rows.append((mass, tuple(_cell(scale, moved * (s - 100) / 100) for s in lift.shares)))
+        targets = (moved * (s - 100) / 100 for s in lift.shares)
+        rows.append((mass, tuple(_cell(scale, target, units) for target in targets)))
     return _table("system", labels, scale, rows)
 
 
@@ -166,13 +170,14 @@ def _best_table(
     changes: tuple[int, ...],
     labels: tuple[str, ...],
     masses: tuple[int, ...],
+    units: str,
 ) -> Table:
     """Rows body mass, columns best change to body weight, for a percentage of that best total."""
     rows = []
     for mass in masses:
         moved = mass * share / 100
-        cells = tuple(_cell(scale, (moved + c) * percent / 100 - moved) for c in changes)
-        rows.append((mass, cells))
+        targets = ((moved + change) * percent / 100 - moved for change in changes)
+        rows.append((mass, tuple(_cell(scale, target, units) for target in targets)))
     return _table("best-by-body", labels, scale, rows)
 
 
@@ -193,10 +198,11 @@ def _table(
     return Table(kind, labels, tuple(rows), scale, ordered)
 
 
-def _cell(scale: Scale | None, target_g: float) -> Cell:
-    target_g = round(target_g, 3)
-    if target_g < 0:
-        return Cell(None, -int(target_g // HELP_STEP_G) * HELP_STEP_G)
-    if scale is None:
-        return Cell(Step(0) if target_g == 0 else None)
-    return Cell(scale.best(target_g))
+def _cell(scale: Scale | None, target_g: float, units: str = "kg") -> Cell:
+    return Cell(*achievable(target_g, scale, units))
+
+
+def _exact_g(mass: Mass) -> float:
+    if mass.unit == "lb":
+        return round(mass.grams / GRAMS_PER_POUND, 2) * GRAMS_PER_POUND
+    return mass.grams

@@ -198,13 +198,15 @@ def _slot(book: Book, program: Program, slot: Slot, week: int, scale: Scale | No
         body = lifter.bodyweight.grams
         tested = lifter.bases.get(base_id) if base_id else None
         load = plan_load(
-            dose, exercise.load, scale, body_g=body, base_g=tested.grams if tested else None
-        )
+            dose, exercise.load, scale, body_g=body,
+            base_g=tested.grams if tested else None, units=book.room.units,
+        )  # fmt: skip
         if load is not None:
             loads[name] = load
             actual = load.actual_g
             share = round(body_share_g(exercise.load, body))
-            moved[name] = None if actual is None else actual + share
+            pieces = 2 if scale is not None and scale.per_hand else 1
+            moved[name] = None if actual is None else pieces * actual + share
     percent = reference_percent(dose.load, dose.top)
     return WorkedSlot(
         slot, slot.exercise, exercise, dose, base_id, base, percent, scale, loads,

@@ -125,7 +125,7 @@ def _check_rules(written: Written) -> Iterator[Problem]:
             yield _unknown(source, ("rules", slug), "house rule", slug, tuple(RULES), key=True)
             continue
         try:
-            read_value(rule.value, kind.unit)
+            read_value(rule.value, kind)
         except ValueError as error:
             yield source.problem(("rules", slug, "value"), "unit", str(error))
 

@@ -1,0 +1,10 @@
+"""The table of all kinds of problems, each with its explanation."""
+
+from collections.abc import Mapping
+
+from strength_handbook.reading.explain_content import CONTENT
+from strength_handbook.reading.explain_yaml import YAML
+from strength_handbook.reading.explanation import Explanation
+
+EXPLANATIONS: Mapping[str, Explanation] = {**YAML, **CONTENT}
+"""Every slug that a problem of the files can have."""
