@@ -28,7 +28,7 @@ BAR = {"kind": "bar", "bar": "bar"}
 EFFORT = {"kind": "effort", "by": "How hard you push."}
 
 
-def plates(unit: str, *pairs: tuple[float, int]) -> list[Data]:
+def plates(unit: str, *pairs: tuple[float, int]) -> list[dict[str, Any]]:
     """Plates from (mass, pairs)."""
     return [{"mass": f"{mass:g} {unit}", "pairs": count} for mass, count in pairs]
 

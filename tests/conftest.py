@@ -2,8 +2,9 @@
 
 from pathlib import Path
 
-import demo
 import pytest
+
+import demo
 
 
 @pytest.fixture(scope="session")

@@ -81,7 +81,8 @@ def test_pull_never_falls_with_height(band: BandCurve, one: float, other: float)
 
 @pytest.mark.parametrize("height", [0.19, 1.41])
 def test_a_curve_is_never_extended(height: float) -> None:
-    with pytest.raises(OutOfRangeError, match=r"0\.2 to 1\.4"):
+    # The refusal names the bar height, not the x of the curve.
+    with pytest.raises(OutOfRangeError, match=r"height = .* is outside 0\.2 to 1\.4"):
         band_pull(BandCurve((0.2, 1.4), (3, 20)), height)
 
 
@@ -91,6 +92,7 @@ def test_a_curve_is_never_extended(height: float) -> None:
         ((0.2,), (3.0,)),
         ((0.2, 0.8), (3.0,)),
         ((0.8, 0.2), (3.0, 8.0)),
+        ((0.2, 0.2), (3.0, 8.0)),
         ((0.2, 0.8), (8.0, 3.0)),
         ((0.2, 0.8), (-1.0, 3.0)),
     ],
@@ -149,6 +151,11 @@ def test_a_top_below_the_bottom_is_refused() -> None:
         banded_load(0, band, band, 0.2, 0.8)
 
 
+def test_a_stick_is_a_bar() -> None:
+    band = BandCurve((0.2, 1.4), (3, 20))
+    assert banded_load(0.4, band, band, 0.2, 1.4).top == pytest.approx(40.4)
+
+
 def test_mismatch_is_relative_to_the_mean() -> None:
     assert band_mismatch(BandCurve((0, 1), (0, 9)), BandCurve((0, 1), (0, 11)), 1) == 20.0
     assert band_mismatch(BandCurve((0, 1), (0, 9)), BandCurve((0, 1), (0, 11)), 0) == 0.0
@@ -170,6 +177,38 @@ def test_chosen_pair_is_the_nearest_allowed_one(bands: list[BandCurve], wanted: 
     assert pair.left != pair.right
     assert pair.mismatch <= 10
     assert abs(pair.top_pull - wanted) <= min(abs(t - wanted) for t in allowed) + 1e-8
+
+
+def pairs_at_the_top(*pulls: float) -> dict[str, BandCurve]:
+    return {f"{pull} kgf": BandCurve((0.2, 0.8), (5, pull)) for pull in pulls}
+
+
+@pytest.mark.parametrize(
+    ("wanted", "left", "right"), [(5, 10.0, 10.2), (40, 20.0, 20.4), (55, 30.0, 30.6)]
+)
+def test_of_three_colours_the_nearest_is_taken(wanted: float, left: float, right: float) -> None:
+    room = pairs_at_the_top(10.0, 10.2, 20.0, 20.4, 30.0, 30.6)
+    pair = choose_band_pair(room, wanted, 0.2, 0.8)
+    assert pair is not None
+    assert (pair.left, pair.right) == (f"{left} kgf", f"{right} kgf")
+
+
+def test_of_equally_near_pairs_the_more_alike_is_taken() -> None:
+    # 9.9 + 10.4 and 10.2 + 10.3 kgf both miss 20.4 kgf by 0.1, but for the last binary digits.
+    pair = choose_band_pair(pairs_at_the_top(9.9, 10.4, 10.2, 10.3), 20.4, 0.2, 0.8)
+    assert pair is not None
+    assert (pair.left, pair.right) == ("10.2 kgf", "10.3 kgf")
+
+
+@pytest.mark.parametrize(("pull", "allowed"), [(10.5, True), (10.6, False), (8.5, False)])
+def test_ten_percent_apart_is_just_alike(pull: float, *, allowed: bool) -> None:
+    # 9.5 and 10.5 kgf differ by exactly a tenth of their mean. Common practice, no source.
+    pair = choose_band_pair(pairs_at_the_top(9.5, pull), 20, 0.2, 0.8)
+    assert (pair is not None) == allowed
+
+
+def test_a_bar_that_does_not_rise_has_no_pair() -> None:
+    assert choose_band_pair(pairs_at_the_top(10, 10.2), 20, 0.5, 0.5) is None
 
 
 def test_slack_unread_and_unlike_bands_are_passed_over() -> None:

@@ -15,6 +15,11 @@ def test_sleeve_is_what_collars_leave_of_the_bar(bar: Bar, sleeve: float) -> Non
     assert bar.length / 2 - bar.sleeve_start == pytest.approx(sleeve, abs=1e-9)
 
 
+def test_masses_of_the_two_bars() -> None:
+    # IWF Technical and Competition Rules & Regulations, 3.3: men's bar 20 kg, women's 15 kg.
+    assert (MEN.mass, WOMEN.mass) == (20, 15)
+
+
 def test_plates_are_pushed_together_outwards() -> None:
     plates = (Plate(25, 0.060), Plate(25, 0.060), Plate(5, 0.020))
     # By hand from 655 + 30 mm.
@@ -40,5 +45,15 @@ def test_impossible_plates_are_refused(mass_and_thickness: tuple[float, float]) 
 def test_impossible_bars_are_refused() -> None:
     with pytest.raises(ValueError, match="above 0"):
         Bar(mass=0)
+    for collars in ({"between_collars": 0.0}, {"inner_collar": -0.01}):
+        with pytest.raises(ValueError, match="above 0"):
+            Bar(**collars)
     with pytest.raises(ValueError, match="no room for sleeves"):
         Bar(length=1.30)
+    with pytest.raises(ValueError, match="no room for sleeves"):
+        Bar(length=2.0, between_collars=1.9, inner_collar=0.05)  # sleeves of no length at all
+
+
+def test_a_stick_without_collars_is_a_bar() -> None:
+    stick = Bar(mass=0.5, length=1.2, between_collars=0.9, inner_collar=0.0)
+    assert plate_centres(stick, [Plate(0.5, 0.02)]) == pytest.approx((0.46,))

@@ -31,6 +31,7 @@ def test_percent_is_of_the_system_not_of_the_added_kilos() -> None:
     # By hand: 72 kg with +12 is 84 kg; 75 % of it is 63 kg, which needs 9 kg of assistance.
     assert added_for_percent(75, 72, 12) == pytest.approx(-9)
     assert system_load(72, -9) == pytest.approx(0.75 * 84)
+    assert system_load(72) == 72
     # The trap: 75 % of the added 12 kg alone would be 96 % of the system.
     assert system_load(72, 9) / system_load(72, 12) == pytest.approx(0.964, abs=5e-4)
 

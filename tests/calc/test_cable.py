@@ -38,7 +38,11 @@ def test_a_straight_machine_is_recovered(
 
 @pytest.mark.parametrize(
     ("second", "words"),
-    [(ScaleReading(10, 8, 7), "at setting 10"), (ScaleReading(20, 5, 5), "does not rise")],
+    [
+        (ScaleReading(10, 8, 7), "at setting 10"),
+        (ScaleReading(20, 5, 5), "does not rise"),
+        (ScaleReading(20, 6, 5), "does not rise"),
+    ],
 )
 def test_useless_readings_are_refused(second: ScaleReading, words: str) -> None:
     with pytest.raises(ValueError, match=words):
@@ -83,6 +87,13 @@ def test_equal_loads_need_the_fewest_add_ons() -> None:
     setting = cable_setting(line, 20, range(5, 100, 5), [2.5, 2.5])
     assert setting is not None
     assert (setting.pin, setting.add_ons) == (40, ())
+
+
+def test_halfway_between_two_pins_the_lighter_is_taken() -> None:
+    # 2.6 and 5.1 kgf both miss 3.85 kgf by 1.25, but for the last binary digits.
+    setting = cable_setting(CableLine(0.1, 0.5), 3.85, [5, 10], policy="nearest")
+    assert setting is not None
+    assert setting.pin == 5
 
 
 def test_nothing_light_enough() -> None:

@@ -107,14 +107,42 @@ def test_no_other_number_of_pairs_is_nearer(
     assert distances[chosen] == pytest.approx(min(distances), abs=1e-9)
 
 
+@pytest.mark.parametrize(("share", "pairs"), [(9.9, 0), (10.1, 1), (26.5, 1), (26.8, 2), (90, 3)])
+def test_pairs_by_hand(share: float, pairs: int) -> None:
+    # 80 kg and pairs of 2 × 10 kg: 0, 20, 33.3 and 42.9 % of the load at the top.
+    assert chain_pairs_for_share(80, Chain(10, 1), 1, share, 3) == pairs
+
+
+def test_the_last_link_leaves_the_floor_at_the_chains_own_length() -> None:
+    assert all_off_floor(Chain(5, 1.0, leader=0.5), 1.5)
+    assert not all_off_floor(Chain(5, 1.0, leader=0.5), 1.499)
+
+
+def test_chains_on_a_stick() -> None:
+    assert chained_load(0.4, Chain(5.3, 1.5), 0.5, 1.0).top == pytest.approx(0.4 + 2 * 5.3)
+    assert chain_pairs_for_share(0.4, Chain(5.3, 1.5), 1.0, 90, 3) == 1
+
+
 def test_impossible_inputs_are_refused() -> None:
-    with pytest.raises(ValueError, match="above 0"):
-        Chain(0, 1.5)
+    for mass, length, leader, strands in (
+        (0, 1.5, 0, 1),
+        (5, 0, 0, 1),
+        (5, 1, -0.1, 1),
+        (5, 1, 0, 0),
+    ):
+        with pytest.raises(ValueError, match="above 0"):
+            Chain(mass, length, leader, strands)
     with pytest.raises(ValueError, match="pairs"):
         chained_load(80, Chain(5.3, 1.5), 1.0, 0.9)
+    with pytest.raises(ValueError, match="pairs"):
+        chained_load(80, Chain(5.3, 1.5), 0.9, 0.9)
+    with pytest.raises(ValueError, match="pairs"):
+        chained_load(80, Chain(5.3, 1.5), 0.5, 0.9, -1)
     with pytest.raises(ValueError, match="pairs"):
         chained_load(0, Chain(5.3, 1.5), 0.5, 0.9)
     with pytest.raises(ValueError, match="pairs"):
         chain_pairs_for_share(80, Chain(5.3, 1.5), 1.0, 20, -1)
+    with pytest.raises(ValueError, match="pairs"):
+        chain_pairs_for_share(0, Chain(5.3, 1.5), 1.0, 20, 1)
     with pytest.raises(OutOfRangeError):
         chain_mass_per_metre(25.4)

@@ -127,6 +127,11 @@ def test_session_by_hand() -> None:
     assert time.total_min == time.training_min + 17
 
 
+def test_overhead_is_five_minutes_where_nobody_says_otherwise() -> None:
+    # Common practice, no source.
+    assert session_time([Block(1, (60.0,))]).total_min == 6
+
+
 def test_blocks_without_rounds_leave_no_trace() -> None:
     real, dropped = Block(3, (20.0,), 100), Block(0, (20.0,), 100, setup_s=30)
     assert block_seconds(dropped) == 0
@@ -140,8 +145,20 @@ def test_impossible_blocks_are_refused() -> None:
         Block(3, ())
     with pytest.raises(ValueError, match="person"):
         Block(3, (20.0,), people=0)
+    for wrong in (
+        {"rest_s": -0.1},
+        {"transition_s": -0.1},
+        {"setup_s": -0.1},
+        {"swap_s": -0.1},
+        {"interval_s": -0.1},
+        {"change_s": -0.1},
+    ):
+        with pytest.raises(ValueError, match="negative"):
+            replace(Block(3, (20.0,)), **wrong)
     with pytest.raises(ValueError, match="negative"):
-        Block(3, (20.0,), rest_s=-1)
+        Block(3, (20.0, -0.1))
+    with pytest.raises(ValueError, match="negative"):
+        Block(-1, (20.0,))
     with pytest.raises(OutOfRangeError):
         session_time([], overhead_min=11)
 

@@ -26,7 +26,18 @@ def test_scale(rpe: float, rir: float) -> None:
 @pytest.mark.parametrize(
     ("rpe", "fewest", "most"),
     # Helms 2016, Strength Cond J 38(4):42–49: value from memory.
-    [(10, 0, 0), (9.5, 0, 0), (9, 1, 1), (8.5, 1, 2), (8, 2, 2), (7.5, 2, 3), (7, 3, 3), (6, 4, 6)],
+    [
+        (10, 0, 0),
+        (9.5, 0, 0),
+        (9, 1, 1),
+        (8.5, 1, 2),
+        (8, 2, 2),
+        (7.5, 2, 3),
+        (7, 3, 3),
+        (6, 4, 6),
+        (5.5, 4, 6),
+        (5, 4, 6),
+    ],
 )
 def test_half_points(rpe: float, fewest: int, most: int) -> None:
     reserve = helms_2016(rpe)

@@ -114,11 +114,18 @@ def test_grip_and_pivot_errors_are_as_stated() -> None:
 def test_angle_from_heights() -> None:
     assert landmine_angle(0.05, 0.05, 2.0) == 0
     assert landmine_angle(2.05, 0.05, 2.0) == pytest.approx(90)
+    assert landmine_angle(2.0, 0.0, 2.0) == pytest.approx(90)
+    # The pivot beyond the bar's end lengthens the lever.
+    assert landmine_angle(1.05, 0.0, 2.0, 0.1) == pytest.approx(30)
     assert landmine_angle(0.05 + 2**0.5, 0.05, 2.0) == pytest.approx(45)
     with pytest.raises(ValueError, match="lever"):
         landmine_angle(2.2, 0.05, 2.0)
     with pytest.raises(ValueError, match="lever"):
         landmine_angle(0.0, 0.05, 2.0)
+
+
+def test_hands_at_the_very_end_carry_half_of_an_empty_bar() -> None:
+    assert landmine_vertical(Bar(), [], 2.20) == pytest.approx(10)
 
 
 def test_impossible_grips_are_refused() -> None:

@@ -114,6 +114,7 @@ def test_estimate_spans_the_general_equations() -> None:
 def test_straight_lines_end_at_ten() -> None:
     # Reynolds 2006: linear equations only up to 10 repetitions.
     assert not estimate_one_rep_max(100, 10).caution
+    assert estimate_one_rep_max(100, 11).caution
     long_set = estimate_one_rep_max(100, 12)
     assert long_set.caution
     assert set(long_set.methods) == {"lombardi_1989", "mayhew_1992", "wathan_1994"}

@@ -147,6 +147,13 @@ def test_single_sleeve_carries_one_collar() -> None:
     assert load_table(20_000, (), collar_g=200).empty_g == 20_400
 
 
+def test_halfway_between_two_loads_the_lighter_one_is_taken() -> None:
+    table = load_table(20_000, pairs((10, 1), (2.5, 1)))
+    assert table.best(42_500, Rounding.NEAREST) == BarLoad(40_000, (10_000,))
+    assert table.best(42_501, Rounding.NEAREST) == BarLoad(45_000, (10_000, 2_500))
+    assert nearest_fixed(18_000, (16_000, 20_000), Rounding.NEAREST) == 16_000
+
+
 def test_nothing_satisfies() -> None:
     table = load_table(20_000, pairs((10, 1)))
     assert table.best(19_999) is None

@@ -139,7 +139,8 @@ def test_quadratic_is_the_least_squares_fit() -> None:
 
 
 def test_published_order() -> None:
-    # Ebben 2011: hands 60 < kneeling < hands 30 < regular < feet 30 < feet 60.
+    # Ebben 2011: hands 60 < kneeling < hands 30 < regular < feet 30 < feet 60; kneeling 49 %.
+    assert EBBEN_2011_KNEELING == 49
     percents = [ebben_2011_push_up(d) for d in (0.6096, 0.3048, 0.0, -0.3048, -0.6096)]
     ordered = [percents[0], EBBEN_2011_KNEELING, *percents[1:]]
     assert ordered == sorted(ordered)
@@ -165,6 +166,9 @@ def test_stature_does_not_matter_on_the_level(stature: float) -> None:
 def test_heights_beyond_the_measured_ones_are_held() -> None:
     assert ebben_2011_push_up(1.0) == ebben_2011_push_up(0.70)
     assert ebben_2011_push_up(-1.0) == ebben_2011_push_up(-0.70)
+    # Up to 70 cm the curve goes on: by hand 64.1 ∓ 18.62 − 8.673.
+    assert ebben_2011_push_up(0.70) == pytest.approx(36.807)
+    assert ebben_2011_push_up(-0.70) == pytest.approx(74.047)
 
 
 @pytest.mark.parametrize(
@@ -184,6 +188,18 @@ def test_other_static_studies(
     on: Literal["toes", "knees"], position: Literal["top", "bottom"], percent: float
 ) -> None:
     assert suprak_2011_push_up(on, position) == pytest.approx(percent, abs=5)
+
+
+def test_static_baseline_as_printed() -> None:
+    # Suprak 2011, J Strength Cond Res 25:497–503: % of body mass, arms straight and chest down.
+    assert (suprak_2011_push_up("toes", "top"), suprak_2011_push_up("toes", "bottom")) == (
+        69.16,
+        75.04,
+    )
+    assert (suprak_2011_push_up("knees", "top"), suprak_2011_push_up("knees", "bottom")) == (
+        53.56,
+        61.80,
+    )
 
 
 def test_bottom_is_heavier_than_top() -> None:

@@ -37,6 +37,7 @@ def test_five_steps_to_a_heavy_top_load() -> None:
         (22.5, [20]),  # the bar is 89 % of the top load
         (25, [20, 22.5]),  # the bar alone would leave a last jump of 20 %
         (30, [20, 27]),
+        (35, [20, 31.5]),  # 28 kg would stand too close to the last step
         (40, [20, 28, 36]),
         (60, [24, 33, 42, 48, 54]),
     ],
@@ -44,6 +45,11 @@ def test_five_steps_to_a_heavy_top_load() -> None:
 def test_fewer_steps_to_a_light_top_load(top: float, expected: list[float]) -> None:
     steps = ramp_targets(round(top * 1000), 20_000)
     assert [step.load_g / 1000 for step in steps] == expected
+
+
+def test_the_bar_is_one_step_however_small_the_jumps() -> None:
+    steps = ramp_targets(30_000, 20_000, smallest_jump_g=0)
+    assert [step.load_g for step in steps] == [20_000, 21_000, 24_000, 27_000]
 
 
 @given(st.integers(1_000, 400_000), st.integers(0, 30_000), st.integers(0, 15_000))

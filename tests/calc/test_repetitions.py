@@ -112,6 +112,8 @@ def test_broken_charts_are_refused(chart: Chart) -> None:
         check_chart(chart)
     with pytest.raises(ValueError, match="chart"):
         percent_for_reps(1, chart)
+    with pytest.raises(ValueError, match="chart"):
+        reps_at_percent(100, chart)
 
 
 @given(charts(), st.floats(0, 1))
@@ -175,6 +177,14 @@ def test_tempo_factor_limits() -> None:
     assert tempo_factor(4, 0) == tempo_factor(0, 2) == tempo_factor(6, 4) == 0.7
     assert tempo_factor(5, 0, slow_from_s=6, slow_factor=0.5) == 1.0
     assert tempo_factor(6, 0, slow_from_s=6, slow_factor=0.5) == 0.5
+
+
+def test_band_is_slow_from_the_same_tempo_as_the_factor() -> None:
+    # 8 repetitions at 80 %, seven tenths of them with a slow tempo.
+    assert feasible_reps(80, 3.9, 1.9).middle == 8.0
+    assert feasible_reps(80, 4).middle == feasible_reps(80, 0, 2).middle == pytest.approx(5.6)
+    # Where no tempo is given there is none, however strict the limits.
+    assert feasible_reps(80, slow_from_s=0.5, pause_from_s=0.5).middle == 8.0
 
 
 def test_textbook_chart_falls_at_every_step() -> None:

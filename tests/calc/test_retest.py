@@ -68,6 +68,29 @@ def test_noise_alone_is_rarely_called_clear() -> None:
     assert nothing / len(verdicts) == pytest.approx(0.68, abs=0.02)
 
 
+@pytest.mark.parametrize(
+    ("after", "verdict"),
+    # CV 2.5 %: believable from √2 × 2.5 = 3.536 %, nearly certain from 2.8 × 2.5 = 7 %.
+    [
+        (107.05, Verdict.CLEARLY_UP),
+        (106.95, Verdict.PROBABLY_UP),
+        (103.55, Verdict.PROBABLY_UP),
+        (103.52, Verdict.CANNOT_TELL),
+        (96.48, Verdict.CANNOT_TELL),
+        (96.45, Verdict.PROBABLY_DOWN),
+        (93.05, Verdict.PROBABLY_DOWN),
+        (92.95, Verdict.CLEARLY_DOWN),
+    ],
+)
+def test_limits_are_sharp(after: float, verdict: Verdict) -> None:
+    assert judge_change(100, after, 2.5) is verdict
+
+
+def test_a_change_of_just_the_certain_size_is_clear() -> None:
+    # A quarter more, exactly 2.8 × CV.
+    assert judge_change(100, 125, 25 / 2.8) is Verdict.CLEARLY_UP
+
+
 @given(st.floats(1, 400), st.floats(0, 400), st.floats(0, 100), st.floats(0, 20))
 def test_a_better_result_never_gets_a_worse_verdict(
     before: float, after: float, better: float, cv: float

@@ -87,10 +87,12 @@ def test_equal_days_have_no_monotony(spread: Spread) -> None:
 
 
 def test_wrong_weeks_are_refused() -> None:
-    with pytest.raises(ValueError, match="day 7 is not in a week of 0 to 6"):
-        daily_totals([(7, 100)])
-    with pytest.raises(ValueError, match="at least two"):
-        mean_over_deviation([100], spread=Spread.SAMPLE)
+    for day in (-1, 7):
+        with pytest.raises(ValueError, match=f"day {day} is not in a week of 0 to 6"):
+            daily_totals([(day, 100)])
+    for spread in Spread:
+        with pytest.raises(ValueError, match="a spread needs at least two loads"):
+            mean_over_deviation([100], spread=spread)
 
 
 week = st.lists(st.floats(1, 2000), min_size=7, max_size=7)

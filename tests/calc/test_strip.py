@@ -7,7 +7,7 @@ from typing import Literal
 import pytest
 
 from inventories import pairs, random_room
-from strength_handbook.calc.plates import LoadTable, load_table
+from strength_handbook.calc.plates import LoadTable, PlateSize, load_table
 from strength_handbook.calc.strip import StripPlan, strip_plan, strip_plan_to
 
 ROOM = pairs((25, 2), (20, 2), (15, 2), (10, 3), (5, 4), (2.5, 2), (1.25, 2))
@@ -203,6 +203,23 @@ def test_two_plates_a_strip_where_one_will_not_do() -> None:
     assert plan is not None
     assert plan.stages[1].off_g == (5_000, 5_000)
     assert plan.groups_g == ((20_000,), (5_000, 5_000))
+
+
+def test_the_first_load_counts_among_the_loads_missed() -> None:
+    # 60 and 20 kg miss 2 kg, 54 and 22 kg miss 6 kg, with two plates taken off either way.
+    room = load_table(20_000, pairs((15, 1), (5, 2), (1, 2)))
+    assert loads_of(strip_plan_to(room, (60_000, 22_000), tolerance_g=6_000)) == [60, 20]
+
+
+def test_range_of_a_strip_is_exact_to_the_gram() -> None:
+    # Of 80.002 kg, 75 % are 60.001 5 kg and 85 % are 68.001 7 kg.
+    for left, fits in ((60_001, False), (60_002, True), (68_001, True), (68_002, False)):
+        plates = (PlateSize(left - 20_000, 1), PlateSize(80_002 - left, 1))
+        plan = strip_plan(load_table(20_000, plates, sides=1), 80_002, 2, below_g=0)
+        assert (plan is not None) == fits
+    # Two sides: 6 kg off each leaves 68.002 kg, a gram too much.
+    plates = (PlateSize(24_001, 1), PlateSize(6_000, 1))
+    assert strip_plan(load_table(20_000, plates), 80_002, 2, below_g=0) is None
 
 
 def test_one_stage_is_a_plain_set() -> None:

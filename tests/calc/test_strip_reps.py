@@ -62,6 +62,11 @@ def test_loads_for_a_total(load_left: float, stages: tuple[int, ...]) -> None:
     assert (spread.most, *spread.usual[::-1], spread.fewest) == stages
 
 
+def test_a_total_met_on_the_first_load_needs_no_strip() -> None:
+    assert strip_stages(20, 20, 0.80) == 1
+    assert strip_stages(10, 40, 0.80) == 1
+
+
 @given(st.floats(1, 60), st.floats(1, 20), left, kappas)
 def test_stages_are_just_enough(total: float, first: float, load_left: float, kappa: float) -> None:
     stages = strip_stages(total, first, load_left, kappa)
@@ -95,8 +100,9 @@ def test_impossible_inputs_are_refused() -> None:
     for load_left in (0.45, 0.99):
         with pytest.raises(OutOfRangeError):
             strip_rep_range(load_left)
-    with pytest.raises(ValueError, match="repetitions in total"):
-        strip_stages(30, 0, 0.8)
+    for total, first in ((30, 0), (0, 10)):
+        with pytest.raises(ValueError, match="repetitions in total"):
+            strip_stages(total, first, 0.8)
     with pytest.raises(ValueError, match="strips"):
         personal_kappa([6], [0.8, 0.8])
     with pytest.raises(ValueError, match="strips"):

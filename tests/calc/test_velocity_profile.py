@@ -32,7 +32,8 @@ def test_a_straight_lifter_is_recovered(
 
 
 @pytest.mark.parametrize(
-    ("light", "heavy", "far"), [(45, 85, True), (45, 79, False), (50, 85, False)]
+    ("light", "heavy", "far"),
+    [(45, 85, True), (39, 81, True), (39, 79, False), (45, 79, False), (50, 85, False)],
 )
 def test_near_loads_are_marked(light: float, heavy: float, *, far: bool) -> None:
     # House rule: 40 % of the best single apart, the heavy load 80 % or more.

@@ -5,9 +5,9 @@ import re
 from collections.abc import Iterator
 from pathlib import Path
 
-import demo
 import pytest
 
+import demo
 from strength_handbook.reading.explain import EXPLANATIONS
 from strength_handbook.reading.explain_yaml import YAML
 from strength_handbook.reading.yaml_source import read_source

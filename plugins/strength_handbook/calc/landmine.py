@@ -99,7 +99,7 @@ def landmine_square(
     subject=_SUBJECT,
     title="Angle of the bar from the height of the hands",
     equation="sin θ = (hand height − pivot height) ÷ (l + e)",
-    inputs={"heights": "m", "l": "m, hands from the bar end", "e": "m, pivot beyond the bar end"},
+    inputs={"hand_height": "m", "pivot_height": "m", "l": "m", "e": "m, pivot beyond the bar end"},
     output="angle above the floor, °",
     source="geometry",
     evidence=Evidence.ARITHMETIC,

@@ -144,8 +144,8 @@ def strip_plan_to(
     if not targets or any(later >= before for before, later in pairwise(targets)):
         raise ValueError(f"targets of a drop set descend: {targets}")
 
-    def window(strip: int, before: int) -> tuple[int, int]:
-        return targets[strip + 1] - tolerance_g, min(targets[strip + 1], before - 1)
+    def window(strip: int, _before: int) -> tuple[int, int]:
+        return targets[strip + 1] - tolerance_g, targets[strip + 1]
 
     def miss(strip: int, before: int, left: int) -> int:
         first = targets[0] - before if strip == 0 else 0

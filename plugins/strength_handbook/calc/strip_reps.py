@@ -136,7 +136,7 @@ def strip_stages(
     subject=_SUBJECT,
     title="Range of loads needed for a total of repetitions",
     equation="stages at κ 1.2, 1.0, 0.8 and 0.6",
-    inputs={"total": "reps", "first": "reps on the first load", "r": "1", "k": "1"},
+    inputs={"total": "reps", "first": "reps", "load_left": "1", "k": "1"},
     output="fewest, usual and most loads",
     source="as `strip_reps`",
     evidence=Evidence.HOUSE_RULE,

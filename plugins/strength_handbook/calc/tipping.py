@@ -158,7 +158,7 @@ def tipping_load(
     subject=SUBJECT,
     title="Safe load on one side of an empty bar",
     equation="X ÷ safety factor, plate against the collar",
-    inputs={"bar": "kg and lengths", "spacing": "m", "thickness": "m", "δ": "m off-centre"},
+    inputs={"bar": "kg and lengths", "spacing": "m", "thickness": "m", "off_centre": "m"},
     output="kg, not rounded (round down)",
     source=STATICS,
     evidence=Evidence.HOUSE_RULE,

@@ -33,7 +33,8 @@ class OpenSet(Shape):
     @model_validator(mode="after")
     def _cap_above_floor(self) -> "OpenSet":
         if self.cap < self.floor:
-            raise refuse("range", f"the cap, {self.cap}, is below the floor, {self.floor}")
+            text = f"the cap, {self.cap}, is below the floor, {self.floor}; write a larger cap"
+            raise refuse("range", text)
         return self
 
 

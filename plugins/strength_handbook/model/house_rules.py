@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from pydantic import Field
 
 from strength_handbook.model.plain import Name
-from strength_handbook.model.quantities import NUMBER
+from strength_handbook.model.quantities import NUMBER, LimitError
 from strength_handbook.model.shape import Shape, shown
 from strength_handbook.model.weeks import DateText
 
@@ -96,6 +96,7 @@ def read_value(text: str, kind: RuleKind) -> float:
 
     Raises:
         ValueError: where the number or the unit is not right; the message says what to write.
+        LimitError: where the number is too small or too large.
     """
     found = re.fullmatch(rf"{NUMBER}\s*(.*)", text.strip())
     if not found:
@@ -107,11 +108,11 @@ def read_value(text: str, kind: RuleKind) -> float:
         raise ValueError(f"{shown(text)} has {wrong}; write {_written(number, kind.unit)}")
     value = float(number.replace(",", "."))
     if value < kind.least:
-        least = _written(f"{kind.least:g}", kind.unit)
-        raise ValueError(f"{shown(text)} is too small; the least is {least}")
+        least = f"{kind.least:g} {kind.unit}".strip()
+        raise LimitError(f"{shown(text)} is too small; the least is {least}")
     if value > kind.most:
-        most = _written(f"{kind.most:g}", kind.unit)
-        raise ValueError(f"{shown(text)} is too large; the most is {most}")
+        most = f"{kind.most:g} {kind.unit}".strip()
+        raise LimitError(f"{shown(text)} is too large; the most is {most}")
     return value
 
 

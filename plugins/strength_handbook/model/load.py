@@ -173,7 +173,8 @@ def parse_load(text: str) -> Load:
                 raise ValueError(f"{shown(text)}: a percentage of a load is {limits}")
             return load
     if re.fullmatch(NUMBER, cleaned):
-        raise ValueError(f"{shown(text)} has no unit; write '{cleaned} kg' or '{cleaned} %'")
+        number = cleaned if len(cleaned) < 10 else "20"
+        raise ValueError(f"{shown(text)} has no unit; write '{number} kg' or '{number} %'")
     raise ValueError(f"{shown(text)} is not a load; write it like {HOW_TO_WRITE}")
 
 

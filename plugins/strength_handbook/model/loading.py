@@ -83,7 +83,7 @@ class BodyWeightLift(_Loading):
     """What takes weight off: a band, a machine, a partner."""
     base: Id | None = None
     """Best total (share plus added, or less the help) that percentages refer to."""
-    shares: Columns = Field(default=[60, 70, 80, 90, 100, 110, 120], min_length=1)
+    shares: Columns = Field(default=[60, 75, 90, 100, 110, 120], min_length=1)
     """Columns of the table by body weight: percent of what the body alone weighs in this lift."""
 
 

@@ -39,7 +39,9 @@ class Masses(Shape):
         if self.mass is None and self.from_ and self.to and self.by:
             if self.to.grams < self.from_.grams:
                 raise refuse(
-                    "range", "the row must go up: write from, to and by like 4 kg, 36 kg, 2 kg"
+                    "range",
+                    f"the row must go up; it begins at {self.from_.label} and ends at "
+                    f"{self.to.label}",
                 )
             steps, rest = divmod(self.to.grams - self.from_.grams, self.by.grams)
             if steps > MOST_STEPS:

@@ -57,9 +57,9 @@ def within(read: Callable[[str], T], least: str, most: str) -> AfterValidator:
 
     def check(value: T) -> T:
         if value < low:
-            raise PydanticCustomError("too-small", "the least is {least}", {"least": least})
+            raise PydanticCustomError("range", "the least is {least}", {"least": least})
         if high < value:
-            raise PydanticCustomError("too-large", "the most is {most}", {"most": most})
+            raise PydanticCustomError("range", "the most is {most}", {"most": most})
         return value
 
     return AfterValidator(check)

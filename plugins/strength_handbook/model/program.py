@@ -16,7 +16,7 @@ from strength_handbook.model.weeks import DateText, MondayText, WeekList, WeekNu
 
 def _read_version(value: Any) -> Any:
     if isinstance(value, float):
-        raise refuse("text", f'put quotes around a version with a point in it: "{value}"')
+        raise refuse("text", "put quotes around a version with a point in it, such as '2026.10'")
     return value
 
 

@@ -24,6 +24,10 @@ MOST_KG = 1000
 """Nothing in a gym is heavier."""
 
 
+class LimitError(ValueError):
+    """A quantity beyond anything real."""
+
+
 @dataclass(frozen=True, slots=True, order=True)
 class Mass:
     """A mass in whole grams that remembers the unit it was written in.
@@ -50,7 +54,7 @@ class Mass:
         amount, unit = _number(found[1]), found[2]
         grams = amount * {"g": 1, "kg": 1000}.get(unit, GRAMS_PER_POUND)
         if grams > MOST_KG * 1000:
-            raise ValueError(f"{shown(text)} is too large; the most is {MOST_KG} kg")
+            raise LimitError(f"{shown(text)} is too large; the most is {MOST_KG} kg")
         return cls(round(grams), "lb" if unit.startswith("lb") else "kg")
 
     @property
@@ -86,9 +90,10 @@ def _advice(pattern: re.Pattern[str], text: str, what: str, bare: str, example: 
     """What to write instead of a text that is no quantity of its kind."""
     text = text.strip()
     if re.fullmatch(NUMBER, text):
-        return f"{shown(text)} has no unit; write {bare.format(text)}"
+        number = text if len(text) < 10 else "20"
+        return f"{shown(text)} has no unit; write {bare.format(number)}"
     if pattern.fullmatch(text.lower()):
-        return f"units are written small: '{text.lower()}'"
+        return f"units are written small: {shown(text.lower())}"
     return f"{shown(text)} is not {what}; write it like {example}"
 
 
@@ -167,13 +172,15 @@ read_angle = _reader(
 )
 
 
-def _read_mass(value: Any) -> Mass:
+def read_mass(value: Any) -> Mass:
+    """A mass from whatever stood in the file; a refusal says what to write."""
     if isinstance(value, bool) or not isinstance(value, str | int | float):
         raise refuse("unit", "a mass is expected here, such as '20 kg'")
     try:
         return Mass.parse(str(value))
     except ValueError as error:
-        raise refuse("unit", str(error)) from None
+        slug = "range" if isinstance(error, LimitError) else "unit"
+        raise refuse(slug, str(error)) from None
 
 
 def _text_schema(pattern: str, *examples: str) -> WithJsonSchema:
@@ -184,7 +191,7 @@ _N = r"\d+([.,]\d+)?\s*"
 
 MassText = Annotated[
     Mass,
-    BeforeValidator(_read_mass),
+    BeforeValidator(read_mass),
     _text_schema(rf"^{_N}(kg|lbs?|g)$", "20 kg", "45 lb"),
 ]
 """A mass written with its unit."""

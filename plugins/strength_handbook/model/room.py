@@ -13,6 +13,8 @@ Id = Annotated[str, StringConstraints(pattern=r"^[a-z0-9]+(-[a-z0-9]+)*$", max_l
 """A short name for references: small letters, digits and hyphens."""
 
 
+MOST_PAIRS = 40
+"""Most pairs of plates at a rack."""
 MOST_LOADS = 5000
 """Most different sums of the plates at a rack. A full set with quarter-kilo plates has 1600."""
 MOST_SEARCHED_G = 1_000_000
@@ -159,10 +161,13 @@ class Emergency(Shape):
 
 
 def _few_loads(plates: list[Plate]) -> list[Plate]:
-    """Refuse plates of such odd masses that their sums cannot all be searched.
+    """Refuse so many plates, or plates of such odd masses, that their sums can't be searched.
 
     Bit `n` of `sums` is set where some of the plates weigh `n` grams together.
     """
+    pairs = sum(plate.pairs for plate in plates)
+    if pairs > MOST_PAIRS:
+        raise refuse("too-many", f"there are {pairs} pairs here; the most is {MOST_PAIRS}")
     sums, limit = 1, (1 << MOST_SEARCHED_G + 1) - 1
     for plate in plates:
         left, group = plate.pairs * 2, 1
@@ -194,10 +199,10 @@ class Room(Shape):
     """Who trains here in this program."""
     units: Literal["kg", "lb"] = "kg"
     """The unit that pages print."""
-    bars: Section[Bar] = Field(default_factory=dict)
+    bars: dict[Id, Bar] = Field(default_factory=dict, max_length=20)
     plates: Plates = Field(default_factory=list)
     """At each rack."""
-    loose_plates: Plates = Field(default_factory=list)
+    loose_plates: list[Plate] = Field(default_factory=list, max_length=24)
     """In the room once, for whoever needs them; loads do not count on them."""
     racks: Section[Rack] = Field(default_factory=dict)
     hand_weights: Section[HandWeights] = Field(default_factory=dict)

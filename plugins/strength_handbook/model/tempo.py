@@ -37,7 +37,7 @@ class Tempo:
             ValueError: where the text is no tempo; the message says what to write.
         """
         tempo = f"tempo {shown(text)}"
-        fields = [field.strip() for field in re.split(r"[-–]", text.upper())]
+        fields = [field.strip() for field in re.split(r"[-–]", text.replace("x", FAST))]
         if re.fullmatch(r"\d\d[\dX]\d", fields[0]) and len(fields) == 1:
             raise ValueError(f"{tempo} needs hyphens: write '{'-'.join(fields[0])}'")
         if len(fields) != 4:

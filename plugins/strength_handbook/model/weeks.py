@@ -13,12 +13,13 @@ MOST_WEEKS = 60
 
 
 def _read_date(value: Any) -> date:
+    if not re.fullmatch(r"\d{4}-\d{2}-\d{2}", str(value)):
+        text = f"{shown(value)} is not a date; write year-month-day, like 2027-01-04"
+        raise refuse("date", text)
     try:
-        if not re.fullmatch(r"\d{4}-\d{2}-\d{2}", str(value)):
-            raise ValueError
         day = date.fromisoformat(str(value))
     except ValueError:
-        raise refuse("date", f"{shown(value)} is not a date; write it like 2027-01-04") from None
+        raise refuse("date", f"the calendar has no {shown(value)}") from None
     if not FIRST_YEAR <= day.year <= LAST_YEAR:
         raise refuse("date", f"{shown(value)}: the year lies outside {FIRST_YEAR} to {LAST_YEAR}")
     return day
@@ -32,7 +33,9 @@ def _monday(day: date) -> date:
 
 
 DateText = Annotated[
-    date, BeforeValidator(_read_date), WithJsonSchema({"type": "string", "format": "date"})
+    date,
+    BeforeValidator(_read_date),
+    WithJsonSchema({"type": "string", "format": "date", "examples": ["2027-01-04"]}),
 ]
 """A date, year-month-day."""
 
@@ -56,7 +59,9 @@ def _read_weeks(value: Any) -> tuple[int, ...]:
 WeeksText = Annotated[
     tuple[int, ...],
     BeforeValidator(_read_weeks),
-    WithJsonSchema({"type": "string", "pattern": r"^\d{1,2}(\s*[-–]\s*\d{1,2})?$"}),
+    WithJsonSchema(
+        {"type": "string", "pattern": r"^\d{1,2}(\s*[-–]\s*\d{1,2})?$", "examples": ["1-4"]}
+    ),
 ]
 """A run of weeks, such as ``1-4``."""
 

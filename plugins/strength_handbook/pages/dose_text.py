@@ -46,10 +46,14 @@ def partial_notation(part: DosePart) -> str:
     words = [part.sets.text] if part.sets is not None else []
     if part.reps is not None:
         words.append(part.reps.text)
-    words += [clock(seconds) for seconds in (part.hold, part.time) if seconds is not None]
+    if part.hold is not None:
+        words.append(f"{clock(part.hold)} hold")
+    if part.time is not None:
+        words.append(clock(part.time))
     if part.distance is not None:
         words.append(metres(part.distance))
-    pieces = [f"{NBSP}×{NBSP}".join(words)] if words else []
+    sign = "×" if part.distance is None else "→"
+    pieces = [f"{NBSP}{sign}{NBSP}".join(words)] if words else []
     if part.each_side:
         pieces.append("each side")
     if part.load is not None:
@@ -93,8 +97,8 @@ def in_words(dose: Dose, exercise: Exercise) -> str:
         sentences.append(f"Then {_sets_in_words(dose)}{_load_in_words(dose, exercise)}")
     else:
         sentences.append(f"{_sets_in_words(dose)}{_load_in_words(dose, exercise)}")
-    if dose.tempo is not None:
-        sentences.append(tempo_in_words(dose.tempo))
+    if dose.tempo is not None and (tempo := tempo_in_words(dose.tempo)):
+        sentences.append(tempo)
     sentences += _effort_in_words(dose)
     if dose.last_set is not None:
         last = dose.last_set
@@ -108,11 +112,14 @@ def in_words(dose: Dose, exercise: Exercise) -> str:
 
 
 def tempo_in_words(tempo: Tempo) -> str:
-    """``5-1-X-0`` as ``five seconds down, one second still, up fast``."""
+    """``5-1-X-0`` as ``five seconds down, one second still, up fast``; zeros are left out."""
     parts = [f"{_seconds(tempo.lower)} down"] if tempo.lower else []
     if tempo.low_pause:
         parts.append(f"{_seconds(tempo.low_pause)} still")
-    parts.append("up fast" if tempo.lift is None else f"{_seconds(tempo.lift)} up")
+    if tempo.lift is None:
+        parts.append("up fast")
+    elif tempo.lift:
+        parts.append(f"{_seconds(tempo.lift)} up")
     if tempo.high_pause:
         parts.append(f"{_seconds(tempo.high_pause)} at the top")
     return ", ".join(parts)

@@ -3,6 +3,7 @@
 from collections.abc import Mapping
 from typing import Any
 
+from strength_handbook.model.book import Book
 from strength_handbook.model.exercise import IF_IT_STAYS, Door, Exercise
 from strength_handbook.model.loading import (
     BodyWeightLift,
@@ -59,7 +60,7 @@ def exercise_page(worked: Worked, key: str) -> Page:
             "x": exercise,
             "stays": IF_IT_STAYS,
             "pattern": exercise.pattern.value.replace("-", " "),
-            "uses": [_use(use, url, units) for use in uses],
+            "uses": [_use(use, url, worked.book) for use in uses],
             "table": safe(_table(exercise, table, units)),
             "table_note": _table_note(exercise, worked.scales[key]),
             "stations": [names[key] for key in (*exercise.stations, *exercise.uses)],
@@ -86,8 +87,8 @@ def exercise_page(worked: Worked, key: str) -> Page:
     )
 
 
-def _use(use: Use, url: str, units: str) -> dict[str, Any]:
-    found = slot_lookup(use.slot, units)
+def _use(use: Use, url: str, book: Book) -> dict[str, Any]:
+    found = slot_lookup(use.slot, book.room.units)
     program, week, session = use.program, use.week, use.session
     return {
         "id": use_anchor(program.id, week.week, session.id, use.slot.order),
@@ -104,7 +105,7 @@ def _use(use: Use, url: str, units: str) -> dict[str, Any]:
         "sentence": found.sentence,
         "table": safe(found.table),
         "by_body": safe(found.by_body),
-        "examples": [(name, safe(line)) for name, line in example_lines(use.slot, units)],
+        "examples": [(name, safe(line)) for name, line in example_lines(use.slot, book)],
         "band": use.slot.reps_possible,
     }
 
@@ -138,8 +139,8 @@ def _table_note(exercise: Exercise, scale: Scale | None) -> list[str]:
         notes.append("Made from body weight times the percentage.")
     elif isinstance(load, BodyWeightLift):
         notes.append(
-            f"Made from {percent(load.share)} of body weight moved ({load.share_source}), times the "
-            "percentage, less that share. Help is rounded up to whole kilograms."
+            f"Made from {percent(load.share)} of body weight moved ({load.share_source}), times "
+            "the percentage, less that share. Help is rounded up to a whole number."
         )
     elif isinstance(load, ByEffort):
         notes.append(load.by)

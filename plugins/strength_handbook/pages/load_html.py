@@ -30,23 +30,28 @@ def plates(scale: Scale, step: Step, units: str) -> str:
 
 
 def per_side_head(scale: Scale | None) -> str:
-    """Head of the column that says how loads are put together."""
+    """Head of the column that says how loads are put together, as HTML."""
     if scale is None:
         return ""
     return {
-        "bar": f"plates each side of the {scale.on}",
-        "pin": "pin" if scale.kind == "pin" else "",
-        "hung": f"plates on the {scale.on}",
+        "bar": f"plates each side of the {escape(scale.on)}",
+        "pin": "pin",
+        "hung": f"plates on the {escape(scale.on)}",
         "fixed": "",
         "plate": "",
     }[scale.kind]
 
 
-def load_line(load: PlannedLoad, scale: Scale | None, units: str) -> str:
-    """One lifter's load in a line: kilos, plates, and the plan where it differs by over 1 %."""
+def load_line(
+    load: PlannedLoad, scale: Scale | None, units: str, show_planned_from: float = 1
+) -> str:
+    """One lifter's load in a line: kilos, plates, and the plan where it differs.
+
+    The plan is shown where the percentages differ by more than `show_planned_from` points.
+    """
     text = _amount(load, scale, units)
     actual, planned = load.actual_percent, load.planned_percent
-    if actual is not None and planned is not None and abs(actual - planned) > 1:
+    if actual is not None and planned is not None and abs(actual - planned) > show_planned_from:
         text += (
             f'<span class="sh-note"> planned {planned_mass(load.planned_g, units)}, '
             f"this is {percent(actual)}</span>"

@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 
+from strength_handbook.model.book import Book
 from strength_handbook.model.load import (
     BodyWeight,
     FixedLoad,
@@ -100,6 +101,9 @@ def _by_effort(slot: WorkedSlot) -> str:
     return f"Choose a load for {reps} good repetitions with {reserve:g} left. Write it down."
 
 
-def example_lines(slot: WorkedSlot, units: str) -> list[tuple[str, str]]:
+def example_lines(slot: WorkedSlot, book: Book) -> list[tuple[str, str]]:
     """Loads of the example lifters, as name and HTML."""
-    return [(name, load_line(load, slot.scale, units)) for name, load in slot.loads.items()]
+    units, show_from = book.room.units, book.rule("show-planned-from")
+    return [
+        (name, load_line(load, slot.scale, units, show_from)) for name, load in slot.loads.items()
+    ]

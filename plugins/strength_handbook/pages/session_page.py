@@ -137,6 +137,6 @@ def _slot(
         "table": safe(found.table),
         "by_body": safe(found.by_body),
         "by_body_below": found.by_body_below,
-        "examples": [(name, safe(line)) for name, line in example_lines(slot, units)],
+        "examples": [(name, safe(line)) for name, line in example_lines(slot, worked.book)],
         "band": slot.reps_possible,
     }

@@ -21,7 +21,7 @@ from strength_handbook.model.loading import (
     OnStack,
     PlateHeld,
 )
-from strength_handbook.model.quantities import Mass
+from strength_handbook.model.quantities import MOST_KG, Mass
 from strength_handbook.model.room import Plate, Room
 
 POUND_SLACK_G = 10
@@ -119,7 +119,7 @@ def scale_for(room: Room, loading: Loading) -> Scale | None:
         return Scale("fixed", weights.name, 0, loading.hands == 2, loading.rounding, steps, slack)
     if isinstance(loading, BodyWeightLift) and loading.carrier:
         carrier = room.carriers[loading.carrier]
-        limit = carrier.limit.grams if carrier.limit else None
+        limit = carrier.limit.grams if carrier.limit else MOST_KG * 1000
         return _single_plates(
             room.plates, carrier.name, carrier.mass, limit, loading.rounding, "hung"
         )
@@ -173,7 +173,7 @@ def _bar(room: Room, loading: OnBar) -> Scale:
         _sizes(room.plates, loading.hands or 1),
         sleeve_mm=None if bar.sleeve is None else bar.sleeve * 1000,
         collar_g=bar.collar.grams,
-        limit_g=bar.limit.grams if bar.limit else None,
+        limit_g=bar.limit.grams if bar.limit else MOST_KG * 1000,
     )
     steps = tuple(Step(load.total_g, load.side_g) for load in table.loads)
     per_hand = loading.hands == 2
@@ -185,7 +185,7 @@ def _single_plates(
     plates: Sequence[Plate],
     name: str,
     own: Mass,
-    limit_g: int | None,
+    limit_g: int,
     rounding: Literal["down", "nearest", "up"],
     kind: Kind,
 ) -> Scale:

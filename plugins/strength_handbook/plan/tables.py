@@ -101,7 +101,7 @@ def loading_table(
         changes = BEST_CHANGES_LB if units == "lb" else BEST_CHANGES_KG
         gram = GRAMS_PER_POUND if units == "lb" else 1000.0
         grams = tuple(round(change * gram) for change in changes)
-        labels = tuple("BW" if c == 0 else f"BW{'+' if c > 0 else '−'}{abs(c)}" for c in changes)
+        labels = tuple("BW" if c == 0 else f"{'+' if c > 0 else '−'}{abs(c)}" for c in changes)
         return _best_table(scale, percent, loading.share, grams, labels, masses, units)
     return None
 

@@ -1,7 +1,8 @@
 """Last touches on a finished HTML page: names for screen readers, and the banner with problems.
 
-The theme leaves two landmarks without a name (found with axe-core, rules `aria-dialog-name` and
-`landmark-unique`). Both are set here, in the text, so that no theme template is copied.
+The theme leaves two landmarks without a name and gives two others the same one (found with
+axe-core, rules `aria-dialog-name` and `landmark-unique`). The names are set here, in the text, so
+that no theme template is copied.
 """
 
 from collections.abc import Sequence
@@ -14,6 +15,8 @@ _NAMES = (
     ('data-md-component="search" role="dialog"', ' aria-label="Search"'),
     ('<nav class="md-tags"', ' aria-label="Tags"'),
 )
+_PATH = '<nav class="md-path" aria-label="Navigation"'
+_PATH_NAMED = '<nav class="md-path" aria-label="Path to this page"'
 _BANNER_PLACE = '<div class="md-container"'
 
 # Only ever seen by the coach in `mkdocs serve`, also where no stylesheet of ours is in use.
@@ -21,10 +24,10 @@ _STYLE = "margin:0;padding:1rem;background:#7f1d1d;color:#fff;font:1rem/1.4 sans
 
 
 def name_landmarks(html: str) -> str:
-    """The page with names for the search dialog and the list of tags."""
+    """The page with names for the search dialog, the list of tags and the path to the page."""
     for place, name in _NAMES:
         html = html.replace(place, place + name)
-    return html
+    return html.replace(_PATH, _PATH_NAMED)
 
 
 def with_banner(html: str, banner: str) -> str:

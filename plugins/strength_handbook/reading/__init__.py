@@ -4,8 +4,9 @@ Bytes go in; dictionaries, lists, texts and numbers come out, together with a ta
 which line and column each of them stands. The story in order:
 
 - `raw_text` turns bytes into text, or says why the file is no readable text;
-- `yaml_source` turns text into a `Source`: plain data plus the table of positions;
-- `yaml_syntax` puts a parser's complaint into words that say what to write instead;
+- `yaml_source` turns text into a `Source` (`source`): plain data and the table of positions. It
+  hands a parser's events to `yaml_build`, which takes unquoted words by the rules of `yaml_scalar`;
+- `yaml_syntax` puts the parser's complaint (`yaml_complaint`) into words that say what to write;
 - `suggest` finds the word that was probably meant;
 - `problem` is what every reader reports: file, line, column and what to do.
 

@@ -18,9 +18,10 @@ from strength_handbook.model.room import Room
 from strength_handbook.reading.doses import expand_doses
 from strength_handbook.reading.files import Found, Kind, list_folder
 from strength_handbook.reading.problem import Problem, Severity, sorted_problems
-from strength_handbook.reading.references import Written, check_references
+from strength_handbook.reading.references import check_references
 from strength_handbook.reading.shape import shape
 from strength_handbook.reading.source import Source
+from strength_handbook.reading.written import Written
 from strength_handbook.reading.yaml_source import read_source
 
 MODELS: Mapping[Kind, type[BaseModel]] = {
@@ -60,23 +61,22 @@ def read_book(root: Path, shown: str | None = None) -> Reading:
     folder = list_folder(root, shown)
     problems = list(folder.problems)
     written = Written()
-    whole = not problems
     for found in folder.files:
         model, source, wrong = _read_file(found)
         problems += wrong
-        if model is None or source is None:
-            whole = False
+        if wrong:
             written.broken.append(found)
-        else:
+        if model is not None and source is not None:
             written.add(found, model, source)
     problems += check_references(written)
     ordered = sorted_problems(problems)
-    if not whole or any(p.severity is Severity.ERROR for p in ordered):
+    if any(problem.severity is Severity.ERROR for problem in ordered):
         return Reading(None, ordered, written)
     return Reading(_book(written), ordered, written)
 
 
 def _read_file(found: Found) -> tuple[BaseModel | None, Source | None, list[Problem]]:
+    """A file's model and source, as far as it can be read, and its problems."""
     try:
         raw = found.path.read_bytes()
     except OSError as error:
@@ -87,11 +87,7 @@ def _read_file(found: Found) -> tuple[BaseModel | None, Source | None, list[Prob
         return None, None, problems
     source, wrong_doses = expand_doses(source)
     model, wrong_shape = shape(MODELS[found.kind], source)
-    return (
-        (None if problems or wrong_doses else model),
-        source,
-        problems + wrong_doses + wrong_shape,
-    )
+    return model, source, problems + wrong_doses + wrong_shape
 
 
 def _book(written: Written) -> Book:

@@ -4,8 +4,6 @@ Each value keeps the place of its own words in the file, so a wrong tempo in the
 reported at that tempo.
 """
 
-from collections.abc import Iterator
-
 from strength_handbook.reading.notation import Found, NotationError, read_dose
 from strength_handbook.reading.problem import Problem
 from strength_handbook.reading.source import Mark, Path, Plain, Source
@@ -14,50 +12,45 @@ from strength_handbook.reading.source import Mark, Path, Plain, Source
 def expand_doses(source: Source) -> tuple[Source, list[Problem]]:
     """The source with every one-line dose in its long form, and the lines that can't be read.
 
-    A dose stands under `dose`, and for each week under the `weeks` of a slot.
+    A line that can't be read leaves a week without dose, or an empty dose.
     """
-    lines = [(path, text) for path, text in _dose_lines(source.data, ())]
-    if not lines:
-        return source, []
-    data = source.data
-    marks = dict(source.marks)
-    key_marks = dict(source.key_marks)
+    marks, key_marks = dict(source.marks), dict(source.key_marks)
     problems: list[Problem] = []
-    for path, text in lines:
-        base = source.at(path)
+
+    def expanded(data: Plain, path: Path) -> Plain:
+        if isinstance(data, str) and _is_dose(path):
+            return long_form(data, path)
+        if isinstance(data, dict):
+            return {key: expanded(value, (*path, key)) for key, value in data.items()}
+        if isinstance(data, list):
+            return [expanded(value, (*path, index)) for index, value in enumerate(data)]
+        return data
+
+    def long_form(line: str, path: Path) -> Plain:
+        whole = source.at(path)
         try:
-            found = read_dose(text)
+            found = read_dose(line)
         except NotationError as error:
-            mark = _mark(base, error.start)
+            mark = _mark(whole, error.start)
             problems.append(Problem(source.file, mark.line, mark.column, "dose", str(error)))
-            data = _replaced(data, path, None)
-            continue
+            return {} if path[-1] == "dose" else None
         long: dict[str, Plain] = {}
         for value in found:
             _store(long, value)
             for length in range(1, len(value.key) + 1):
                 place = (*path, *value.key[:length])
-                marks[place] = key_marks[place] = _mark(base, value.start)
-        data = _replaced(data, path, long)
+                marks[place] = key_marks[place] = _mark(whole, value.start)
+        return long
+
+    data = expanded(source.data, ())
     return Source(source.file, data, marks, key_marks), problems
 
 
-def _dose_lines(data: Plain, path: Path) -> Iterator[tuple[Path, str]]:
-    """Every text that is a dose, with its path."""
-    if isinstance(data, dict):
-        in_slot = "exercise" in data
-        for key, value in data.items():
-            if key == "dose" and isinstance(value, str):
-                yield (*path, key), value
-            elif key == "weeks" and in_slot and isinstance(value, dict):
-                for week, dose in value.items():
-                    if isinstance(dose, str):
-                        yield (*path, key, week), dose
-            else:
-                yield from _dose_lines(value, (*path, key))
-    elif isinstance(data, list):
-        for index, value in enumerate(data):
-            yield from _dose_lines(value, (*path, index))
+def _is_dose(path: Path) -> bool:
+    """True under `dose` in an exercise and its doors, and for each week of a slot."""
+    if path[-1:] == ("dose",):
+        return len(path) == 1 or path[0] == "doors"
+    return len(path) == 6 and path[0] == "sessions" and path[2] == "slots" and path[4] == "weeks"
 
 
 def _store(long: dict[str, Plain], value: Found) -> None:
@@ -69,26 +62,8 @@ def _store(long: dict[str, Plain], value: Found) -> None:
     inner[value.key[-1]] = value.value
 
 
-def _mark(base: Mark, start: int) -> Mark:
+def _mark(whole: Mark, start: int) -> Mark:
     """The place of a word in the line; the line's own place where columns can't be told."""
-    if base.text_column is None:
-        return base
-    return Mark(base.line, base.text_column + start, None)
-
-
-def _replaced(data: Plain, path: Path, new: Plain) -> Plain:
-    """A copy of the data with one value replaced; what is not on the way is shared."""
-    if not path:
-        return new
-    head, rest = path[0], path[1:]
-    if isinstance(data, dict):
-        return {
-            key: _replaced(value, rest, new) if key == head else value
-            for key, value in data.items()
-        }
-    if isinstance(data, list):
-        return [
-            _replaced(value, rest, new) if index == head else value
-            for index, value in enumerate(data)
-        ]
-    return data
+    if whole.text_column is None:
+        return whole
+    return Mark(whole.line, whole.text_column + start, None)

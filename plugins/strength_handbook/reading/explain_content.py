@@ -110,7 +110,12 @@ CONTENT = {
     ),
     "text": E("Words are expected here.", "name: [press, standing]", "name: Standing press"),
     "too-large": E("A file or a number is larger than anything real; probably a slip of the keys."),
-    "too-small": E("A number is smaller than anything real; probably a slip of the keys."),
+    "too-many": E("A list has more entries than its page can carry; the message says how many."),
+    "top": E(
+        "'top' asks for a ramp to today's best load for so many repetitions.",
+        "top: heavy 5",
+        "top: 5RM       # or none, to take it away for a week",
+    ),
     "true-false": E("Only true or false fits here.", "optional: maybe", "optional: true"),
     "twice": E(
         "The same word stands in two places that exclude each other; it would be counted twice.",

@@ -1,5 +1,6 @@
 """What stands behind the short word of a problem: the long answer to "and what does that mean?"."""
 
+import textwrap
 from dataclasses import dataclass
 
 
@@ -19,7 +20,7 @@ class Explanation:
 
     def text(self, slug: str) -> str:
         """All of it, for a terminal."""
-        parts = [slug, self.what]
+        parts = [slug, textwrap.fill(self.what, 80)]
         if self.wrong:
             parts.append("Not like this:\n" + _indented(self.wrong))
         if self.right:

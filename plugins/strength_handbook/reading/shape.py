@@ -1,25 +1,25 @@
-"""Plain data to typed model, with every refusal worded for the coach and put at its place.
+"""Plain data to typed model, with every refusal put at its place.
 
-pydantic finds what is wrong and where in the data; the source's marks tell where in the file; the
-words are ours. A refusal whose kind has no wording here fails a test, not a coach.
+pydantic finds what is wrong and where in the data; the source's marks tell where in the file;
+`wording` has the words.
 """
 
-from collections.abc import Mapping, Sequence
-from typing import Any, TypeVar, get_args
+from collections.abc import Iterator, Sequence
+from typing import TypeVar
 
 from pydantic import BaseModel, ValidationError
 from pydantic_core import ErrorDetails
 
+from strength_handbook.reading.keys import Place, place_of, write_what
 from strength_handbook.reading.problem import Problem
-from strength_handbook.reading.suggest import did_you_mean, one_of
-from strength_handbook.reading.source import Path, Source
+from strength_handbook.reading.source import Path, Plain, Source
+from strength_handbook.reading.suggest import did_you_mean, one_of, quoted
+from strength_handbook.reading.wording import words_for
 
 Model = TypeVar("Model", bound=BaseModel)
 
-OWN_SLUGS = frozenset(
-    {"unit", "tempo", "load", "count", "date", "weeks", "two-kinds", "range", "masses", "pair"}
-)
-"""Refusals raised by our own types; their text is already the coach's."""
+MOST_SHOWN = 100
+"""Problems of one file that are shown; nobody reads more at once."""
 
 
 def shape(model: type[Model], source: Source) -> tuple[Model | None, list[Problem]]:
@@ -27,142 +27,77 @@ def shape(model: type[Model], source: Source) -> tuple[Model | None, list[Proble
     try:
         return model.model_validate(source.data), []
     except ValidationError as error:
-        return None, [_problem(model, source, detail) for detail in error.errors()]
+        details = error.errors(include_url=False)
+    problems = list(_problems(model, source, details[:MOST_SHOWN]))
+    if len(details) > MOST_SHOWN:
+        more = len(details) - MOST_SHOWN
+        text = f"there are {more} more problems in this file; mend these first"
+        problems.append(source.problem((), "too-many", text))
+    return None, problems
 
 
-def _problem(model: type[BaseModel], source: Source, detail: ErrorDetails) -> Problem:
-    path = _known_path(source, detail["loc"])
-    kind = detail["type"]
-    if kind == "extra_forbidden":
-        key = str(detail["loc"][-1])
-        options = _keys_at(model, detail["loc"][:-1])
-        hint = did_you_mean(key, options) or f"; known keys here: {one_of(options)}"
-        return source.problem(path, "unknown-key", f"unknown key '{key}'{hint}", key=True)
-    if kind == "missing":
-        key = str(detail["loc"][-1])
-        return source.problem(path, "missing-key", f"missing key '{key}'")
-    slug, text = _wording(kind, detail)
-    on_key = detail["loc"][-1:] == ("[key]",)
-    return source.problem(path, slug, text, key=on_key)
+def _problems(
+    model: type[BaseModel], source: Source, details: Sequence[ErrorDetails]
+) -> Iterator[Problem]:
+    meant: set[Path] = set()
+    """Missing keys that are there under a misspelt name."""
+    for detail in details:
+        if detail["type"] == "extra_forbidden":
+            *around, key = detail["loc"]
+            place = place_of(model, around)
+            text, right = _unknown_key(str(key), place)
+            meant.add((*place.path, right))
+            yield source.problem((*place.path, str(key)), "unknown-key", text, key=True)
+    for detail in details:
+        if detail["type"] == "extra_forbidden":
+            continue
+        if detail["type"] == "missing":
+            *around, key = detail["loc"]
+            place = place_of(model, around)
+            if (*place.path, key) not in meant:
+                yield source.problem(place.path, "missing-key", _missing(str(key), place))
+            continue
+        yield _refused(place_of(model, detail["loc"]), source, detail)
 
 
-def _wording(kind: str, detail: ErrorDetails) -> tuple[str, str]:
-    """Slug and text of a refusal, by its kind."""
-    context: Mapping[str, Any] = detail.get("ctx") or {}
-    shown = _shown(detail["input"])
-    if kind in OWN_SLUGS:
-        return kind, detail["msg"]
-    if kind in _SIMPLE:
-        slug, text = _SIMPLE[kind]
-        return slug, text.format(shown=shown, **context)
-    if kind in ("literal_error", "enum"):
-        options = _options(str(context["expected"]))
-        hint = did_you_mean(str(detail["input"]), options)
-        return "unknown-word", f"{shown} is not one of {one_of(options, limit=30)}{hint}"
-    if kind == "string_pattern_mismatch":
-        return "form", f"{shown} does not have the right form; {_FORMS.get(context['pattern'], '')}"
-    return "shape", f"{shown}: {detail['msg']}"
+def _refused(place: Place, source: Source, detail: ErrorDetails) -> Problem:
+    value = detail["input"] if place.on_key else _value(source.data, place.path)
+    context = detail.get("ctx") or {}
+    slug, text = words_for(detail["type"], detail["msg"], value, place, context)
+    path = place.path
+    if detail["type"] == "union_tag_invalid":
+        path = (*path, "kind")
+    return source.problem(path, slug, text, key=place.on_key)
 
 
-_WHOLE = "write a whole number"
-_BLOCK = "{shown} stands where keys with values belong; indent 'key: value' lines under it"
-_SIMPLE: dict[str, tuple[str, str]] = {
-    "bool_parsing": ("true-false", "{shown} is neither true nor false"),
-    "bool_type": ("true-false", "{shown} is neither true nor false"),
-    "dict_type": ("shape", _BLOCK),
-    "float_parsing": ("number", "{shown} is not a number"),
-    "float_type": ("number", "{shown} is not a number"),
-    "finite_number": ("number", "{shown} is not a number"),
-    "greater_than": ("range", "{shown} is too small; it must be more than {gt:g}"),
-    "greater_than_equal": ("range", "{shown} is too small; the least is {ge:g}"),
-    "int_from_float": ("number", "{shown} is not whole; " + _WHOLE),
-    "int_parsing": ("number", "{shown} is not a whole number; " + _WHOLE),
-    "int_parsing_size": ("range", "{shown} is far too large"),
-    "int_type": ("number", "{shown} is not a whole number; " + _WHOLE),
-    "less_than": ("range", "{shown} is too large; it must be less than {lt:g}"),
-    "less_than_equal": ("range", "{shown} is too large; the most is {le:g}"),
-    "list_type": ("shape", "{shown} stands where a list belongs; write one '- ' line for each"),
-    "model_type": ("shape", _BLOCK),
-    "string_too_long": ("length", "this text is too long; at most {max_length} characters"),
-    "string_too_short": ("length", "text is missing here"),
-    "string_type": ("text", "{shown} stands where text belongs; put text here"),
-    "too_long": ("length", "too many entries: {actual_length}, at most {max_length}"),
-    "too_short": ("length", "too few entries: {actual_length}, at least {min_length}"),
-    "union_tag_invalid": (
-        "unknown-word", "'{tag}' is not a kind of loading; it is one of {expected_tags}"
-    ),
-    "union_tag_not_found": ("missing-key", "missing key 'kind': say how it is loaded"),
-}  # fmt: skip
-
-_FORMS = {
-    r"^[a-z0-9]+(-[a-z0-9]+)*$": "small letters, digits and hyphens only, such as 'trap-bar'",
-    r"^[A-Z][1-9]?$": "an order is a capital letter, with a digit when paired: A, B1, B2",
-    r"^(\d{1,2}RM|none)$": "write it like '5RM', or 'none'",
-    r"^P[1-9][0-9]?$": "profiles are called P1, P2 …: numbers only, never a name",
-}
+def _unknown_key(key: str, place: Place) -> tuple[str, str]:
+    """What to say about an unknown key, and the key that was probably meant."""
+    options = place.keys()
+    hint = did_you_mean(key, options)
+    right = next((option for option in options if hint.endswith(f"{quoted(option)}?")), "")
+    chosen = f" where kind is {quoted(place.chosen)}" if place.chosen else ""
+    return f"unknown key {quoted(key)}{chosen}{hint or f'; known here: {one_of(options)}'}", right
 
 
-def _known_path(source: Source, location: Sequence[str | int]) -> Path:
-    """The location without the parts that pydantic puts in (union tags, ``[key]``).
-
-    Keys are text in our data, also where the model reads them as numbers.
-    """
-    path: Path = ()
-    for part in location:
-        for candidate in ((*path, part), (*path, str(part))):
-            if candidate in source.marks:
-                path = candidate
-                break
-    return path
+def _missing(key: str, place: Place) -> str:
+    field = place.field(key)
+    if field is None:
+        return f"missing key {quoted(key)}"
+    what = (field.description or "").strip().rstrip(".,").split("\n")[0].replace("`", "'")
+    if what[1:2].islower():
+        what = what[0].lower() + what[1:]
+    write = write_what(field.annotation, field.metadata)
+    text = f"missing key {quoted(key)}"
+    return text + (f": {what}" if what else "") + (f"; write {write}" if write else "")
 
 
-def _keys_at(model: type[BaseModel], location: Sequence[str | int]) -> list[str]:
-    """The keys a coach may write at a location: found by walking the model along it."""
-    here: list[Any] = [model]
-    for part in location:
-        step: list[Any] = []
-        for kind in here:
-            step.extend(_children(kind, part))
-        here = step or here
-    keys: dict[str, None] = {}
-    for kind in here:
-        if isinstance(kind, type) and issubclass(kind, BaseModel):
-            keys.update({(f.alias or name): None for name, f in kind.model_fields.items()})
-    return list(keys)
-
-
-def _children(kind: Any, part: str | int) -> list[Any]:
-    """The model types one step further down."""
-    if isinstance(kind, type) and issubclass(kind, BaseModel):
-        tag = kind.model_fields.get("kind")
-        if tag is not None and part in get_args(tag.annotation):
-            return [kind]
-        for name, field in kind.model_fields.items():
-            if part in (field.alias, name):
-                return _models(field.annotation)
-    return []
-
-
-def _models(annotation: Any) -> list[Any]:
-    """All model types inside an annotation, through lists, mappings and unions."""
-    if isinstance(annotation, type) and issubclass(annotation, BaseModel):
-        return [annotation]
-    found: list[Any] = []
-    for inner in get_args(annotation):
-        found.extend(_models(inner))
-    return found
-
-
-def _options(expected: str) -> list[str]:
-    return [word.strip().strip("'") for word in expected.replace(" or ", ", ").split(",")]
-
-
-def _shown(value: object) -> str:
-    if value is None:
-        return "an empty value"
-    if isinstance(value, dict):
-        return "a block of keys"
-    if isinstance(value, list):
-        return "a list"
-    text = str(value)
-    return f"'{text if len(text) <= 60 else text[:57] + '…'}'"
+def _value(data: Plain, path: Path) -> Plain:
+    """What stands at a path; None where nothing does."""
+    for part in path:
+        if isinstance(data, dict) and isinstance(part, str):
+            data = data.get(part)
+        elif isinstance(data, list) and isinstance(part, int) and part < len(data):
+            data = data[part]
+        else:
+            return None
+    return data

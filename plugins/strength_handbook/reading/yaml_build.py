@@ -10,22 +10,33 @@ from collections.abc import Iterable
 from dataclasses import dataclass, field
 
 import yaml
+from yaml import (
+    AliasEvent,
+    CollectionEndEvent,
+    CollectionStartEvent,
+    DocumentStartEvent,
+    Event,
+    MappingStartEvent,
+    ScalarEvent,
+    SequenceStartEvent,
+)
 
 from strength_handbook.reading.problem import Problem, sorted_problems
 from strength_handbook.reading.raw_text import FORBIDDEN, code_point
 from strength_handbook.reading.source import Mark, Path, Plain, Source
 from strength_handbook.reading.suggest import quoted
+from strength_handbook.reading.yaml_complaint import Complaint, place
 from strength_handbook.reading.yaml_scalar import plain_value
-from strength_handbook.reading.yaml_syntax import NO_KEY, no_colon, place, syntax_problems
+from strength_handbook.reading.yaml_syntax import NO_KEY, no_colon, syntax_problems
 
 MAX_DEPTH = 20
 
 _TOP = yaml.Mark("", 0, 0, 0, None, 0)
 _QUOTES = ("'", '"')
 
-# Spaces that are no space, and characters without width, at either end of a key.
+# Spaces that are no space, and characters without width, at either end of an unquoted text.
 _INVISIBLE = r"[\s\u00ad\u200b-\u200f\u202a-\u202e\u2060-\u2069]"
-_INVISIBLE_EDGE = re.compile(f"^{_INVISIBLE}|{_INVISIBLE}$")
+_INVISIBLE_EDGE = re.compile(rf"^{_INVISIBLE}|{_INVISIBLE}\Z")
 
 _ALIAS = "anchors and aliases (& *) are not supported: write it out, or put quotes around the text"
 _TAG = "tags (!x) are not supported: leave it out, or put quotes around the whole value"
@@ -38,7 +49,7 @@ class _Open:
     Attributes:
         items: what it holds so far.
         path: its path; None inside anything that is read for its problems only.
-        flow: 0-based line and column of its bracket, if it is written with brackets.
+        bracket: 0-based line and column of its ``[`` or ``{``, if it is written with one.
         wants_key: a key comes next, not a value; keys and values of a mapping take turns.
         key: key of the value that comes next; None while the value of a refused key passes.
         key_event: where that key was read.
@@ -47,10 +58,10 @@ class _Open:
 
     items: dict[str, Plain] | list[Plain]
     path: Path | None
-    flow: tuple[int, int] | None
+    bracket: tuple[int, int] | None
     wants_key: bool
     key: str | None = None
-    key_event: yaml.ScalarEvent | None = None
+    key_event: ScalarEvent | None = None
     lines: dict[str, int] = field(default_factory=dict)
 
 
@@ -65,27 +76,27 @@ class Builder:
         self.key_marks: dict[Path, Mark] = {}
         self.open: list[_Open] = []
         self.root: Plain = None
-        self.first: yaml.Event | None = None
-        self.last: yaml.ScalarEvent | None = None
+        self.first: Event | None = None
+        self.last: ScalarEvent | None = None
         self.whole = True
 
-    def build(self, events: Iterable[yaml.Event]) -> tuple[Source | None, list[Problem]]:
+    def build(self, events: Iterable[Event]) -> tuple[Source | None, list[Problem]]:
         """Takes all events of a file; a parser's error passes through."""
         documents = 0
         for event in events:
-            if isinstance(event, yaml.ScalarEvent):
+            if isinstance(event, ScalarEvent):
                 self._scalar(event)
-            elif isinstance(event, yaml.CollectionStartEvent):
+            elif isinstance(event, CollectionStartEvent):
                 if len(self.open) == MAX_DEPTH:
                     text = f"nesting is deeper than {MAX_DEPTH} levels: simplify"
                     self._problem(event, "too-deep", text, hole=True)
                     break
                 self._begin(event)
-            elif isinstance(event, yaml.CollectionEndEvent):
+            elif isinstance(event, CollectionEndEvent):
                 self.open.pop()
-            elif isinstance(event, yaml.AliasEvent):
+            elif isinstance(event, AliasEvent):
                 self._alias(event)
-            elif isinstance(event, yaml.DocumentStartEvent):
+            elif isinstance(event, DocumentStartEvent):
                 documents += 1
                 if documents > 1:
                     text = "a file holds one document: delete this line or begin another file"
@@ -98,11 +109,11 @@ class Builder:
 
     def problems_with(self, error: yaml.MarkedYAMLError) -> list[Problem]:
         """The problems found before a syntax error, and the error."""
-        open_flow = self.open[-1].flow if self.open else None
-        found = syntax_problems(error, self.file, self.lines, self.last, open_flow)
-        return sorted_problems([*self.problems, *found])
+        brackets = (place for frame in reversed(self.open) if (place := frame.bracket))
+        complaint = Complaint.of(error, self.lines, self.last, next(brackets, None))
+        return sorted_problems([*self.problems, *syntax_problems(complaint, self.file)])
 
-    def _scalar(self, event: yaml.ScalarEvent) -> None:
+    def _scalar(self, event: ScalarEvent) -> None:
         self.last = event
         if event.anchor is not None or event.tag is not None:
             self._properties(event)
@@ -113,15 +124,17 @@ class Builder:
             self._problem(event, "control-character", text, hole=True)
         if not event.style and not event.value.isascii():
             self._check_edges(event)
-        if self.open and self.open[-1].wants_key:
-            self._key(self.open[-1], event)
-            return
-        if event.value or event.style or not self.open or not self.open[-1].key_event:
-            self._put(event.value if event.style else plain_value(event.value), event)
+        around = self.open[-1] if self.open else None
+        if around and around.wants_key:
+            self._key(around, event)
+        elif event.style:
+            self._put(event.value, event)
+        elif event.value or not around or not around.key_event:
+            self._put(plain_value(event.value), event)
         else:
-            self._put_nothing(self.open[-1], self.open[-1].key_event)
+            self._put_nothing(around, around.key_event)
 
-    def _key(self, mapping: _Open, event: yaml.ScalarEvent) -> None:
+    def _key(self, mapping: _Open, event: ScalarEvent) -> None:
         key = event.value
         mapping.wants_key, mapping.key, mapping.key_event = False, None, event
         if not key:
@@ -139,27 +152,27 @@ class Builder:
             if mapping.path is not None:
                 self.key_marks[(*mapping.path, key)] = mark
 
-    def _put_nothing(self, mapping: _Open, key_event: yaml.ScalarEvent) -> None:
+    def _put_nothing(self, mapping: _Open, key_event: ScalarEvent) -> None:
         """A key without value: having no place of its own, the value stands where its key does.
 
         Inside braces ``{reps:5}`` is such a key too; it is never meant so.
         """
-        if mapping.flow and mapping.key and re.match(r"[\w-]+:[^ ]", mapping.key):
+        if mapping.bracket and mapping.key and re.match(r"[\w-]+:[^ ]", mapping.key):
             self._problem(key_event, *no_colon(mapping.key), hole=True)
         path = self._put(None, key_event)
         if path is not None:
             mark = self.marks[path]
             self.marks[path] = Mark(mark.line, mark.column, None)
 
-    def _check_edges(self, event: yaml.ScalarEvent) -> None:
+    def _check_edges(self, event: ScalarEvent) -> None:
         """A no-break space beside a word looks like an indentation but is part of the word."""
         if edge := _INVISIBLE_EDGE.search(event.value):
             text = f"invisible character {code_point(edge.group())} beside the text: use spaces"
             self._problem(event, "invisible-character", text, hole=True)
 
-    def _begin(self, event: yaml.CollectionStartEvent) -> None:
+    def _begin(self, event: CollectionStartEvent) -> None:
         self._properties(event)
-        mapping = isinstance(event, yaml.MappingStartEvent)
+        mapping = isinstance(event, MappingStartEvent)
         items: dict[str, Plain] | list[Plain] = {} if mapping else []
         path: Path | None = None
         if self.open and self.open[-1].wants_key:
@@ -167,21 +180,23 @@ class Builder:
             self._refuse_key(event, "key-not-text", text)
         else:
             path = self._put(items, event)
-        flow = place(event.start_mark) if event.flow_style else None
-        self.open.append(_Open(items, path, flow, wants_key=mapping))
+        line, column = place(event.start_mark)
+        # A single pair in a list, `[a: 1]`, is a mapping without a bracket of its own.
+        has_bracket = event.flow_style and self.lines[line].startswith(("[", "{"), column)
+        self.open.append(_Open(items, path, (line, column) if has_bracket else None, mapping))
 
-    def _alias(self, event: yaml.AliasEvent) -> None:
+    def _alias(self, event: AliasEvent) -> None:
         if self.open and self.open[-1].wants_key:
             self._refuse_key(event, "alias", _ALIAS)
         else:
             self._problem(event, "alias", _ALIAS, hole=True)
             self._put(None, event)
 
-    def _refuse_key(self, event: yaml.Event, slug: str, text: str) -> None:
+    def _refuse_key(self, event: Event, slug: str, text: str) -> None:
         self._problem(event, slug, text, hole=True)
         self.open[-1].wants_key, self.open[-1].key = False, None
 
-    def _put(self, value: Plain, event: yaml.Event) -> Path | None:
+    def _put(self, value: Plain, event: Event) -> Path | None:
         """Puts a value where it belongs; its path, None where it is dropped."""
         if not self.open:
             self.root, self.first = value, event
@@ -203,7 +218,7 @@ class Builder:
             self.marks[path] = _mark(event)
         return path
 
-    def _properties(self, event: yaml.ScalarEvent | yaml.CollectionStartEvent) -> None:
+    def _properties(self, event: ScalarEvent | CollectionStartEvent) -> None:
         """Reports an anchor and a tag in front of a value or key."""
         if event.anchor is not None:
             self._problem(event, "anchor", _ALIAS, find=f"&{event.anchor}")
@@ -216,18 +231,18 @@ class Builder:
             return
         self.whole = False
         first = self.first
-        if first is None or (isinstance(first, yaml.ScalarEvent) and not first.value):
+        if first is None or (isinstance(first, ScalarEvent) and not first.value):
             text = "the file is empty: begin it with 'key: value'"
             self.problems.append(Problem(self.file, 1, 1, "empty-file", text))
-        elif isinstance(first, yaml.SequenceStartEvent):
+        elif isinstance(first, SequenceStartEvent):
             text = "the file is a list: begin it with a key and indent the list under it"
             self._problem(first, "not-a-mapping", text)
-        elif isinstance(first, yaml.ScalarEvent):
+        elif isinstance(first, ScalarEvent):
             line, column = place(first.start_mark)
             self._problem(first, *no_colon(self.lines[line][column:]))
 
     def _problem(
-        self, event: yaml.Event, slug: str, text: str, *, hole: bool = False, find: str = ""
+        self, event: Event, slug: str, text: str, *, hole: bool = False, find: str = ""
     ) -> None:
         """Adds a problem where an event begins, or where `find` stands in its first line."""
         line, column = place(event.start_mark)
@@ -236,9 +251,9 @@ class Builder:
         self.whole = self.whole and not hole
 
 
-def _mark(event: yaml.Event) -> Mark:
+def _mark(event: Event) -> Mark:
     start = event.start_mark or _TOP
-    if not isinstance(event, yaml.ScalarEvent):
+    if not isinstance(event, ScalarEvent):
         return Mark(start.line + 1, start.column + 1, None)
     end = event.end_mark or _TOP
     # Escaped, folded and tagged texts are longer than what they stand for.

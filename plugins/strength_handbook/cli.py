@@ -1,0 +1,142 @@
+"""The command `strength-handbook`: check, export, schema and new.
+
+Exit codes: 0 all is well, 1 the files have errors, 2 the command was not used as it should be.
+"""
+
+import os
+from collections.abc import Iterator
+from contextlib import contextmanager
+from pathlib import Path
+
+import click
+
+from strength_handbook.checked import check_folder, counted, errors_in, shown_path
+from strength_handbook.pages.site import write_pages
+from strength_handbook.publish.export import ForeignFolderError, export
+from strength_handbook.publish.json_schema import SCHEMAS, schema_text
+from strength_handbook.publish.report import as_json, as_lines
+from strength_handbook.publish.starter import StarterError, new_exercise
+from strength_handbook.reading.explain import EXPLANATIONS
+from strength_handbook.reading.suggest import did_you_mean
+
+FOLDER = click.Path(file_okay=False, path_type=Path)
+PROGRAMS = click.option(
+    "--programs", type=FOLDER, default=Path("programs"), show_default=True, metavar="DIR",
+    help="The folder with the program files.",
+)  # fmt: skip
+
+
+@click.group(context_settings={"help_option_names": ["-h", "--help"]})
+@click.version_option(package_name="strength-handbook")
+def main() -> None:
+    """Check and publish a gym's handbook from its program files."""
+
+
+@main.command()
+@click.argument("folder", type=FOLDER, required=False, metavar="[DIR]")
+@PROGRAMS
+@click.option("--format", "form", type=click.Choice(["text", "json"]), default="text")
+@click.option("--explain", "slug", metavar="SLUG", help="Say what one kind of finding means.")
+def check(folder: Path | None, programs: Path, form: str, slug: str | None) -> None:
+    """Report everything that is wrong in the program files of DIR (default: programs).
+
+    One line each: file:line:column: error, warn or note, kind: text.
+    """
+    if slug is not None:
+        click.echo(_explained(slug))
+        return
+    folder = _existing(folder or programs)
+    problems = check_folder(folder).problems
+    if form == "json":
+        click.echo(as_json(problems))
+    else:
+        for line in as_lines(problems, shown_path(folder)):
+            click.echo(line, color=False if os.environ.get("NO_COLOR") else None)
+    raise SystemExit(1 if errors_in(problems) else 0)
+
+
+@main.command("export")
+@click.argument("out", type=FOLDER, metavar="DIR")
+@PROGRAMS
+def export_command(out: Path, programs: Path) -> None:
+    """Write the generated pages as Markdown files into DIR, for any other site builder."""
+    checked = check_folder(_existing(programs))
+    if checked.worked is None:
+        for line in as_lines(checked.problems, shown_path(programs)):
+            click.echo(line, err=True)
+        raise SystemExit(1)
+    with _writing():
+        number = export(write_pages(checked.worked), out)
+    click.echo(f"{counted(number, 'file')} written to {shown_path(out)}")
+
+
+@main.command()
+@click.argument("out", type=FOLDER, metavar="DIR")
+def schema(out: Path) -> None:
+    """Write a JSON Schema for each kind of program file into DIR, for completion in editors.
+
+    An editor with YAML support takes it from the first line of a file in programs/exercises:
+
+    # yaml-language-server: $schema=../../.schema/exercise.json
+    """
+    with _writing():
+        out.mkdir(parents=True, exist_ok=True)
+        for kind in SCHEMAS:
+            (out / f"{kind}.json").write_text(schema_text(kind), encoding="utf-8")
+    click.echo(f"{counted(len(SCHEMAS), 'file')} written to {shown_path(out)}")
+
+
+@main.group()
+def new() -> None:
+    """Begin a new file."""
+
+
+@new.command()
+@click.argument("name")
+@PROGRAMS
+def exercise(name: str, programs: Path) -> None:
+    """Begin the file of an exercise, with every field explained.
+
+    NAME is what members call it, such as "Step-down"; an existing file is never touched.
+    """
+    folder = _existing(programs)
+    with _writing():
+        path = new_exercise(name, folder)
+    click.echo(
+        f"{shown_path(path)} is there; change its examples, then run: strength-handbook check"
+    )
+
+
+@contextmanager
+def _writing() -> Iterator[None]:
+    """Refusals and failures to write as messages of the command."""
+    try:
+        yield
+    except (ForeignFolderError, StarterError) as error:
+        raise click.UsageError(str(error)) from None
+    except OSError as error:
+        raise click.ClickException(f"can't write '{error.filename}': {error.strerror}") from None
+
+
+def _existing(folder: Path) -> Path:
+    """The program folder; also found from the folder above it.
+
+    Raises:
+        click.UsageError: where there is none.
+    """
+    if not folder.is_dir():
+        text = f"there is no folder '{folder}' here; go to the handbook's folder, or name another"
+        raise click.UsageError(text)
+    inner = folder / "programs"
+    return inner if inner.is_dir() and not (folder / "room.yml").exists() else folder
+
+
+def _explained(slug: str) -> str:
+    if slug not in EXPLANATIONS:
+        hint = did_you_mean(slug, EXPLANATIONS)
+        raise click.UsageError(f"no finding is called '{slug}'{hint}")
+    return EXPLANATIONS[slug].text(slug)
+
+
+if __name__ == "__main__":
+    main(prog_name="strength-handbook")

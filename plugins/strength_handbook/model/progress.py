@@ -1,0 +1,62 @@
+"""What happens next: rules that turn the last result into the next load, as data."""
+
+from typing import Annotated, Literal
+
+from pydantic import Field, model_validator
+
+from strength_handbook.model.plain import WHOLE, within
+from strength_handbook.model.quantities import (
+    MassText,
+    Metres,
+    Percent,
+    Seconds,
+    read_duration,
+    read_length,
+    read_percent,
+)
+from strength_handbook.model.shape import Shape, refuse
+
+RuleName = Literal[
+    "linear", "two-for-two", "double", "listed", "open-set", "hold", "distance", "effort", "speed"
+]
+
+NEEDS_MASS = ("linear", "two-for-two", "double", "open-set")
+"""Rules whose step is a mass."""
+
+
+class Progress(Shape):
+    """How a slot goes on from week to week."""
+
+    rule: RuleName
+    """`linear`: a step when all repetitions were done at or under the effort. `two-for-two`: a step
+    after two spare repetitions in two sessions. `double`: a step when all sets reach the top of the
+    range. `listed`: the weeks say it. `open-set`: by what the open set gave. `hold`, `distance`:
+    longer, then heavier. `effort`: the same load closer to the limit. `speed`: only while fast."""
+    step: MassText | None = None
+    """How much heavier."""
+    step_time: Annotated[Seconds, within(read_duration, "1 s", "60 s")] | None = None
+    """How much longer."""
+    step_distance: Annotated[Metres, within(read_length, "1 m", "200 m")] | None = None
+    """How much further."""
+    step_percent: Annotated[Percent, within(read_percent, "0.5 %", "10 %")] | None = None
+    """How many points more."""
+    cap_time: Annotated[Seconds, within(read_duration, "5 s", "10 min")] | None = None
+    """The longest hold; then more load."""
+    misses: Annotated[int, Field(ge=1, le=5), WHOLE] = 2
+    """Failed sessions in a row after which the load goes back by a tenth."""
+
+    @model_validator(mode="after")
+    def _has_its_step(self) -> "Progress":
+        wanted = {
+            **dict.fromkeys(NEEDS_MASS, "step"),
+            "hold": "step_time",
+            "distance": "step_distance",
+            "speed": "step_percent",
+        }.get(self.rule)
+        if wanted is not None and getattr(self, wanted) is None:
+            key = wanted.replace("_", "-")
+            example = {
+                "step": "2.5 kg", "step-time": "5 s", "step-distance": "10 m", "step-percent": "2 %"
+            }[key]  # fmt: skip
+            raise refuse("pair", f"the rule '{self.rule}' needs '{key}', such as '{example}'")
+        return self

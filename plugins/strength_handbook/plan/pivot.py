@@ -1,0 +1,59 @@
+"""A bar on a pivot: what the hands hold, for this bar, this pivot and this reach."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from strength_handbook.calc.barbell import Bar as CalcBar
+from strength_handbook.calc.barbell import Plate as CalcPlate
+from strength_handbook.calc.landmine import landmine_angle, landmine_square, landmine_vertical
+from strength_handbook.model.resistance import Pivot, Reach
+from strength_handbook.model.room import Bar, Plate
+
+
+@dataclass(frozen=True, slots=True)
+class AtTheHands:
+    """One loading of a bar on a pivot.
+
+    Attributes:
+        plates_g: plates on the free end, inner to outer.
+        vertical_kg: what the hands hold when they push straight up, at any height.
+        bottom_kg: when they push square to the bar, at the bottom of the lift,
+        top_kg: and at its top.
+    """
+
+    plates_g: tuple[int, ...]
+    vertical_kg: float
+    bottom_kg: float
+    top_kg: float
+
+
+def bar_for_calc(bar: Bar) -> CalcBar:
+    """The room's bar with its lengths; what was not measured is taken from a standard bar."""
+    standard = CalcBar(mass=bar.mass.kg)
+    between = bar.between_collars if bar.between_collars is not None else standard.between_collars
+    length = standard.length
+    if bar.sleeve is not None:
+        length = between + 2 * (standard.inner_collar + bar.sleeve)
+    return CalcBar(mass=bar.mass.kg, length=length, between_collars=between)
+
+
+def plates_for_calc(plates: Sequence[Plate], grams: Sequence[int]) -> list[CalcPlate]:
+    """Plates of a side with their thickness."""
+    thickness = {plate.mass.grams: plate.thickness for plate in plates}
+    return [CalcPlate(mass / 1000, thickness.get(mass, 0.0)) for mass in grams]
+
+
+def at_the_hands(
+    bar: Bar, pivot: Pivot, reach: Reach, plates: Sequence[Plate], on_g: Sequence[int]
+) -> AtTheHands:
+    """Load at the hands for one loading."""
+    steel = bar_for_calc(bar)
+    side = plates_for_calc(plates, on_g)
+    bottom = landmine_angle(reach.bottom, pivot.height, reach.grip, pivot.offset)
+    top = landmine_angle(reach.top, pivot.height, reach.grip, pivot.offset)
+    return AtTheHands(
+        tuple(on_g),
+        landmine_vertical(steel, side, reach.grip, pivot.offset),
+        landmine_square(steel, side, reach.grip, bottom, pivot.offset),
+        landmine_square(steel, side, reach.grip, top, pivot.offset),
+    )

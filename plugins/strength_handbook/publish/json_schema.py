@@ -1,0 +1,64 @@
+"""JSON Schema for each kind of program file, made from the model, for completion in editors."""
+
+import json
+import re
+from typing import Any
+
+from strength_handbook.reading.book import MODELS
+from strength_handbook.reading.notation import EXAMPLE
+
+SCHEMAS = tuple(str(kind) for kind in MODELS)
+"""The kinds of files, which are the names of the schema files too."""
+
+_DOSE = {"$ref": "#/$defs/DosePart"}
+_LINE = {
+    "type": "string",
+    "description": f"The dose in one line, such as {EXAMPLE}.",
+    "examples": [EXAMPLE.strip("'")],
+}
+
+
+def schema_text(kind: str) -> str:
+    """The schema of a kind of file as text.
+
+    Raises:
+        KeyError: where there is no such kind.
+    """
+    return json.dumps(json_schema(kind), ensure_ascii=False, indent=1) + "\n"
+
+
+def json_schema(kind: str) -> dict[str, Any]:
+    """The schema of a kind of file: draft 2020-12.
+
+    Raises:
+        KeyError: where there is no such kind.
+    """
+    model = {str(key): model for key, model in MODELS.items()}[kind]
+    schema: dict[str, Any] = _as_written(model.model_json_schema(by_alias=True))
+    return {"$schema": "https://json-schema.org/draft/2020-12/schema", **schema}
+
+
+def _as_written(part: Any) -> Any:
+    """The model's schema with what the reader allows before the model sees it.
+
+    A dose may be one line, and where text is wanted YAML may have read a number, as in
+    ``version: 2026``.
+    """
+    if isinstance(part, dict):
+        if part.get("$ref") == _DOSE["$ref"]:
+            beside = {key: value for key, value in part.items() if key != "$ref"}
+            return {"anyOf": [_DOSE, _LINE], **beside}
+        inner = {key: _as_written(value) for key, value in part.items()}
+        return {**inner, "type": ["string", "number"]} if _may_be_number(part) else inner
+    if isinstance(part, list):
+        return [_as_written(value) for value in part]
+    return part
+
+
+def _may_be_number(part: dict[str, Any]) -> bool:
+    """Whether a bare number is as good as text: not where a unit or a word from a list is due."""
+    if part.get("type") != "string" or part.keys() & {"enum", "const", "format"}:
+        return False
+    if "pattern" in part:
+        return re.search(part["pattern"], "1") is not None
+    return "examples" not in part

@@ -1,0 +1,181 @@
+"""What is written must fit together: names in a room, weeks and waves, orders, complete doses."""
+
+from collections.abc import Iterator, Mapping
+
+from strength_handbook.model.dose import Dose, IncompleteDoseError, complete
+from strength_handbook.model.exercise import Exercise
+from strength_handbook.model.load import PercentOfBase, PercentOfSystem, PercentOfTop
+from strength_handbook.model.loading import BodyWeightLift
+from strength_handbook.model.program import Program, Slot, Wave
+from strength_handbook.reading.files import INDEX, Kind
+from strength_handbook.reading.problem import Problem
+from strength_handbook.reading.source import Path, Source
+from strength_handbook.reading.suggest import one_of, quoted
+from strength_handbook.reading.written import File, Written
+
+MOST_ROWS = 200
+"""Rows of a look-up strip."""
+
+
+def check_fit(written: Written) -> Iterator[Problem]:
+    """Everything that exists and still does not fit."""
+    yield from _check_room(written)
+    for key, program in sorted(written.programs.items()):
+        yield from _check_bases(written, program)
+        if not written.waves.get(key) and not written.unread(Kind.WAVE, key):
+            text = "the program has no wave; write one, like '1-brakes.yml', beside this file"
+            yield program.source.problem((), "no-file", text)
+    for key in sorted(written.waves):
+        yield from _check_weeks(written.waves_of(key))
+        around = None if written.unread(Kind.PROGRAM, key) else written.programs.get(key)
+        for wave in written.waves_of(key):
+            yield from _check_wave(written, around, wave)
+
+
+def _check_room(written: Written) -> Iterator[Problem]:
+    if written.room is None:
+        return
+    room, source = written.room.model, written.room.source
+    seen: dict[str, str] = {}
+    sections: dict[str, Mapping[str, object]] = {
+        "bars": room.bars, "racks": room.racks, "hand-weights": room.hand_weights,
+        "carriers": room.carriers, "stacks": room.stacks, "machines": room.machines,
+        "lanes": room.lanes, "kit": room.kit,
+    }  # fmt: skip
+    for section, things in sections.items():
+        for key in things:
+            if key in seen:
+                line = source.key_at((seen[key], key)).line
+                text = f"{quoted(key)} stands under {quoted(seen[key])} too, in line {line}"
+                text += "; give one of them another short name"
+                yield source.problem((section, key), "same-name", text, key=True)
+            seen.setdefault(key, section)
+    if room.bars and not room.plates:
+        text = "missing key 'plates': there are bars but no plates; write a list of them"
+        yield source.problem((), "missing-key", text)
+
+
+def _check_bases(written: Written, file: File[Program]) -> Iterator[Problem]:
+    for name, base in file.model.bases.items():
+        path: Path = ("bases", name)
+        if base.to.grams < base.from_.grams:
+            text = f"the strip must go up; it begins at {base.from_.label}"
+            yield file.source.problem((*path, "to"), "range", text)
+        elif (base.to.grams - base.from_.grams) // base.by.grams > MOST_ROWS:
+            text = f"this strip has more than {MOST_ROWS} rows; take a larger step"
+            yield file.source.problem((*path, "by"), "range", text)
+        exercise = written.exercises.get(base.exercise)
+        if (
+            base.kind == "system"
+            and exercise
+            and not isinstance(exercise.model.load, BodyWeightLift)
+        ):
+            text = f"{quoted(base.exercise)} is no body-weight lift; leave 'kind' out"
+            yield file.source.problem((*path, "kind"), "not-a-system", text)
+
+
+def _check_weeks(waves: list[File[Wave]]) -> Iterator[Problem]:
+    """A week belongs to one wave."""
+    taken: dict[int, str] = {}
+    for wave in waves:
+        twice: dict[str, list[int]] = {}
+        for week in wave.model.weeks:
+            if week in taken:
+                twice.setdefault(taken[week], []).append(week)
+            taken.setdefault(week, wave.source.file)
+        for file, weeks in twice.items():
+            are = "weeks {} are" if len(weeks) > 1 else "week {} is"
+            span = f"{weeks[0]} to {weeks[-1]}" if len(weeks) > 1 else str(weeks[0])
+            text = f"{are.format(span)} already in {file}; a week belongs to one wave"
+            yield wave.source.problem(("weeks",), "week-twice", text)
+
+
+def _check_wave(
+    written: Written, program: File[Program] | None, file: File[Wave]
+) -> Iterator[Problem]:
+    wave, source = file.model, file.source
+    for name in ("deload", "tests"):
+        for index, week in enumerate(getattr(wave, name)):
+            if week not in wave.weeks:
+                path: Path = (name, index) if (name, index) in source.marks else (name,)
+                yield source.problem(path, "week", _not_here(week, wave))
+    for key, session in wave.sessions.items():
+        if key in INDEX:
+            text = f"the site needs the name {quoted(key)} itself; give the session another"
+            yield source.problem(("sessions", key), "form", text, key=True)
+        lines: dict[str, int] = {}
+        for index, slot in enumerate(session.slots):
+            path = ("sessions", key, "slots", index)
+            line = source.at((*path, "order")).line
+            if slot.order in lines:
+                text = f"order {slot.order} is taken already, in line {lines[slot.order]}"
+                yield source.problem((*path, "order"), "order-twice", text)
+            lines.setdefault(slot.order, line)
+            for week in slot.weeks:
+                if week not in wave.weeks:
+                    place = (*path, "weeks", str(week))
+                    yield source.problem(place, "week", _not_here(week, wave), key=True)
+            exercise = written.exercises.get(slot.exercise)
+            if exercise and slot.exercise not in written.unread(Kind.EXERCISE):
+                base = getattr(exercise.model.load, "base", None)
+                # An exercise's base that no program has is reported in its own file.
+                known = base is None or any(
+                    base in file.model.bases for file in written.programs.values()
+                )
+                yield from _check_doses(
+                    program if known or slot.base else None, exercise.model, source, slot, path
+                )
+
+
+def _not_here(week: int, wave: Wave) -> str:
+    first, last = wave.weeks[0], wave.weeks[-1]
+    has = f"weeks {first} to {last}" if first < last else f"week {first}"
+    return f"week {week} is not in this wave, which has {has}"
+
+
+def _check_doses(
+    program: File[Program] | None, exercise: Exercise, source: Source, slot: Slot, path: Path
+) -> Iterator[Problem]:
+    said: set[str] = set()
+    for week, part in slot.weeks.items():
+        place: Path = (*path, "weeks", str(week))
+        if part is None:
+            continue
+        try:
+            dose = complete(part, slot, exercise.dose)
+        except IncompleteDoseError as error:
+            text = f"{error}; write it here, at the slot or in the exercise"
+            yield source.problem(place, "incomplete-dose", text)
+            continue
+        # A load that is not written for this week stands at the slot, or in the exercise's file.
+        at = next((p for p in ((*place, "load"), (*path, "load")) if p in source.marks), place)
+        for slug, text in _check_load(program, exercise, slot, dose):
+            if slug not in said:  # one correction mends all weeks
+                yield source.problem(at, slug, text)
+            said.add(slug)
+
+
+def _check_load(
+    program: File[Program] | None, exercise: Exercise, slot: Slot, dose: Dose
+) -> Iterator[tuple[str, str]]:
+    """What a percentage refers to."""
+    load = dose.load
+    if isinstance(load, PercentOfTop):
+        if dose.top is None:
+            text = f"{quoted(load.text)} needs a top set that day; write 'top: 5RM' too"
+            yield "incomplete-dose", text
+        return
+    if program is None or not isinstance(load, PercentOfBase | PercentOfSystem):
+        return
+    bases = program.model.bases
+    base = slot.base or getattr(exercise.load, "base", None)
+    name = f"name the slot's 'base', such as {one_of(tuple(bases))}" if bases else ""
+    name = name or "write a tested value under 'bases' in program.yml, and name it in the slot"
+    if not base:
+        yield "no-base", f"{load.text} of what? {name}"
+    elif base not in bases and not slot.base:
+        text = f"{load.text} of {quoted(base)}, which this program does not have"
+        yield "no-base", f"{text}; {name}"
+    elif base in bases and isinstance(load, PercentOfSystem) and bases[base].kind != "system":
+        text = f"{quoted(base)} is not a system total; write 'kind: system' for it in program.yml"
+        yield "not-a-system", f"{text}, or leave the word 'system' out"

@@ -1,0 +1,89 @@
+"""The built demo on a local server, and a phone-sized Chromium to read it with.
+
+Where there is no Chromium the browser tests are skipped and say so; with
+STRENGTH_HANDBOOK_BROWSER=required, as in CI, that is a failure.
+"""
+
+import functools
+import os
+import shutil
+import threading
+from collections.abc import Callable, Iterator
+from http.server import SimpleHTTPRequestHandler, ThreadingHTTPServer
+from typing import Literal
+
+import pytest
+from playwright.sync_api import Browser, BrowserContext, sync_playwright
+
+import demo
+from phones import Opened, Served
+
+PHONE = {"width": 360, "height": 740}
+ARGUMENTS = ["--no-sandbox", "--disable-gpu", "--disable-background-networking"]
+
+
+class _Quiet(SimpleHTTPRequestHandler):
+    def log_message(self, format: str, *args: object) -> None:  # noqa: A002  # the base's name
+        pass
+
+
+@pytest.fixture(scope="session")
+def browser() -> Iterator[Browser]:
+    executable = shutil.which("chromium") or shutil.which("chromium-browser")
+    if executable is None:
+        text = "no Chromium found; install it (apt-get install chromium)"
+        if os.environ.get("STRENGTH_HANDBOOK_BROWSER") == "required":
+            pytest.fail(text)
+        pytest.skip(text)
+    with sync_playwright() as playwright:
+        running = playwright.chromium.launch(executable_path=executable, args=ARGUMENTS)
+        yield running
+        running.close()
+
+
+@pytest.fixture(scope="session")
+def served(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Served]:
+    folder = tmp_path_factory.mktemp("served")
+    # Below a sub-path, as on many intranets: an absolute link would show at once.
+    demo.build_site(demo.ROOT, folder / "gym" / "handbook")
+    handler = functools.partial(_Quiet, directory=str(folder))
+    with ThreadingHTTPServer(("127.0.0.1", 0), handler) as server:
+        threading.Thread(target=server.serve_forever, daemon=True).start()
+        yield Served(
+            f"http://127.0.0.1:{server.server_port}/gym/handbook/", folder / "gym/handbook"
+        )
+        server.shutdown()
+
+
+@pytest.fixture
+def phone(browser: Browser, served: Served) -> Iterator[Callable[..., Opened]]:
+    """Opens a phone: ``phone()``, ``phone(scheme="dark")``, ``phone(scripts=False)``."""
+    contexts: list[BrowserContext] = []
+
+    def open_phone(
+        *,
+        scheme: Literal["light", "dark"] = "light",
+        scripts: bool = True,
+        width: int = PHONE["width"],
+    ) -> Opened:
+        context = browser.new_context(
+            viewport={"width": width, "height": PHONE["height"]},
+            color_scheme=scheme,
+            java_script_enabled=scripts,
+            has_touch=True,
+        )
+        contexts.append(context)
+        opened = Opened(context.new_page(), served.base)
+        opened.page.on("request", lambda request: opened.requests.append(request.url))
+        opened.page.on("pageerror", lambda error: opened.complaints.append(str(error)))
+        opened.page.on(
+            "console",
+            lambda message: (
+                opened.complaints.append(message.text) if message.type == "error" else None
+            ),
+        )
+        return opened
+
+    yield open_phone
+    for context in contexts:
+        context.close()

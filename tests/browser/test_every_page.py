@@ -1,0 +1,91 @@
+"""What holds on every page: nothing foreign, nothing sideways, readable for everybody."""
+
+from collections.abc import Callable
+from pathlib import Path
+from urllib.parse import urlparse
+
+import pytest
+from axe_playwright_python.sync_playwright import Axe
+
+from phones import Opened, Served
+
+pytestmark = pytest.mark.browser
+
+KINDS = {
+    "home": "",
+    "start": "start/",
+    "program": "winter/",
+    "week": "winter/week-03/",
+    "session": "winter/week-03/b-descend/",
+    "exercise with a tested value": "exercises/trap-bar-deadlift/",
+    "body-weight exercise": "exercises/neutral-grip-pull-up/",
+    "carry": "exercises/farmer-carry/",
+    "exercise list": "exercises/",
+    "room": "room/",
+    "numbers": "numbers/",
+    "safety": "safety/",
+    "words": "words/",
+    "tags": "tags/",
+}
+
+
+def addresses(folder: Path) -> list[str]:
+    return sorted(
+        path.parent.relative_to(folder).as_posix().removeprefix(".") + "/"
+        for path in folder.rglob("index.html")
+    )
+
+
+@pytest.mark.parametrize("scheme", ["light", "dark"])
+@pytest.mark.parametrize("kind", KINDS)
+def test_axe_finds_nothing(phone: Callable[..., Opened], kind: str, scheme: str) -> None:
+    page = phone(scheme=scheme).go(KINDS[kind])
+    page.evaluate("document.querySelectorAll('details').forEach(d => { d.open = true })")
+    page.wait_for_timeout(100)
+    found = Axe().run(page)
+    assert found.violations_count == 0, found.generate_report()
+
+
+def test_no_page_asks_another_host_or_complains(
+    phone: Callable[..., Opened], served: Served
+) -> None:
+    opened = phone()
+    for address in addresses(served.folder):
+        opened.go(address.removeprefix("/"))
+    hosts = {urlparse(url).netloc for url in opened.requests}
+    assert hosts == {urlparse(served.base).netloc}
+    assert opened.complaints == []
+
+
+@pytest.mark.parametrize("width", [320, 360])
+def test_no_page_scrolls_sideways(phone: Callable[..., Opened], served: Served, width: int) -> None:
+    opened = phone(width=width)
+    wide = []
+    for address in addresses(served.folder):
+        page = opened.go(address.removeprefix("/"))
+        page.evaluate("document.querySelectorAll('details').forEach(d => { d.open = true })")
+        if page.evaluate("document.documentElement.scrollWidth > window.innerWidth"):
+            wide.append(address)
+    assert wide == []
+
+
+def test_session_tables_are_as_readable_at_twice_the_text(phone: Callable[..., Opened]) -> None:
+    page = phone(width=320).go("winter/week-03/a-lift/")
+    page.evaluate("document.documentElement.style.fontSize = '200%'")
+    page.evaluate("document.querySelectorAll('details').forEach(d => { d.open = true })")
+    cut = page.evaluate(
+        """() => [...document.querySelectorAll('.sh-strip')].filter(
+            table => table.scrollWidth > table.parentElement.clientWidth + 1).length"""
+    )
+    assert cut == 0
+
+
+@pytest.mark.parametrize("kind", ["home", "session", "week"])
+def test_what_is_tapped_is_large_enough(phone: Callable[..., Opened], kind: str) -> None:
+    page = phone().go(KINDS[kind])
+    small = page.evaluate(
+        """() => [...document.querySelectorAll('.sh-sessions a, article summary')].filter(
+            e => { const b = e.getBoundingClientRect(); return b.height && b.height < 44; }
+        ).map(e => e.textContent)"""
+    )
+    assert small == []
