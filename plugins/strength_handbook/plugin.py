@@ -100,16 +100,16 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
         """Add the generated pages; a hand-written page at the same address goes before them."""
         if self.site is None:
             return self._only_problems(files, config)
-        taken = {file.dest_uri for file in files.documentation_pages()}
+        taken = {file.dest_uri for file in files}
         for page in self.site.pages:
-            file = File.generated(
-                config, page.uri, content=front_matter(page, pasted=True), inclusion=_level(page)
-            )
+            content = front_matter(page, pasted=True)
+            file = File.generated(config, page.uri, content=content, inclusion=_level(page))
             if file.dest_uri not in taken:
                 self.pages[page.uri] = page
                 files.append(file)
         for address, text in self.site.data.items():
-            files.append(File.generated(config, address, content=text))
+            if address not in taken:
+                files.append(File.generated(config, address, content=text))
         shown = {
             file.src_uri
             for file in files.documentation_pages()

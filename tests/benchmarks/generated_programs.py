@@ -7,6 +7,7 @@ from pathlib import Path
 from typing import Any
 
 import yaml
+
 from demo import PROGRAMS, ROOT
 from strength_handbook.reading.yaml_source import read_source
 

@@ -132,6 +132,11 @@ def test_overhead_is_five_minutes_where_nobody_says_otherwise() -> None:
     assert session_time([Block(1, (60.0,))]).total_min == 6
 
 
+def test_without_rest_one_round_follows_the_other() -> None:
+    assert block_seconds(Block(3, (20.0,))) == 60
+    assert cycle_seconds(Block(3, (0.5,))) == 0.5
+
+
 def test_blocks_without_rounds_leave_no_trace() -> None:
     real, dropped = Block(3, (20.0,), 100), Block(0, (20.0,), 100, setup_s=30)
     assert block_seconds(dropped) == 0

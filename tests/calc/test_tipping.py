@@ -190,6 +190,16 @@ def test_nothing_outside_the_hooks_cannot_tip() -> None:
     assert tip_margin(MEN, Side(), Side(), 1.10) == inf
     assert tip_margin(MEN, Side(), Side((), (BandPull(100, 0.4),)), 1.10) == inf
     assert tipping_load(20, 1.10, 0.40) == inf
+    # Right above a hook there is no lever; the widest hooks touch the collars.
+    assert tipping_load(20, 1.00, 0.50) == inf
+    assert tip_margin(MEN, Side(), Side(), 1.31) == inf
+
+
+def test_off_centre_is_the_worse_of_both_ways() -> None:
+    heavy = Side((Plate(25, 0.060),))
+    one_way, other_way = (tip_margin(MEN, heavy, Side(), 1.10, shift) for shift in (-0.05, 0.05))
+    assert off_centre_margin(MEN, heavy, Side(), 1.10) == one_way < other_way
+    assert off_centre_margin(MEN, Side(), heavy, 1.10) == pytest.approx(one_way)
 
 
 def test_a_bar_lying_outside_a_hook_tips_by_itself() -> None:

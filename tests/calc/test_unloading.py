@@ -68,6 +68,12 @@ def test_alike_sides_alternate_bands_first() -> None:
     assert not order.safe_alone
 
 
+def test_the_last_band_on_comes_off_first() -> None:
+    side = Side((), (BandPull(40, 1.0), BandPull(15, 1.0)))
+    order = safe_order(BAR, side, side, 1.10)
+    assert [step.load for step in order.steps] == [15, 15, 40, 40]
+
+
 def test_wide_hooks_need_no_partner() -> None:
     side = Side(PLATES, BANDS)
     order = safe_order(BAR, side, side, 1.20)

@@ -44,11 +44,24 @@ def test_near_loads_are_marked(light: float, heavy: float, *, far: bool) -> None
     assert estimate.loads_far_apart == far
 
 
+def test_loads_just_far_enough_apart_are_not_marked() -> None:
+    # 40 and 80 % of 100 kg; the speeds are binary fractions, so every step is exact.
+    estimate = garcia_ramos_2018_two_point(40, 1.0, 80, 0.5, 0.25)
+    assert estimate.one_rm == 100
+    assert estimate.loads_far_apart
+
+
+def test_a_stick_is_a_light_load() -> None:
+    assert garcia_ramos_2018_two_point(0.5, 1.2, 40.5, 0.4, 0.2).one_rm == pytest.approx(50.5)
+
+
 @pytest.mark.parametrize(
     ("readings", "words"),
     [
         ((85, 1.0, 45, 0.4, 0.16), "not above"),
+        ((45, 1.0, 45, 0.4, 0.16), "not above"),
         ((0, 1.0, 45, 0.4, 0.16), "not above"),
+        ((45, 0.50, 85, 0.30, 0.16), "too close"),
         ((45, 0.60, 85, 0.40, 0.16), "too close"),
         ((45, 1.00, 85, 0.15, 0.16), "best single"),
         ((45, 1.00, 85, 0.40, 0.0), "best single"),

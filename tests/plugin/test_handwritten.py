@@ -40,6 +40,14 @@ def test_one_at_the_same_address_but_another_file_name_does_too(tmp_path: Path) 
     assert "Our shed" in html
 
 
+def test_a_data_file_of_ones_own_is_kept(tmp_path: Path) -> None:
+    root = write_tiny(tmp_path)
+    (root / "handbook/data").mkdir()
+    (root / "handbook/data/spring.json").write_text("{}", encoding="utf-8")
+    site = demo.build_site(root, tmp_path / "site")
+    assert (site / "data/spring.json").read_text(encoding="utf-8") == "{}"
+
+
 def test_a_handwritten_page_may_link_into_generated_ones(
     tmp_path: Path, caplog: pytest.LogCaptureFixture
 ) -> None:

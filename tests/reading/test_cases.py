@@ -2,10 +2,10 @@
 
 from pathlib import Path
 
-import base_folder
 import pytest
-from base_folder import Case
 
+import base_folder
+from base_folder import Case
 from strength_handbook.reading.raw_text import MAX_BYTES
 
 FILES = sorted(base_folder.CASES.glob("*.yml"))

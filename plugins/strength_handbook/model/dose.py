@@ -1,93 +1,26 @@
-"""What a slot asks in one week: how many sets of what, how heavy, how fast, how long to rest.
+"""A complete dose: what a slot asks in one week.
 
-A dose is written in parts: the week leaves out what the slot says, the slot what the exercise says.
-`DosePart` is one such part, with every field optional; `over` lays one part on another.
+It is put together from its parts: what the week leaves out the slot says, and what the slot leaves
+out the exercise says.
 """
 
-from dataclasses import dataclass
-from typing import Annotated, Any
+import math
+from dataclasses import dataclass, replace
+from typing import Any
 
-from pydantic import Field, model_validator
+from strength_handbook.model.count import Count
+from strength_handbook.model.dose_part import WORK_FIELDS, DosePart, OpenSet
+from strength_handbook.model.load import Load, scaled
+from strength_handbook.model.methods import Cluster, Strip
+from strength_handbook.model.tempo import Tempo
 
-from strength_handbook.model.count import Count, RepsText, SetsText, TopText
-from strength_handbook.model.load import Load, LoadText
-from strength_handbook.model.plain import DECIMAL, WHOLE, Name, within
-from strength_handbook.model.quantities import Metres, Seconds, read_duration, read_length
-from strength_handbook.model.shape import Shape, refuse
-from strength_handbook.model.tempo import Tempo, TempoText
-
-SetTime = Annotated[Seconds, within(read_duration, "1 s", "60 min")]
-RestTime = Annotated[Seconds, within(read_duration, "0 s", "30 min")]
-
-
-class OpenSet(Shape):
-    """The last set, left open: at least the floor, then on to the stop rule."""
-
-    floor: Annotated[int, Field(ge=1, le=50), WHOLE]
-    """Repetitions that must be there."""
-    cap: Annotated[int, Field(ge=1, le=100), WHOLE]
-    """Repetitions at which to stop however easy it is."""
-    rir: Annotated[int, Field(ge=0, le=5), WHOLE]
-    """Stop with this many good repetitions left."""
-
-    @model_validator(mode="after")
-    def _cap_above_floor(self) -> "OpenSet":
-        if self.cap < self.floor:
-            text = f"the cap, {self.cap}, is below the floor, {self.floor}; write a larger cap"
-            raise refuse("range", text)
-        return self
+__all__ = [
+    "Clock", "ClusterSet", "Count", "Distance", "Dose", "DosePart", "Hold", "IncompleteDoseError",
+    "OpenSet", "Reps", "StripSet", "Work", "complete", "lighter",
+]  # fmt: skip
 
 
-WORK_FIELDS = ("reps", "hold", "distance", "time")
-"""The four ways to say what one set is; a dose has exactly one."""
-
-
-class DosePart(Shape):
-    """Part of a dose; what it leaves out comes from the part under it."""
-
-    sets: SetsText | None = None
-    """How many sets."""
-    reps: RepsText | None = None
-    """Repetitions a set: ``5``, ``8-12`` or ``5+``."""
-    hold: SetTime | None = None
-    """Seconds a hold lasts."""
-    distance: Annotated[Metres, within(read_length, "1 m", "5000 m")] | None = None
-    """How far to carry or drag."""
-    time: SetTime | None = None
-    """How long to work, for sets by the clock."""
-    load: LoadText | None = None
-    """How heavy: percent of the base, kilograms, share of body mass …"""
-    top: TopText | None = None
-    """Ramp up to today's best load for so many repetitions first, such as ``5RM``."""
-    last_set: OpenSet | None = None
-    """The last set, left open."""
-    tempo: TempoText | None = None
-    """Lower-pause-lift-pause in seconds, X for as fast as possible."""
-    rir: Annotated[int, Field(ge=0, le=9), WHOLE] | None = None
-    """Good repetitions left at the end of each set."""
-    rpe: Annotated[float, Field(ge=1, le=10), DECIMAL] | None = None
-    """Effort from 1 to 10 instead; 10 less the repetitions left."""
-    rest: RestTime | None = None
-    """Rest after a set, or after a round of paired exercises."""
-    every: Annotated[Seconds, within(read_duration, "1 s", "30 min")] | None = None
-    """Start a set at this interval, rest included."""
-    each_side: bool | None = None
-    """Done with one side, then with the other; counts twice."""
-    note: Name | None = None
-    """One short sentence for this week."""
-
-    @model_validator(mode="after")
-    def _one_kind_of_work(self) -> "DosePart":
-        given = [name for name in WORK_FIELDS if getattr(self, name) is not None]
-        if len(given) > 1:
-            raise refuse(
-                "two-kinds",
-                f"a set has one of reps, hold, distance or time; here are {' and '.join(given)}",
-            )
-        for one, other in (("rir", "rpe"), ("rest", "every")):
-            if getattr(self, one) is not None and getattr(self, other) is not None:
-                raise refuse("two-kinds", f"write either {one} or {other}, not both")
-        return self
+_NOTHING = DosePart()
 
 
 @dataclass(frozen=True, slots=True)
@@ -118,7 +51,21 @@ class Clock:
     seconds: float
 
 
-Work = Reps | Hold | Distance | Clock
+@dataclass(frozen=True, slots=True)
+class ClusterSet:
+    """A set in parts with short pauses."""
+
+    cluster: Cluster
+
+
+@dataclass(frozen=True, slots=True)
+class StripSet:
+    """A set with weight coming off on the way."""
+
+    strip: Strip
+
+
+Work = Reps | Hold | Distance | Clock | ClusterSet | StripSet
 
 
 @dataclass(frozen=True, slots=True)
@@ -136,7 +83,7 @@ class Dose:
         rest: seconds of rest after a set (or a round), or None.
         every: seconds from the start of one set to the start of the next, or None.
         each_side: done with one side, then with the other.
-        note: one sentence for this week, or None.
+        said: all keys of all parts together, for whatever is particular to one method.
     """
 
     sets: Count
@@ -149,12 +96,25 @@ class Dose:
     rest: float | None = None
     every: float | None = None
     each_side: bool = False
-    note: str | None = None
+    said: DosePart = _NOTHING
 
     @property
     def reps(self) -> Count | None:
-        """Repetitions a set, where a set is counted in repetitions."""
-        return self.work.count if isinstance(self.work, Reps) else None
+        """Repetitions a set, where they are known."""
+        match self.work:
+            case Reps(count):
+                return count
+            case ClusterSet(cluster):
+                return Count(cluster.reps, cluster.reps)
+            case StripSet(strip) if strip.total is not None:
+                return Count(strip.total, strip.total)
+            case _:
+                return None
+
+    @property
+    def fast(self) -> bool:
+        """True where the lift is meant as fast as possible."""
+        return (self.tempo is not None and self.tempo.fast) or self.said.intent == "fast"
 
 
 class IncompleteDoseError(ValueError):
@@ -176,48 +136,95 @@ _EXCLUSIVE = (frozenset(WORK_FIELDS), frozenset({"rest", "every"}), frozenset({"
 def complete(*parts: DosePart, each_side: bool = False) -> Dose:
     """One dose from its parts, the most particular first: week, slot, exercise.
 
+    A dose with nothing but a ramp is one set of the ramp's repetitions; a test is as many sets as
+    it has attempts.
+
     Raises:
         IncompleteDoseError: where no part says how many sets, or of what.
     """
-    values: dict[str, Any] = {}
-    for part in reversed(parts):
-        own = {
-            name: value
-            for name in DosePart.model_fields
-            if (value := getattr(part, name)) is not None
-        }
-        for group in _EXCLUSIVE:
-            if group & own.keys():
-                values = {name: value for name, value in values.items() if name not in group}
-        values |= own
+    values = _merged(parts)
+    top = values.get("top")
+    top_reps = int(top.removesuffix("RM")) if top and top != "none" else None
+    test = values.get("test")
+    if test is not None:
+        values |= {"sets": Count(test.attempts, test.attempts), "reps": Count(test.rm, test.rm)}
+    elif top_reps is not None and not any(name in values for name in WORK_FIELDS):
+        values |= {"sets": Count(1, 1), "reps": Count(top_reps, top_reps)}
+    if "strip" in values or "density" in values:
+        values.setdefault("sets", Count(1, 1))
     work = _work(values)
     missing = [] if "sets" in values else ["sets"]
     if work is None:
         missing.append("reps (or hold, distance or time)")
     if work is None or missing:
         raise IncompleteDoseError(missing)
-    top = values.get("top")
     rpe = values.get("rpe")
     return Dose(
         sets=values["sets"],
         work=work,
         load=values.get("load"),
-        top=int(top.removesuffix("RM")) if top and top != "none" else None,
+        top=top_reps,
         last_set=values.get("last_set"),
         tempo=values.get("tempo"),
         reserve=values.get("rir") if rpe is None else 10 - rpe,
         rest=values.get("rest"),
         every=values.get("every"),
         each_side=values.get("each_side", each_side),
-        note=values.get("note"),
+        said=DosePart.model_construct(**values),
+    )
+
+
+def _merged(parts: tuple[DosePart, ...]) -> dict[str, Any]:
+    values: dict[str, Any] = {}
+    for part in reversed(parts):
+        own = {
+            name: value
+            for name in DosePart.model_fields
+            if (value := getattr(part, name)) is not None and value != {}
+        }
+        for group in _EXCLUSIVE:
+            if group & own.keys():
+                values = {name: value for name, value in values.items() if name not in group}
+        values |= own
+    return values
+
+
+def lighter(dose: Dose, keep_sets: float, keep_load: float, keep_hold: float) -> Dose:
+    """A dose with less of everything, for a deload; open sets and strips become plain ones.
+
+    Args:
+        dose: the dose of a working week.
+        keep_sets: percent of its sets, rounded down, never below one.
+        keep_load: percent of its load.
+        keep_hold: percent of its seconds, rounded to five.
+    """
+    low = max(1, math.floor(dose.sets.low * keep_sets / 100 + 1e-9))
+    high = max(low, math.floor(dose.sets.high * keep_sets / 100 + 1e-9))
+    work = dose.work
+    match work:
+        case Hold(seconds):
+            work = Hold(max(5.0, 5 * round(seconds * keep_hold / 500)))
+        case Clock(seconds):
+            work = Clock(max(5.0, 5 * round(seconds * keep_hold / 500)))
+        case Reps(count):
+            work = Reps(Count(count.low, count.high))
+        case StripSet() | ClusterSet() | Distance():
+            pass
+    return replace(
+        dose,
+        sets=Count(low, high),
+        work=work,
+        load=None if dose.load is None else scaled(dose.load, keep_load / 100),
+        last_set=None,
     )
 
 
 def _work(values: dict[str, Any]) -> Work | None:
-    kinds: tuple[tuple[str, type[Reps | Hold | Distance | Clock]], ...] = (
-        ("reps", Reps), ("hold", Hold), ("distance", Distance), ("time", Clock)
-    )  # fmt: skip
-    for name, kind in kinds:
+    kinds: dict[str, type[Work]] = {
+        "reps": Reps, "hold": Hold, "distance": Distance, "time": Clock, "cluster": ClusterSet,
+        "strip": StripSet,
+    }  # fmt: skip
+    for name, kind in kinds.items():
         if name in values:
             return kind(values[name])
     return None

@@ -8,8 +8,7 @@ from strength_handbook.model.dose import DosePart
 from strength_handbook.model.loading import Loading
 from strength_handbook.model.plain import WHOLE, Name
 from strength_handbook.model.quantities import Share
-from strength_handbook.model.room import Id
-from strength_handbook.model.shape import Shape, refuse
+from strength_handbook.model.shape import Id, Shape, refuse
 from strength_handbook.model.words import CAUTIONS, Hazard, Muscle, Pattern
 
 Text = Annotated[str, Field(min_length=2, max_length=600)]

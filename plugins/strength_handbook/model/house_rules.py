@@ -39,10 +39,10 @@ class RuleKind:
 
 RULES: dict[str, RuleKind] = {
     "seconds-per-rep": RuleKind(
-        3, "s", "Time of one repetition where no tempo is written.", 1, 30,
+        3, "s", "Time of one repetition where no tempo is written.", 1, 15,
         "best fit to ten published session times; 2.5 to 4 s were tried",
     ),
-    "walking-speed": RuleKind(1, "m/s", "Speed of a carry, for session minutes.", 0.1, 5),
+    "walking-speed": RuleKind(1, "m/s", "Speed of a carry, for session minutes.", 0.3, 5),
     "change-time": RuleKind(60, "s", "Time to move from one exercise to the next.", 0, 900),
     "swap-time": RuleKind(
         15, "s", "Time to swap between paired exercises or between partners.", 0, 900
@@ -51,6 +51,8 @@ RULES: dict[str, RuleKind] = {
         4, "sets", "Sets on the way up to today's top set, for session minutes.", 0, 20
     ),
     "ramp-rest": RuleKind(60, "s", "Rest between those sets.", 0, 900),
+    "training-max": RuleKind(90, "%", "A training max as a share of the tested value.", 70, 100),
+    "strip-time": RuleKind(10, "s", "Time to take plates off in a strip set.", 0, 120),
     "slow-lowering": RuleKind(4, "s", "A lowering this long or longer counts as slow.", 0, 60),
     "long-pause": RuleKind(2, "s", "A pause this long or longer counts as long.", 0, 60),
     "slow-factor": RuleKind(

@@ -5,7 +5,7 @@ One small frozen type per way of saying it. What it comes to in kilos is worked 
 
 import re
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Annotated, Any
 
 from pydantic import BeforeValidator, WithJsonSchema
@@ -102,6 +102,18 @@ class PercentOfTop:
 
 
 @dataclass(frozen=True, slots=True)
+class PercentOfTrainingMax:
+    """Percent of a training max, itself a share of the tested value."""
+
+    percent: float
+
+    @property
+    def text(self) -> str:
+        """As written in the trade."""
+        return f"{self.percent:g} % TM"
+
+
+@dataclass(frozen=True, slots=True)
 class Setting:
     """A number on a machine that is no kilogram."""
 
@@ -121,14 +133,30 @@ Load = (
     | BodyWeight
     | RepMax
     | PercentOfTop
+    | PercentOfTrainingMax
     | Setting
 )
+
+
+def scaled(load: Load, factor: float) -> Load:
+    """A share of a load, said in the same way; an RM or body weight alone stays as it is."""
+    match load:
+        case FixedLoad(mass):
+            return FixedLoad(Mass(round(mass.grams * factor), mass.unit))
+        case Setting(value):
+            return Setting(round(value * factor, 1))
+        case RepMax() | BodyWeight():
+            return load
+        case _:
+            return replace(load, percent=round(load.percent * factor, 1))
+
 
 _PATTERNS: tuple[tuple[str, Callable[[re.Match[str]], Load]], ...] = (
     (rf"{NUMBER}\s*%", lambda m: PercentOfBase(_number(m[1]))),
     (rf"{NUMBER}\s*%\s*(?:of\s+)?system", lambda m: PercentOfSystem(_number(m[1]))),
     (rf"{NUMBER}\s*%\s*(?:of\s+)?BM(?:\s*/\s*hand)?", lambda m: PercentOfBodyMass(_number(m[1]))),
     (rf"{NUMBER}\s*%\s*(?:of\s+)?(?:the\s+)?top", lambda m: PercentOfTop(_number(m[1]))),
+    (rf"{NUMBER}\s*%\s*(?:of\s+)?TM", lambda m: PercentOfTrainingMax(_number(m[1]))),
     (rf"({NUMBER}\s*(?:kg|lbs?|g))", lambda m: FixedLoad(Mass.parse(m[1]))),
     (r"BW", lambda _: BodyWeight(Mass(0))),
     (

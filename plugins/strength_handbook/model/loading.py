@@ -8,9 +8,19 @@ from typing import Annotated, Literal
 from pydantic import Field, model_validator
 
 from strength_handbook.model.plain import DECIMAL, Name, within
-from strength_handbook.model.quantities import BodyMass, MassText, Percent, Share, read_percent
-from strength_handbook.model.room import Id
-from strength_handbook.model.shape import Shape, refuse
+from strength_handbook.model.quantities import (
+    BodyMass,
+    Degrees,
+    MassText,
+    Metres,
+    Percent,
+    Share,
+    read_angle,
+    read_length,
+    read_percent,
+)
+from strength_handbook.model.resistance import Reach, Travel
+from strength_handbook.model.shape import Id, Shape, refuse
 
 FORCE_EXPONENT = 0.67
 """Strength against an outside load grows with body mass to this power (Jaric 2002)."""
@@ -54,6 +64,12 @@ class OnBar(_Loading):
     """Columns of the table by body weight: base as a multiple of body weight."""
     body_mass_shares: Columns = Field(default_factory=list)
     """For carries: columns of the table, percent of body mass per hand."""
+    rack: Id | None = None
+    """The rack it starts from, for the tip check."""
+    travel: Travel | None = None
+    """Heights of the bar at the bottom and at the top, for bands and chains."""
+    chains: Id | None = None
+    """Which chains of the room hang from it."""
 
 
 class InHands(_Loading):
@@ -129,7 +145,65 @@ class ByEffort(_Loading):
         return self
 
 
+class OnPivot(_Loading):
+    """A bar with one end in a pivot; the load is what the plates weigh."""
+
+    kind: Literal["pivot"]
+    bar: Id
+    """Which bar of the room."""
+    pivot: Id
+    """Which pivot of the room."""
+    reach: Reach
+    """Where the hands are, for what they hold."""
+    base: Id | None = None
+
+
+class OnCarrier(_Loading):
+    """Plates in or on something that is moved: a sled. The load is everything together."""
+
+    kind: Literal["carrier"]
+    carrier: Id
+    """Which carrier of the room."""
+    body_mass_shares: Columns = Field(default_factory=list)
+    """Columns of the table, percent of body mass."""
+
+
+HandHeight = Annotated[Metres, within(read_length, "0 cm", "70 cm")]
+
+
+class PushUp(_Loading):
+    """A push-up: the share of the body follows from how high hands and feet are."""
+
+    kind: Literal["push-up"]
+    hands: list[HandHeight] = Field(default=[0.6, 0.3, 0.0], max_length=6)
+    """Columns: heights of the hands."""
+    feet: list[HandHeight] = Field(default_factory=list, max_length=3)
+    """Columns: heights of the feet, hands on the floor."""
+    plate_limit: MassText | None = None
+    """Heaviest plate a partner may lay on the back."""
+
+
+class StrapRow(_Loading):
+    """A row in straps: the share of the body follows from its angle."""
+
+    kind: Literal["strap-row"]
+    angles: list[Annotated[Degrees, within(read_angle, "30°", "75°")]] = Field(
+        default=[30, 45, 60, 75], min_length=1, max_length=6
+    )
+    """Columns: angle of the body from upright, feet under the anchor."""
+
+
 Loading = Annotated[
-    OnBar | InHands | BodyWeightLift | OnStack | OnMachine | PlateHeld | ByEffort,
+    OnBar
+    | InHands
+    | BodyWeightLift
+    | OnStack
+    | OnMachine
+    | OnPivot
+    | OnCarrier
+    | PushUp
+    | StrapRow
+    | PlateHeld
+    | ByEffort,
     Field(discriminator="kind"),
 ]

@@ -15,8 +15,7 @@ from strength_handbook.model.quantities import (
     read_duration,
     read_percent,
 )
-from strength_handbook.model.room import Id
-from strength_handbook.model.shape import Shape, refuse
+from strength_handbook.model.shape import Id, Shape, refuse
 
 ShortPause = Annotated[Seconds, within(read_duration, "1 s", "60 s")]
 Share = Annotated[Percent, within(read_percent, "1 %", "60 %")]

@@ -5,12 +5,14 @@ from typing import Annotated, Any, Literal
 from pydantic import BeforeValidator, Field
 
 from strength_handbook.model.dose import DosePart
+from strength_handbook.model.dose_part import Kept
 from strength_handbook.model.exercise import Text
 from strength_handbook.model.masses import Weight
 from strength_handbook.model.plain import WHOLE, Name, within
+from strength_handbook.model.progress import ProgressText
 from strength_handbook.model.quantities import BodyMass, Seconds, read_duration
-from strength_handbook.model.room import Id
-from strength_handbook.model.shape import Shape, refuse
+from strength_handbook.model.shape import Id, Shape, refuse
+from strength_handbook.model.tempo import TempoText
 from strength_handbook.model.weeks import DateText, MondayText, WeekList, WeekNumber, WeeksText
 
 
@@ -37,6 +39,8 @@ class Slot(DosePart):
     """Why it is here, in a few words."""
     base: Id | None = None
     """The tested value that percentages refer to."""
+    progress: ProgressText | None = None
+    """How it goes on: `linear +2.5 kg`, `double +2 kg`, `hold +5 s to 60 s` …"""
     doors: dict[Literal["easier", "harder", "hurts", "taken", "no-partner"], Text] = Field(
         default_factory=dict
     )
@@ -48,6 +52,21 @@ class Slot(DosePart):
     def letter(self) -> str:
         """The letter that pairs it with its neighbours."""
         return self.order[0]
+
+
+class Variant(Shape):
+    """A session made less, for when something happened."""
+
+    when: Text
+    """What happened: 'Called out in the last 24 hours'."""
+    keep_sets: Kept = 100.0
+    """How much of the sets stays."""
+    keep_load: Kept = 100.0
+    """How much of the load stays."""
+    leave_out: list[Order] = Field(default_factory=list, max_length=20)
+    """Slots that are left out, by their order."""
+    tempo: TempoText | None = None
+    """Takes the place of every slower tempo."""
 
 
 class Session(Shape):
@@ -63,6 +82,8 @@ class Session(Shape):
     optional: bool = False
     warm_up: Lines = Field(default_factory=list)
     """What to do first, one line each."""
+    variants: list[Variant] = Field(default_factory=list, max_length=6)
+    """The same session for another day: called out last night, only 45 minutes."""
     cut_first: Text | None = None
     """What to leave out when late."""
     slots: list[Slot] = Field(min_length=1, max_length=30)

@@ -1,8 +1,9 @@
 """What happens next: rules that turn the last result into the next load, as data."""
 
-from typing import Annotated, Literal
+import re
+from typing import Annotated, Any, Literal
 
-from pydantic import Field, model_validator
+from pydantic import BeforeValidator, Field, model_validator
 
 from strength_handbook.model.plain import WHOLE, within
 from strength_handbook.model.quantities import (
@@ -14,7 +15,7 @@ from strength_handbook.model.quantities import (
     read_length,
     read_percent,
 )
-from strength_handbook.model.shape import Shape, refuse
+from strength_handbook.model.shape import Shape, refuse, shown
 
 RuleName = Literal[
     "linear", "two-for-two", "double", "listed", "open-set", "hold", "distance", "effort", "speed"
@@ -60,3 +61,50 @@ class Progress(Shape):
             }[key]  # fmt: skip
             raise refuse("pair", f"the rule '{self.rule}' needs '{key}', such as '{example}'")
         return self
+
+
+_FORMS: tuple[tuple[str, tuple[str, ...]], ...] = (
+    (r"(linear|two-for-two|double|open-set)\s+\+?(\d\S*\s*(?:kg|lbs?|g))", ("rule", "step")),
+    (r"(hold)\s+\+?(\d\S*\s*s)(?:\s+to\s+(\d\S*(?:\s*s)?))?", ("rule", "step-time", "cap-time")),
+    (r"(distance)\s+\+?(\d\S*\s*m)", ("rule", "step-distance")),
+    (r"(speed)\s+\+?(\d\S*\s*%)", ("rule", "step-percent")),
+    (r"(listed|effort)", ("rule",)),
+)
+
+HOW_TO_WRITE = "'linear +2.5 kg', 'double +2 kg', 'hold +5 s to 60 s', 'listed' or 'speed +2 %'"
+
+
+def _read(value: Any) -> Any:
+    """One line becomes the long form; the long form passes."""
+    if not isinstance(value, str):
+        return value
+    for pattern, keys in _FORMS:
+        found = re.fullmatch(pattern, value.strip(), re.IGNORECASE)
+        if found:
+            return {
+                key: text.lower() if key == "rule" else text
+                for key, text in zip(keys, found.groups(), strict=True)
+                if text is not None
+            }
+    raise refuse(
+        "progress", f"{shown(value)} is not a rule for going on; write it like {HOW_TO_WRITE}"
+    )
+
+
+ProgressText = Annotated[Progress, BeforeValidator(_read)]
+"""A rule for going on, in one line or in its long form."""
+
+
+def progress_text(rule: Progress) -> str:
+    """The rule in one line, as it may be written.
+
+    >>> progress_text(Progress(rule="linear", step="2.5 kg"))
+    'linear +2.5 kg'
+    """
+    step = {
+        "hold": rule.step_time and f"+{rule.step_time:g} s",
+        "distance": rule.step_distance and f"+{rule.step_distance:g} m",
+        "speed": rule.step_percent and f"+{rule.step_percent:g} %",
+    }.get(rule.rule, rule.step and f"+{rule.step.label}")
+    cap = f" to {rule.cap_time:g} s" if rule.cap_time else ""
+    return f"{rule.rule} {step}{cap}" if step else rule.rule

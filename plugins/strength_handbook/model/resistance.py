@@ -120,5 +120,3 @@ class Reach(Shape):
     """Height of the hands at the bottom of the lift,"""
     top: Height
     """and at the top."""
-
-

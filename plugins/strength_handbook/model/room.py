@@ -7,11 +7,8 @@ from pydantic import AfterValidator, Field, StringConstraints, model_validator
 from strength_handbook.model.masses import Masses, Number, Weight
 from strength_handbook.model.plain import DECIMAL, WHOLE, Name, within
 from strength_handbook.model.quantities import Mass, MassText, Metres, read_length
-from strength_handbook.model.shape import Shape, refuse
-
-Id = Annotated[str, StringConstraints(pattern=r"^[a-z0-9]+(-[a-z0-9]+)*$", max_length=60)]
-"""A short name for references: small letters, digits and hyphens."""
-
+from strength_handbook.model.resistance import Band, Chain, Pivot
+from strength_handbook.model.shape import Id, Shape, refuse
 
 MOST_PAIRS = 40
 """Most pairs of plates at a rack."""
@@ -210,6 +207,11 @@ class Room(Shape):
     stacks: Section[Stack] = Field(default_factory=dict)
     machines: Section[Machine] = Field(default_factory=dict)
     lanes: Section[Lane] = Field(default_factory=dict)
+    bands: dict[Id, Band] = Field(default_factory=dict, max_length=100)
+    """Each band with a number of its own: two of one width rarely pull alike."""
+    chains: Section[Chain] = Field(default_factory=dict)
+    pivots: Section[Pivot] = Field(default_factory=dict)
+    """Joints for the end of a bar."""
     kit: dict[Id, Thing] = Field(default_factory=dict, max_length=200)
     """Everything else: benches, boxes, mats, rigs."""
     emergency: Emergency
@@ -226,7 +228,10 @@ class Room(Shape):
             self.stacks,
             self.machines,
             self.lanes,
+            self.chains,
+            self.pivots,
             self.kit,
         ):
             found.update({key: thing.name for key, thing in group.items()})
+        found.update({key: f"band {key}" for key in self.bands})
         return found

@@ -1,6 +1,8 @@
 """The common behaviour of everything that is read from a program file."""
 
-from pydantic import BaseModel, ConfigDict
+from typing import Annotated
+
+from pydantic import BaseModel, ConfigDict, StringConstraints
 from pydantic_core import PydanticCustomError
 
 
@@ -51,3 +53,7 @@ def shown(value: object, limit: int = 60) -> str:
         return "a list"
     text = str(value).lower() if isinstance(value, bool) else " ".join(str(value).split())
     return f"'{text if len(text) <= limit else text[: limit - 1] + '…'}'"
+
+
+Id = Annotated[str, StringConstraints(pattern=r"^[a-z0-9]+(-[a-z0-9]+)*$", max_length=60)]
+"""A short name for references: small letters, digits and hyphens."""

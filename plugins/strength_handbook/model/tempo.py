@@ -9,7 +9,7 @@ from pydantic import BeforeValidator, WithJsonSchema
 from strength_handbook.model.shape import refuse, shown
 
 FAST = "X"
-LONGEST_S = 60
+LONGEST_S = 30
 """Most seconds in one field."""
 _EXAMPLE = "lower-pause-lift-pause, such as '3-1-X-0'"
 

@@ -1,7 +1,17 @@
 """A dose in the trade's notation, and the same in plain words."""
 
 from strength_handbook.model.count import Count
-from strength_handbook.model.dose import Clock, Distance, Dose, DosePart, Hold, Reps
+from strength_handbook.model.dose import (
+    Clock,
+    ClusterSet,
+    Count,
+    Distance,
+    Dose,
+    DosePart,
+    Hold,
+    Reps,
+    StripSet,
+)
 from strength_handbook.model.exercise import Exercise
 from strength_handbook.model.load import (
     BodyWeight,
@@ -11,6 +21,7 @@ from strength_handbook.model.load import (
     PercentOfBodyMass,
     PercentOfSystem,
     PercentOfTop,
+    PercentOfTrainingMax,
     RepMax,
     Setting,
 )
@@ -80,6 +91,13 @@ def _work(dose: Dose) -> str:
             text = f"{sets}{NBSP}×{NBSP}{clock(seconds)} hold"
         case Clock(seconds):
             text = f"{sets}{NBSP}×{NBSP}{clock(seconds)}"
+        case ClusterSet(cluster):
+            parts = "+".join(str(part) for part in cluster.parts)
+            text = f"{sets}{NBSP}×{NBSP}({parts})/{clock(cluster.pause)}"
+        case StripSet(strip):
+            times = "" if dose.sets.high == 1 else f"{sets}{NBSP}×{NBSP}"
+            total = "" if strip.total is None else f", {strip.total} in all"
+            text = f"{times}↓{NBSP}{strip.loads} loads, −{strip.drop:g}{NBSP}%{total}"
         case Distance(length):
             text = f"{sets}{NBSP}→{NBSP}{metres(length)}"
     if dose.each_side:
@@ -138,6 +156,12 @@ def _sets_in_words(dose: Dose) -> str:
             return f"{sets} {'set' if one else 'sets'} of {clock_words(seconds)}{sides}"
         case Distance(length):
             return f"{sets} {'walk' if one else 'walks'} of {length:g} metres{sides}"
+        case ClusterSet(cluster):
+            parts = ", then ".join(count_word(part) for part in cluster.parts)
+            pause = clock_words(cluster.pause)
+            return f"{sets} {'set' if one else 'sets'} of {parts}{sides}, {pause} between"
+        case StripSet(strip):
+            return f"{sets} {'set' if one else 'sets'} with {count_word(strip.loads)} loads{sides}"
 
 
 def clock_words(seconds: float) -> str:
@@ -175,6 +199,8 @@ def _load_in_words(dose: Dose, exercise: Exercise) -> str:
             return f" with a load you could lift {count_word(reps)} times"
         case PercentOfTop(percent):
             return f" at {percent:g} % of it"
+        case PercentOfTrainingMax(percent):
+            return f" at {percent:g} % of your training max"
         case Setting(value):
             return f" at {value:g} on the machine"
 

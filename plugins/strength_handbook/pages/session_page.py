@@ -132,7 +132,7 @@ def _slot(
         "notation": notation(slot.dose),
         "words": in_words(slot.dose, slot.exercise),
         "voice": slot.exercise.cues.voice,
-        "note": slot.dose.note,
+        "note": slot.dose.said.note,
         "sentence": found.sentence,
         "table": safe(found.table),
         "by_body": safe(found.by_body),

@@ -6,7 +6,7 @@ Further keys may be added; none is dropped or renamed without raising `SCHEMA`.
 from typing import Any
 
 from strength_handbook.model.book import Book
-from strength_handbook.model.dose import Clock, Distance, Hold, Reps
+from strength_handbook.model.dose import Clock, ClusterSet, Distance, Hold, Reps, StripSet
 from strength_handbook.plan.loads import PlannedLoad
 from strength_handbook.plan.scales import Scale
 from strength_handbook.plan.volume import Volume
@@ -62,6 +62,7 @@ def _volume(volume: Volume) -> dict[str, Any]:
         "eccentric_s": round(volume.eccentric_s),
         "isometric_s": round(volume.isometric_s),
         "fast_reps": round(volume.fast_reps),
+        "contacts": round(volume.contacts),
         "sets": _short(volume.sets),
         "reps": _short(volume.reps),
         "tonnage_kg": {name: round(kg, 1) for name, kg in sorted(volume.tonnage_kg.items())},
@@ -75,8 +76,8 @@ def _slot(worked: WorkedSlot) -> dict[str, Any]:
         "order": worked.order,
         "exercise": worked.exercise_id,
         "sets": dose.sets.high,
-        "reps": work.count.high if isinstance(work, Reps) else None,
-        "reps_low": work.count.low if isinstance(work, Reps) else None,
+        "reps": dose.reps.high if dose.reps else None,
+        "reps_low": dose.reps.low if dose.reps else None,
         "hold_s": work.seconds if isinstance(work, Hold) else None,
         "time_s": work.seconds if isinstance(work, Clock) else None,
         "distance_m": work.metres if isinstance(work, Distance) else None,
@@ -95,8 +96,10 @@ def _slot(worked: WorkedSlot) -> dict[str, Any]:
 def method(worked: WorkedSlot) -> str:
     """One word for how the sets are done."""
     dose = worked.dose
+    if dose.said.test is not None:
+        return "test"
     if dose.top is not None:
-        return "back-off"
+        return "ramp" if dose.load is None else "back-off"
     if dose.every is not None:
         return "interval"
     match dose.work:
@@ -105,7 +108,11 @@ def method(worked: WorkedSlot) -> str:
         case Distance():
             return "carry"
         case Clock():
-            return "timed"
+            return "timed" if dose.said.density is None else "density"
+        case ClusterSet(cluster):
+            return "rest-pause" if cluster.falling else "cluster"
+        case StripSet():
+            return "strip"
         case Reps(count):
             if count.open or dose.last_set is not None:
                 return "open"

@@ -7,8 +7,9 @@ that moves is the share of the body plus that.
 import math
 from dataclasses import dataclass
 
+from strength_handbook.calc.effort import percent_from_effort, reserve_is_reliable
 from strength_handbook.calc.repetitions import TEXTBOOK_CHART, percent_for_reps
-from strength_handbook.model.dose import Dose
+from strength_handbook.model.dose import Dose, Reps
 from strength_handbook.model.load import (
     BodyWeight,
     FixedLoad,
@@ -17,6 +18,7 @@ from strength_handbook.model.load import (
     PercentOfBodyMass,
     PercentOfSystem,
     PercentOfTop,
+    PercentOfTrainingMax,
     RepMax,
     Setting,
 )
@@ -90,20 +92,54 @@ def achievable(target_g: float, scale: Scale | None, units: str) -> tuple[Step |
     return scale.best(max(target_g, 0)), 0
 
 
-def reference_percent(load: Load | None, top: int | None = None) -> float | None:
-    """Percent of the base that a load comes to, where it refers to a base.
+TRAINING_MAX = 90.0
+"""Training max as percent of the tested value. Common practice, no source."""
 
-    An RM is looked up in the textbook chart; percent of the top set refers to that. Beyond the
-    chart's repetitions nothing is known.
+
+def reference_percent(dose: Dose, training_max: float = TRAINING_MAX) -> float | None:
+    """Percent of the base that a dose's load comes to, where it refers to a base.
+
+    An RM is looked up in the textbook chart; percent of the top set refers to that, and percent of
+    a training max to its share of the base. A dose with nothing but repetitions and a reserve is
+    estimated from the chart at their sum. Beyond the chart's repetitions nothing is known.
+
+    Args:
+        dose: what is asked.
+        training_max: the house's training max, percent of the base.
     """
-    if isinstance(load, PercentOfBase | PercentOfSystem):
-        return load.percent
-    if isinstance(load, RepMax):
-        return _charted(load.reps)
-    if isinstance(load, PercentOfTop):
-        of_base = _charted(top or 1)
-        return None if of_base is None else load.percent * of_base / 100
-    return None
+    match dose.load:
+        case PercentOfBase(percent) | PercentOfSystem(percent):
+            return percent
+        case RepMax(reps):
+            return _charted(reps)
+        case PercentOfTop(percent):
+            of_base = _charted(dose.top or 1)
+            return None if of_base is None else percent * of_base / 100
+        case PercentOfTrainingMax(percent):
+            share = dose.said.training_max or training_max
+            return percent * share / 100
+        case None if dose.top is not None:
+            return _charted(dose.top)
+        case None:
+            return _from_effort(dose)
+        case _:
+            return None
+
+
+def is_estimate(dose: Dose) -> bool:
+    """True where the load follows from effort alone."""
+    return dose.load is None and dose.top is None
+
+
+def _from_effort(dose: Dose) -> float | None:
+    """Percent for the repetitions done and those left, where both are known and few enough."""
+    reps = dose.reps
+    if reps is None or dose.reserve is None or not isinstance(dose.work, Reps):
+        return None
+    longest = TEXTBOOK_CHART[-1][0]
+    if not reserve_is_reliable(dose.reserve) or reps.high + dose.reserve > longest:
+        return None
+    return percent_from_effort(reps.high, dose.reserve)
 
 
 def _charted(reps: int) -> float | None:
@@ -118,6 +154,7 @@ def plan_load(
     body_g: float | None,
     base_g: float | None,
     units: str = "kg",
+    training_max: float = TRAINING_MAX,
 ) -> PlannedLoad | None:
     """The load of a dose; None where it takes a number that is not known, or effort decides.
 
@@ -128,9 +165,10 @@ def plan_load(
         body_g: body mass, or None.
         base_g: the tested value; for `PercentOfSystem` the best total, or None.
         units: unit that the pages print, for help in whole units.
+        training_max: the house's training max, percent of the base.
     """
     share_g = body_share_g(loading, body_g or 0)
-    percent = reference_percent(dose.load, dose.top)
+    percent = reference_percent(dose, training_max)
     if percent is not None:
         if base_g is None or (share_g == 0 and isinstance(loading, BodyWeightLift)):
             return None
@@ -146,7 +184,7 @@ def _planned(load: Load | None, body_g: float | None) -> float | None:
         return load.sign * load.change.grams
     if isinstance(load, PercentOfBodyMass):
         return None if body_g is None else load.percent * body_g / 100
-    if isinstance(load, Setting | RepMax | PercentOfTop) or load is None:
+    if isinstance(load, Setting | RepMax | PercentOfTop | PercentOfTrainingMax) or load is None:
         return None
     raise TypeError(f"no rule for {load!r}")
 

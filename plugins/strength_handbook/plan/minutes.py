@@ -5,12 +5,15 @@ from dataclasses import dataclass
 from math import ceil
 
 from strength_handbook.calc.duration import Block, block_seconds, gap_seconds
-from strength_handbook.calc.set_duration import carry_seconds, set_seconds
+from strength_handbook.calc.set_duration import broken_set_seconds, carry_seconds, set_seconds
 from strength_handbook.calc.tempo import rep_tension
 from strength_handbook.model.book import Book
-from strength_handbook.model.dose import Clock, Distance, Dose, Hold, Reps
+from strength_handbook.model.dose import Clock, ClusterSet, Distance, Dose, Hold, Reps, StripSet
 from strength_handbook.model.exercise import Exercise
 from strength_handbook.model.program import Program
+
+STRIP_REPS = 8
+"""Repetitions reckoned for each load of a strip set without a total."""
 
 SIDE_CHANGE_S = 5.0
 """From one side to the other. Common practice, no source."""
@@ -66,19 +69,29 @@ def session_minutes(book: Book, program: Program, slots: Sequence[TimedSlot]) ->
 def work_seconds(book: Book, dose: Dose) -> float:
     """Seconds of one set, both sides counted."""
     sides = 2 if dose.each_side else 1
+    per_rep = rep_seconds(book, dose)
     match dose.work:
         case Reps(count):
-            per_rep = book.rule("seconds-per-rep")
-            if dose.tempo is not None:
-                tempo = dose.tempo
-                rep = rep_tension(tempo.lower, tempo.low_pause, tempo.lift, tempo.high_pause)
-                per_rep = rep.eccentric_s + rep.isometric_s + rep.concentric_s
             one_side = count.middle * per_rep
+        case ClusterSet(cluster):
+            one_side = broken_set_seconds(cluster.parts, per_rep, cluster.pause)
+        case StripSet(strip):
+            reps = strip.total if strip.total is not None else strip.loads * STRIP_REPS
+            one_side = reps * per_rep + (strip.loads - 1) * book.rule("strip-time")
         case Hold(seconds) | Clock(seconds):
             one_side = seconds
         case Distance(metres):
             one_side = carry_seconds(metres, book.rule("walking-speed"))
     return set_seconds(0, hold_s=one_side, sides=sides, side_change_s=SIDE_CHANGE_S)
+
+
+def rep_seconds(book: Book, dose: Dose) -> float:
+    """Seconds of one repetition: by its tempo, or the house's, and a hold inside it."""
+    held = dose.said.pause.time if dose.said.pause else 0.0
+    tempo = dose.tempo
+    if tempo is None:
+        return book.rule("seconds-per-rep") + held
+    return rep_tension(tempo.lower, tempo.low_pause, tempo.lift, tempo.high_pause).total_s + held
 
 
 def _block(book: Book, program: Program, group: Sequence[TimedSlot]) -> Block:

@@ -124,11 +124,11 @@ def scale_for(room: Room, loading: Loading) -> Scale | None:
             room.plates, carrier.name, carrier.mass, limit, loading.rounding, "hung"
         )
     if isinstance(loading, PlateHeld):
-        limit = loading.limit.grams if loading.limit else None
+        most = loading.limit.grams if loading.limit else MOST_KG * 1000
         held = tuple(
             Step(plate.mass.grams, (plate.mass.grams,))
             for plate in sorted(room.plates, key=lambda plate: plate.mass.grams)
-            if plate.pairs and (limit is None or plate.mass.grams <= limit)
+            if plate.pairs and plate.mass.grams <= most
         )
         slack = _slack(plate.mass for plate in room.plates)
         return Scale(

@@ -7,11 +7,12 @@ each leg is one hard set for the legs.
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
 
-from strength_handbook.calc.tempo import TensionTime, rep_tension, total_tension
+from strength_handbook.calc.tempo import TensionTime, rep_tension
 from strength_handbook.calc.volume import pelland_2025
 from strength_handbook.model.book import Book
-from strength_handbook.model.dose import Clock, Distance, Dose, Hold, Reps
+from strength_handbook.model.dose import Clock, ClusterSet, Distance, Dose, Hold, Reps, StripSet
 from strength_handbook.model.exercise import Exercise
+from strength_handbook.model.words import Hazard
 
 
 @dataclass(frozen=True, slots=True)
@@ -24,6 +25,7 @@ class Volume:
         eccentric_s: seconds of lowering.
         isometric_s: seconds of holding, pauses included.
         fast_reps: repetitions lifted as fast as possible.
+        contacts: landings, of jumps and hops.
         hard_sets: hard sets per muscle, direct 1 and helping 0.5.
         tonnage_kg: load times repetitions per example lifter.
     """
@@ -33,6 +35,7 @@ class Volume:
     eccentric_s: float = 0
     isometric_s: float = 0
     fast_reps: float = 0
+    contacts: float = 0
     hard_sets: Mapping[str, float] = field(default_factory=dict)
     tonnage_kg: Mapping[str, float] = field(default_factory=dict)
 
@@ -61,7 +64,8 @@ def slot_volume(
         reps=total_reps,
         eccentric_s=tension.eccentric_s * total_reps,
         isometric_s=tension.isometric_s * total_reps + held,
-        fast_reps=total_reps if dose.tempo is not None and dose.tempo.fast else 0.0,
+        fast_reps=total_reps if dose.fast else 0.0,
+        contacts=total_reps if Hazard.IMPACT in exercise.hazards else 0.0,
         hard_sets={muscle.value: pelland_2025(hard, 0) for muscle in direct if hard}
         | {muscle.value: pelland_2025(0, hard) for muscle in helping if hard},
         tonnage_kg={
@@ -78,8 +82,8 @@ def is_hard(book: Book, dose: Dose) -> bool:
     effort on, and not where no effort is stated.
     """
     match dose.work:
-        case Reps():
-            if dose.every is not None and dose.tempo is not None and dose.tempo.fast:
+        case Reps() | ClusterSet() | StripSet():
+            if dose.every is not None and dose.fast:
                 return False
             return dose.reserve is None or dose.reserve <= book.rule("hard-set-reserve")
         case Hold() | Distance() | Clock():
@@ -88,11 +92,12 @@ def is_hard(book: Book, dose: Dose) -> bool:
 
 
 def _tension(dose: Dose) -> TensionTime:
-    tempo = dose.tempo
+    """Seconds of one repetition: the tempo, and a hold inside it."""
+    tempo, pause = dose.tempo, dose.said.pause
+    held = pause.time if pause else 0.0
     if tempo is None:
-        return TensionTime(0, 0, 0)
-    rep = rep_tension(tempo.lower, tempo.low_pause, tempo.lift, tempo.high_pause)
-    return total_tension(rep, 1)
+        return TensionTime(0, held, 0)
+    return rep_tension(tempo.lower, tempo.low_pause + held, tempo.lift, tempo.high_pause)
 
 
 def add_up(volumes: Iterable[Volume]) -> Volume:
@@ -114,6 +119,7 @@ def add_up(volumes: Iterable[Volume]) -> Volume:
         eccentric_s=sum(one.eccentric_s for one in parts),
         isometric_s=sum(one.isometric_s for one in parts),
         fast_reps=sum(one.fast_reps for one in parts),
+        contacts=sum(one.contacts for one in parts),
         hard_sets=hard,
         tonnage_kg=tonnage,
     )

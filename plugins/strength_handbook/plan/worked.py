@@ -5,10 +5,17 @@ from dataclasses import dataclass, field
 
 from strength_handbook.calc.repetitions import RepBand, feasible_reps
 from strength_handbook.model.book import Book, WrittenProgram
-from strength_handbook.model.dose import Dose, complete
+from strength_handbook.model.dose import Dose
 from strength_handbook.model.exercise import Exercise
 from strength_handbook.model.program import Base, Program, Session, Slot, Wave
-from strength_handbook.plan.loads import PlannedLoad, body_share_g, plan_load, reference_percent
+from strength_handbook.model.slot_dose import slot_dose
+from strength_handbook.plan.loads import (
+    PlannedLoad,
+    body_share_g,
+    is_estimate,
+    plan_load,
+    reference_percent,
+)
 from strength_handbook.plan.minutes import Minutes, TimedSlot, session_minutes
 from strength_handbook.plan.scales import Scale, scale_for
 from strength_handbook.plan.volume import Volume, add_up, slot_volume
@@ -187,9 +194,8 @@ def _session(
 
 def _slot(book: Book, program: Program, slot: Slot, week: int, scale: Scale | None) -> WorkedSlot:
     exercise = book.exercises[slot.exercise]
-    part = slot.weeks[week]
-    parts = (slot, exercise.dose) if part is None else (part, slot, exercise.dose)
-    dose = complete(*parts, each_side=exercise.sides == "each")
+    dose = slot_dose(slot, exercise, week)
+    training_max = book.rule("training-max")
     base_id = slot.base or getattr(exercise.load, "base", None)
     base = program.bases.get(base_id) if base_id else None
     loads: dict[str, PlannedLoad] = {}
@@ -200,6 +206,7 @@ def _slot(book: Book, program: Program, slot: Slot, week: int, scale: Scale | No
         load = plan_load(
             dose, exercise.load, scale, body_g=body,
             base_g=tested.grams if tested else None, units=book.room.units,
+            training_max=training_max,
         )  # fmt: skip
         if load is not None:
             loads[name] = load
@@ -207,7 +214,7 @@ def _slot(book: Book, program: Program, slot: Slot, week: int, scale: Scale | No
             share = round(body_share_g(exercise.load, body))
             pieces = 2 if scale is not None and scale.per_hand else 1
             moved[name] = None if actual is None else pieces * actual + share
-    percent = reference_percent(dose.load, dose.top)
+    percent = reference_percent(dose, training_max) if base else None
     return WorkedSlot(
         slot, slot.exercise, exercise, dose, base_id, base, percent, scale, loads,
         _reps_possible(book, dose, percent), slot_volume(book, exercise, dose, moved),
@@ -216,13 +223,18 @@ def _slot(book: Book, program: Program, slot: Slot, week: int, scale: Scale | No
 
 def _reps_possible(book: Book, dose: Dose, percent: float | None) -> RepBand | None:
     """Repetitions most people can do here; None off the chart or where reps are not counted."""
-    if percent is None or dose.reps is None or not LOWEST_CHARTED <= percent <= 100:
+    if (
+        percent is None
+        or is_estimate(dose)
+        or dose.reps is None
+        or not LOWEST_CHARTED <= percent <= 100
+    ):
         return None
     tempo = dose.tempo
     return feasible_reps(
         percent,
         tempo.lower if tempo else 0,
-        tempo.longest_pause if tempo else 0,
+        max(tempo.longest_pause if tempo else 0, dose.said.pause.time if dose.said.pause else 0),
         slow_from_s=book.rule("slow-lowering"),
         pause_from_s=book.rule("long-pause"),
         slow_factor=book.rule("slow-factor"),

@@ -2,11 +2,12 @@
 
 from collections.abc import Iterator, Mapping
 
-from strength_handbook.model.dose import Dose, IncompleteDoseError, complete
+from strength_handbook.model.dose import Dose, IncompleteDoseError
 from strength_handbook.model.exercise import Exercise
 from strength_handbook.model.load import PercentOfBase, PercentOfSystem, PercentOfTop
 from strength_handbook.model.loading import BodyWeightLift
 from strength_handbook.model.program import Program, Slot, Wave
+from strength_handbook.model.slot_dose import slot_dose
 from strength_handbook.reading.files import INDEX, Kind
 from strength_handbook.reading.problem import Problem
 from strength_handbook.reading.source import Path, Source
@@ -15,6 +16,8 @@ from strength_handbook.reading.written import File, Written
 
 MOST_ROWS = 200
 """Rows of a look-up strip."""
+LONGEST_SET_S = 3600
+"""No set lasts longer; only repetitions with a tempo could, as holds and carries have limits."""
 
 
 def check_fit(written: Written) -> Iterator[Problem]:
@@ -142,17 +145,30 @@ def _check_doses(
         if part is None:
             continue
         try:
-            dose = complete(part, slot, exercise.dose)
+            dose = slot_dose(slot, exercise, week)
         except IncompleteDoseError as error:
             text = f"{error}; write it here, at the slot or in the exercise"
             yield source.problem(place, "incomplete-dose", text)
             continue
+        if _rep_seconds(dose) * (dose.reps.high if dose.reps else 0) > LONGEST_SET_S:
+            at = next((p for p in ((*place, "reps"), (*path, "reps")) if p in source.marks), place)
+            text = "at this tempo one set would last more than an hour; check both"
+            yield source.problem(at, "range", text)
         # A load that is not written for this week stands at the slot, or in the exercise's file.
         at = next((p for p in ((*place, "load"), (*path, "load")) if p in source.marks), place)
         for slug, text in _check_load(program, exercise, slot, dose):
             if slug not in said:  # one correction mends all weeks
                 yield source.problem(at, slug, text)
             said.add(slug)
+
+
+def _rep_seconds(dose: Dose) -> int:
+    tempo = dose.tempo
+    if tempo is None:
+        return 0
+    # A lift as fast as possible counts as one second.
+    lift = 1 if tempo.lift is None else tempo.lift
+    return tempo.lower + tempo.low_pause + lift + tempo.high_pause
 
 
 def _check_load(
