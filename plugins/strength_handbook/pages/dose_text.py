@@ -1,6 +1,5 @@
 """A dose in the trade's notation, and the same in plain words."""
 
-from strength_handbook.model.count import Count
 from strength_handbook.model.dose import (
     Clock,
     ClusterSet,

@@ -7,6 +7,8 @@ from pathlib import Path
 from string import Template
 
 from strength_handbook.model.room import Room
+from strength_handbook.model.words import Hazard, Muscle, Pattern
+from strength_handbook.publish.starter_words import dose_keys, loading_keys, word_list
 from strength_handbook.reading.book import read_book
 
 TEMPLATE = Path(__file__).parent / "starter_exercise.yml"
@@ -43,6 +45,11 @@ def new_exercise(name: str, programs: Path) -> Path:
         # A JSON text is a YAML text, whatever signs are in it.
         name=json.dumps(title, ensure_ascii=False),
         station=_station(programs),
+        patterns=word_list(Pattern),
+        hazards=word_list(Hazard),
+        muscles=word_list(Muscle),
+        load_kinds=loading_keys(),
+        dose_keys=dose_keys(),
     )
     try:
         with path.open("x", encoding="utf-8") as file:

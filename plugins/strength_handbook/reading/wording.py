@@ -1,7 +1,7 @@
 """Refusals of the typed model in words for the coach.
 
-One entry for each kind of refusal that pydantic and our own types can give. `is_worded` lets a test
-ask for every kind that the models can produce.
+One entry for each kind of refusal that pydantic can give here; those of our own types bring their
+words. `is_worded` lets a test ask for every kind that the models can produce.
 """
 
 import re
@@ -13,20 +13,15 @@ from strength_handbook.reading.keys import Place, write_what
 from strength_handbook.reading.notation import EXAMPLE
 from strength_handbook.reading.suggest import did_you_mean, one_of, quoted
 
-OWN_SLUGS = frozenset(
-    {"count", "date", "load", "masses", "number", "pair", "range", "tempo", "text", "too-many",
-     "top", "twice", "two-kinds", "unit", "weeks"}
-)  # fmt: skip
-"""Refusals raised by our own types; their text is already the coach's."""
-
 Context = Mapping[str, Any]
 Words = tuple[str, str]
 """Slug and text."""
 
 
-def is_worded(kind: str) -> bool:
-    """True for a kind of refusal that has words of its own."""
-    return kind in OWN_SLUGS or kind in _WORDS or kind in ("missing", "extra_forbidden")
+def is_worded(kind: str, context: Context) -> bool:
+    """True for a refusal that has words, here or with it."""
+    own = {"text", "least", "most"} & set(context)
+    return bool(own) or kind in _WORDS or kind in ("missing", "extra_forbidden")
 
 
 def words_for(kind: str, message: str, value: object, place: Place, context: Context) -> Words:
@@ -43,7 +38,7 @@ def words_for(kind: str, message: str, value: object, place: Place, context: Con
         return _nothing(place)
     if "least" in context or "most" in context:
         return _limit_with_unit(value, context)
-    if kind in OWN_SLUGS:
+    if "text" in context:
         return kind, message
     if kind in _WORDS:
         return _WORDS[kind](value, place, context)
