@@ -35,7 +35,7 @@ def plates(unit: str, *pairs: tuple[float, int]) -> list[dict[str, Any]]:
 
 KG_PLATES = plates("kg", (25, 2), (20, 2), (15, 1), (10, 2), (5, 2), (2.5, 2), (1.25, 2))
 LB_PLATES = plates("lb", (45, 4), (35, 1), (25, 1), (10, 2), (5, 1), (2.5, 1))
-KG_ROOM: Data = {
+KG_ROOM: dict[str, Any] = {
     "gym": "The Test Room",
     "units": "kg",
     "bars": {"bar": {"name": "bar", "mass": "20 kg"}},
@@ -43,7 +43,7 @@ KG_ROOM: Data = {
     "kit": {"floor": {"name": "floor", "count": 20}},
     "emergency": EMERGENCY,
 }
-LB_ROOM: Data = {
+LB_ROOM: dict[str, Any] = {
     **KG_ROOM,
     "units": "lb",
     "bars": {"bar": {"name": "bar", "mass": "45 lb"}},

@@ -82,6 +82,13 @@ def test_a_load_that_exists_is_given_back(line: CableLine, pin: int) -> None:
     assert (setting.pin, setting.add_ons) == (pin, ())
 
 
+def test_a_load_met_but_for_the_last_binary_digit_is_met() -> None:
+    # 3 × 0.1 is a hair above 0.3.
+    setting = cable_setting(CableLine(0.0, 0.1), 0.3, [1, 2, 3])
+    assert setting is not None
+    assert setting.pin == 3
+
+
 def test_equal_loads_need_the_fewest_add_ons() -> None:
     line = CableLine(0, 0.5)
     setting = cable_setting(line, 20, range(5, 100, 5), [2.5, 2.5])

@@ -1,6 +1,7 @@
 """Session minutes against published sessions and a step-by-step simulation of shared stations."""
 
 from dataclasses import replace
+from typing import Any
 
 import pytest
 from hypothesis import given
@@ -135,6 +136,7 @@ def test_overhead_is_five_minutes_where_nobody_says_otherwise() -> None:
 def test_without_rest_one_round_follows_the_other() -> None:
     assert block_seconds(Block(3, (20.0,))) == 60
     assert cycle_seconds(Block(3, (0.5,))) == 0.5
+    assert cycle_seconds(Block(3, (20.0,), people=2)) == 40
 
 
 def test_blocks_without_rounds_leave_no_trace() -> None:
@@ -150,16 +152,11 @@ def test_impossible_blocks_are_refused() -> None:
         Block(3, ())
     with pytest.raises(ValueError, match="person"):
         Block(3, (20.0,), people=0)
-    for wrong in (
-        {"rest_s": -0.1},
-        {"transition_s": -0.1},
-        {"setup_s": -0.1},
-        {"swap_s": -0.1},
-        {"interval_s": -0.1},
-        {"change_s": -0.1},
-    ):
+    fields = ("rest_s", "transition_s", "setup_s", "swap_s", "interval_s", "change_s")
+    for name in fields:
+        wrong: dict[str, Any] = {name: -0.1}
         with pytest.raises(ValueError, match="negative"):
-            replace(Block(3, (20.0,)), **wrong)
+            Block(3, (20.0,), **wrong)
     with pytest.raises(ValueError, match="negative"):
         Block(3, (20.0, -0.1))
     with pytest.raises(ValueError, match="negative"):

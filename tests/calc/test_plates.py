@@ -116,6 +116,14 @@ def test_more_plates_never_make_a_load_worse(
         assert (-after.total_g, len(after.side_g)) <= (-before.total_g, len(before.side_g))
 
 
+def test_more_but_thinner_plates_where_the_sleeve_is_short() -> None:
+    # 60 kg need one plate a side; for 70 kg it stands in the way of the small ones.
+    room = (PlateSize(20_000, 1, 60.0), PlateSize(10_000, 2, 20.0), PlateSize(5_000, 1, 20.0))
+    table = load_table(20_000, room, sleeve_mm=60)
+    assert table.best(60_000) == BarLoad(60_000, (20_000,))
+    assert table.best(70_000) == BarLoad(70_000, (10_000, 10_000, 5_000))
+
+
 @given(rooms(), st.randoms(use_true_random=False), BARS)
 def test_order_of_the_inventory_does_not_matter(
     room: tuple[PlateSize, ...], rng: random.Random, bar: int

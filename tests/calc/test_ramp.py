@@ -6,7 +6,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from inventories import GYM, IWF, every_choice, pairs, random_room
-from strength_handbook.calc.plates import LoadTable, load_table
+from strength_handbook.calc.plates import LoadTable, PlateSize, load_table
 from strength_handbook.calc.ramp import WARM_UP, Ramp, RampTarget, ramp_plan, ramp_targets
 
 TABLE = load_table(20_000, GYM)
@@ -39,12 +39,38 @@ def test_five_steps_to_a_heavy_top_load() -> None:
         (30, [20, 27]),
         (35, [20, 31.5]),  # 28 kg would stand too close to the last step
         (40, [20, 28, 36]),
+        (50, [20, 27.5, 35, 40, 45]),  # jumps of just 5 kg
         (60, [24, 33, 42, 48, 54]),
     ],
 )
 def test_fewer_steps_to_a_light_top_load(top: float, expected: list[float]) -> None:
     steps = ramp_targets(round(top * 1000), 20_000)
     assert [step.load_g / 1000 for step in steps] == expected
+
+
+def test_a_bar_of_85_percent_is_near_enough_to_the_top() -> None:
+    # The last jump of 15 % is allowed, so 18 kg, a kilogram from the bar, is left out.
+    assert [step.load_g for step in ramp_targets(20_000, 17_000)] == [17_000]
+
+
+def test_a_last_step_just_worth_while_is_kept() -> None:
+    steps = ramp_targets(50_000, 20_000, last_jump_percent=40)
+    assert [step.load_g for step in steps][-2:] == [40_000, 45_000]
+
+
+def test_steps_may_end_as_far_below_the_top_as_the_last_jump() -> None:
+    steps = ramp_targets(100_000, 20_000, steps=((50, 5), (85, 2)))
+    assert [step.load_g for step in steps] == [50_000, 85_000]
+
+
+@pytest.mark.parametrize(("inner", "loads"), [(37_400, [57.4, 90]), (37_502, [90])])
+def test_a_step_further_off_than_half_the_last_jump_is_left_out(
+    inner: int, loads: list[float]
+) -> None:
+    # 50 and 90 kg wanted: 57.4 kg is less than 7.5 % of the top load off, 57.502 kg is more.
+    plates = tuple(PlateSize(grams, 1) for grams in (inner, 70_000 - inner, 10_000))
+    table = load_table(20_000, plates, sides=1)
+    assert kilograms(ramp_plan(table, 100_000, steps=((50, 5), (90, 1)))) == loads
 
 
 def test_the_bar_is_one_step_however_small_the_jumps() -> None:

@@ -4,6 +4,7 @@ import importlib
 import inspect
 import math
 import pkgutil
+import re
 from collections.abc import Callable, Iterator
 from types import ModuleType
 
@@ -54,11 +55,39 @@ def test_entry_is_complete(entry: Formula) -> None:
 
 
 @pytest.mark.parametrize("entry", FORMULAS, ids=entry_id)
-def test_inputs_are_the_functions_parameters_or_the_equations_symbols(entry: Formula) -> None:
-    parameters = inspect.signature(FUNCTIONS[entry.id]).parameters
-    assert bool(entry.inputs) == bool(parameters)
-    for name in entry.inputs:
-        assert name in parameters or name in entry.equation
+def test_inputs_are_the_functions_parameters(entry: Formula) -> None:
+    assert list(entry.inputs) == list(inspect.signature(FUNCTIONS[entry.id]).parameters)
+    for meaning in entry.inputs.values():
+        assert "_" not in meaning.split(" = ")[-1], "a name from the code says nothing to a coach"
+
+
+@pytest.mark.parametrize("entry", FORMULAS, ids=entry_id)
+def test_defined_symbols_stand_in_the_equation(entry: Formula) -> None:
+    for symbol in _defined(entry):
+        assert symbol in entry.equation
+
+
+@pytest.mark.parametrize("entry", FORMULAS, ids=entry_id)
+def test_letters_of_the_equation_are_defined(entry: Formula) -> None:
+    equation = entry.equation
+    letters = {
+        found[1]
+        for found in re.finditer(r"(?<![\w'])([^\W\d_])(?:[₀-₉ᵢₐₗ₋]+|_\w+)?(?![\w'])", equation)
+        # What stands left of an equals sign is defined by it; after a number it is a unit.
+        if not re.match(r"(\(h\))? =", equation[found.end() :])
+        and not re.search(r"\d\s?$", equation[: found.start()])
+    }
+    known = {symbol[0] for symbol in _defined(entry) if len(re.split("[₀-₉ᵢₐₗ_]", symbol)[0]) == 1}
+    known |= set(re.findall(r"(?:^|;)\s*(\w)(?:[₀-₉ᵢ]|_\w+)?(?:\(h\))? =", equation))
+    known |= set(re.findall(r"\b(\w)\b", entry.output))
+    article = {"a"} if re.search(r"\b(?:a|an) [a-z]{2}", equation) else set()
+    assert letters <= known | article
+
+
+def _defined(entry: Formula) -> set[str]:
+    """Symbols that the inputs define: `w` from `w = load lifted, kg`."""
+    parts = [part for meaning in entry.inputs.values() for part in meaning.split("; ")]
+    return {name for part in parts if " = " in part for name in part.split(" = ")[0].split(", ")}
 
 
 @pytest.mark.parametrize(

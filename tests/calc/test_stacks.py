@@ -129,9 +129,11 @@ def test_no_plan_without_a_load() -> None:
     table = load_table(20_000, pairs((10, 1)))
     assert fewest_moves(table, (40_000, 30_000)) is None
     assert fewest_moves(table, (40_000, 19_000)) is None
+    assert fewest_moves(table, (40_001,)) is None
     assert fewest_moves(table, (30_000,), tolerance_g=10_000) is not None
     assert fewest_moves(table, ()) == MovePlan(())
     assert smallest_change(table, BarLoad(20_000, ()), 30_000) is None
+    assert smallest_change(table, BarLoad(20_000, ()), 40_001) is None
 
 
 def test_smallest_change_leaves_a_foreign_sleeve_on_as_far_as_it_can() -> None:
@@ -150,9 +152,25 @@ def test_among_equal_plans_the_one_that_carries_fewer_plates() -> None:
     assert [one.load.side_g for one in plan.sets] == [(2_500,), (), ()]
 
 
+def test_stacks_of_at_most_two_plates() -> None:
+    table = load_table(20_000, pairs((10, 2), (5, 2)))
+    few = [(10_000, 10_000), (10_000, 5_000), (10_000,), (5_000, 5_000), (5_000,), ()]
+    assert list(stacks(table, 0, 300_000, 2)) == few
+
+
 def test_stacks_keep_to_the_sleeve_to_the_last_micrometre() -> None:
     table = load_table(20_000, (PlateSize(10_000, 11, 41.5),), sleeve_mm=415)
     assert max(stacks(table, 0, 300_000), key=len) == (10_000,) * 10
+    table = load_table(20_000, (PlateSize(10_000, 11, 41.5),), sleeve_mm=414.999)
+    assert max(stacks(table, 0, 300_000), key=len) == (10_000,) * 9
+    # A size that stays off takes no room and gives none.
+    sizes = (PlateSize(20_000, 1, 60.0), PlateSize(10_000, 1, 41.5))
+    assert list(stacks(load_table(20_000, sizes, sleeve_mm=41.499), 40_000, 40_000)) == []
+    assert list(stacks(load_table(20_000, sizes, sleeve_mm=41.5), 40_000, 40_000)) == [(10_000,)]
+    # Plates of all sizes share the room.
+    alike = tuple(PlateSize(grams, 2, 30.0) for grams in (10_000, 5_000, 2_500))
+    fit = list(stacks(load_table(20_000, alike, sleeve_mm=60), 0, 300_000))
+    assert max(map(len, fit)) == 2
     # Of two makes the thinner goes on first.
     makes = (PlateSize(10_000, 1, 60), PlateSize(10_000, 1, 20), PlateSize(5_000, 1, 20))
     table = load_table(20_000, makes, sleeve_mm=40)

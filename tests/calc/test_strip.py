@@ -232,6 +232,7 @@ def test_impossible_requests() -> None:
     assert strip_plan(TABLE, 19_000, 1) is None
     assert strip_plan(TABLE, 20_000, 2) is None
     assert strip_plan(load_table(20_000, ()), 60_000, 2) is None
+    assert strip_plan_to(TABLE, (60_001, 50_000)) is None
     for wrong in ({"stages": 0}, {"high_percent": 100}, {"aim_percent": 70}, {"low_percent": 81}):
         with pytest.raises(ValueError, match="no drop set"):
             strip_plan(TABLE, 60_000, **{"stages": 3, **wrong})

@@ -81,6 +81,19 @@ def test_wide_hooks_need_no_partner() -> None:
     assert not any(step.hold for step in order.steps)
 
 
+def test_a_margin_as_large_as_asked_for_is_enough() -> None:
+    side = Side(PLATES, BANDS)
+    lowest = safe_order(BAR, side, side, 1.10).lowest_margin
+    order = safe_order(BAR, side, side, 1.10, factor=lowest)
+    assert order.safe_alone
+    assert not any(step.hold for step in order.steps)
+
+
+def test_a_given_order_is_reported_as_given() -> None:
+    moves = [R_PLATE, L_PLATE, L_PLATE]
+    assert moves_of(order_margins(BAR, Side(PLATES), Side(PLATES), 1.1, moves)) == moves
+
+
 def test_loading_is_unloading_backwards() -> None:
     side = Side(PLATES, BANDS)
     off = safe_order(BAR, side, side, 1.10)

@@ -1,26 +1,18 @@
 """Planned, achievable and actual loads through the whole chain, and scales against enumeration."""
 
-from itertools import pairwise, product
 from pathlib import Path
 from typing import Any
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from pydantic import TypeAdapter
 
 from books import EFFORT, KG_ROOM, LB_ROOM, base, exercise, plates, slot, slots_of, work
-from strength_handbook.calc.plates import PlateSize
-from strength_handbook.model.loading import Loading
 from strength_handbook.model.quantities import GRAMS_PER_POUND
-from strength_handbook.model.room import Room
 from strength_handbook.plan.loads import PlannedLoad, achievable
-from strength_handbook.plan.scales import POUND_SLACK_G, Scale, scale_for
 from strength_handbook.plan.worked import WorkedSlot
 
 ON_BAR = {"kind": "bar", "bar": "bar"}
-# Weightlifting disc set, one pair each, and 2.5 kg collars: IWF Technical and Competition Rules.
-IWF = plates("kg", *((kg, 1) for kg in (25, 20, 15, 10, 5, 2.5, 2, 1.5, 1, 0.5)))
 MIXED = [*plates("lb", (45, 1), (10, 1)), *plates("kg", (10, 1), (1.25, 1))]
 
 
@@ -39,13 +31,6 @@ def one(root: Path, load: Any, dose: str, lifter: Any, room: Any = KG_ROOM, **mo
 
 def load_of(slot_: WorkedSlot) -> PlannedLoad:
     return slot_.loads["P1"]
-
-
-def scale(room: Any, loading: Any) -> Scale:
-    adapter: TypeAdapter[Loading] = TypeAdapter(Loading)
-    found = scale_for(Room.model_validate(room), adapter.validate_python(loading))
-    assert found is not None
-    return found
 
 
 def with_plates(bar_kg: str, plate_rows: Any, **bar: Any) -> dict[str, Any]:
@@ -91,32 +76,6 @@ def test_pounds_and_kilograms_mixed(tmp_path: Path) -> None:
     load = load_of(one(tmp_path, ON_BAR, "4x5 @ 80 %", lifter, room, base="best"))
     assert load.actual_g == 20_000 + 2 * (20_412 + 1250)
     assert load.actual_percent == pytest.approx(79.2, abs=0.05)
-
-
-def test_competition_bars() -> None:
-    # IWF: men's bar 20 kg, women's 15 kg, collars 2.5 kg each; smallest step 1 kg.
-    men = scale(with_plates("20 kg", IWF, collar="2.5 kg"), ON_BAR)
-    women = scale(with_plates("15 kg", IWF, collar="2.5 kg"), ON_BAR)
-    assert men.lightest_g == 25_000
-    assert women.lightest_g == 20_000
-    totals = [step.grams for step in men.steps]
-    assert min(b - a for a, b in pairwise(totals)) == 1000
-    assert men.best(101_000) == next(s for s in men.steps if s.grams == 101_000)
-
-
-def test_101_kg_without_collars() -> None:
-    # 40.5 kg a side = 25 + 15 + 0.5: published worked check of the disc set.
-    best = scale(with_plates("20 kg", IWF), ON_BAR).best(101_000)
-    assert best is not None
-    assert (best.grams, best.parts) == (101_000, (25_000, 15_000, 500))
-
-
-def test_powerlifting_step() -> None:
-    # IPF Technical Rules: bar with collars 25 kg, smallest pair 1.25 kg, so steps of 2.5 kg.
-    discs = plates("kg", (25, 4), *((kg, 1) for kg in (20, 15, 10, 5, 2.5, 1.25)))
-    bar = scale(with_plates("20 kg", discs, collar="2.5 kg"), ON_BAR)
-    assert bar.lightest_g == 25_000
-    assert {step.grams % 2500 for step in bar.steps} == {0}
 
 
 PULL_UP = {"kind": "body-weight", "carrier": "belt", "help": "a band"}
@@ -255,55 +214,3 @@ def test_nothing_is_planned_where_nothing_is_known(tmp_path: Path) -> None:
     assert one(tmp_path, EFFORT, "4x5", nobody).loads == {}
     too_light = load_of(one(tmp_path, ON_BAR, "4x5 @ 10 kg", nobody))
     assert (too_light.step, too_light.actual_g, too_light.actual_percent) == (None, None, None)
-
-
-small_rooms = st.lists(
-    st.tuples(
-        st.sampled_from(("25 kg", "20 kg", "10 kg", "5 kg", "1.25 kg", "45 lb", "35 lb", "2.5 lb")),
-        st.integers(0, 2),
-    ),
-    max_size=4,
-    unique_by=lambda row: row[0],
-)
-
-
-@given(
-    small_rooms,
-    st.sampled_from(("20 kg", "45 lb")),
-    st.sampled_from(("down", "nearest", "up")),
-    st.integers(0, 200_000),
-)
-def test_best_step_against_enumeration(
-    rows: list[tuple[str, int]], bar: str, rounding: str, target: int
-) -> None:
-    found = scale(
-        with_plates(bar, [{"mass": mass, "pairs": pairs} for mass, pairs in rows]),
-        ON_BAR | {"rounding": rounding},
-    )
-    sizes = [PlateSize(_grams(mass), pairs) for mass, pairs in rows]
-    choices = product(*(range(size.pairs + 1) for size in sizes))
-    totals = {
-        _grams(bar) + 2 * sum(n * size.grams for n, size in zip(each, sizes, strict=True))
-        for each in choices
-    }
-    assert [step.grams for step in found.steps] == sorted(totals)
-    assert all(step.grams == _grams(bar) + 2 * sum(step.parts) for step in found.steps)
-    pounds = any("lb" in mass for mass in (bar, *(mass for mass, _ in rows)))
-    slack = POUND_SLACK_G if pounds else 0
-    below = [total for total in totals if total <= target + slack]
-    above = [total for total in totals if total >= target - slack]
-    best = found.best(target)
-    if rounding == "down":
-        assert (best.grams if best else None) == max(below, default=None)
-        assert best is None or best.grams <= target + slack
-    elif rounding == "up":
-        assert (best.grams if best else None) == min(above, default=None)
-    else:
-        assert best is not None
-        nearest = min(abs(total - target) for total in totals)
-        assert abs(best.grams - target) <= nearest + slack
-
-
-def _grams(mass: str) -> int:
-    amount, unit = mass.split()
-    return round(float(amount) * (GRAMS_PER_POUND if unit == "lb" else 1000))

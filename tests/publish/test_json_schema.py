@@ -61,6 +61,14 @@ def test_anything_else_is_no_dose(wave: Any, dose: Any) -> None:
     assert not _validator("wave").is_valid(wave)
 
 
+@pytest.mark.parametrize("rule", ["linear +2.5 kg", {"rule": "double", "step": "2 kg"}])
+def test_a_rule_for_going_on_is_one_line_or_a_block(wave: Any, rule: Any) -> None:
+    _slot(wave)["progress"] = rule
+    assert _validator("wave").is_valid(wave)
+    _slot(wave)["progress"] = 5
+    assert not _validator("wave").is_valid(wave)
+
+
 def test_what_reads_as_a_number_is_text_where_text_is_wanted(wave: Any) -> None:
     program = _data(next(found for found in FILES if found.kind is Kind.PROGRAM))
     assert _validator("program").is_valid({**program, "version": 2027.1})

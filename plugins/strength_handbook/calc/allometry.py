@@ -36,10 +36,15 @@ class StrengthTask(Enum):
 
 @formula(
     subject=_SUBJECT,
-    title="Strength independent of body mass",
-    equation="Pn = P ÷ S^b; b = 0.67 external force, 0 rapid movement, 0.33 supporting body weight",
-    inputs={"performance": "P, any", "body_mass_kg": "S, kg", "task": "b by kind of task"},
-    output="performance per kg^b",
+    title="Strength with body weight taken out",
+    equation="result = P ÷ m^b;  b = 0.67 force on an outside load, 0 fast movement, 0.33 "
+    "holding up one's own body",
+    inputs={
+        "performance": "P = result of the test, any unit",
+        "body_mass_kg": "m = body weight, kg",
+        "task": "b = exponent, by kind of task",
+    },
+    output="result per kg^b, to compare people of different size",
     ranges={"body_mass_kg": _MASS_RANGE_KG},
     source=_SOURCE,
     evidence=Evidence.PUBLISHED,
@@ -57,15 +62,16 @@ def markovic_jaric_2004(performance: float, body_mass_kg: float, task: StrengthT
 
 @formula(
     subject=_SUBJECT,
-    title="Strength expected at another body mass",
+    title="Strength expected at another body weight",
     equation="P₂ = P₁ × (m₂ ÷ m₁)^b",
     inputs={
-        "performance": "P₁, any",
-        "from_mass_kg": "m₁, kg",
-        "to_mass_kg": "m₂, kg",
-        "task": "b by kind of task",
+        "performance": "P₁ = result at the known body weight, any unit",
+        "from_mass_kg": "m₁ = known body weight, kg",
+        "to_mass_kg": "m₂ = other body weight, kg",
+        "task": "b = exponent, 0.67 for force on an outside load, 0 for fast movement, 0.33 for "
+        "holding up one's own body",
     },
-    output="same unit as the performance",
+    output="P₂, same unit as the result",
     ranges={"from_mass_kg": _MASS_RANGE_KG, "to_mass_kg": _MASS_RANGE_KG},
     source=_SOURCE,
     evidence=Evidence.PUBLISHED,
@@ -87,10 +93,15 @@ def scale_strength(
 
 @formula(
     subject=_SUBJECT,
-    title="Strength independent of body height",
-    equation="Pn = P ÷ h^b; b = 2 external force, 0 rapid movement, 1 supporting body weight",
-    inputs={"performance": "P, any", "height_m": "h, m", "task": "b by kind of task"},
-    output="performance per m^b",
+    title="Strength with height taken out",
+    equation="result = P ÷ h^b;  b = 2 force on an outside load, 0 fast movement, 1 holding up "
+    "one's own body",
+    inputs={
+        "performance": "P = result of the test, any unit",
+        "height_m": "h = height of the person, m",
+        "task": "b = exponent, by kind of task",
+    },
+    output="result per m^b, to compare people of different height",
     ranges={"height_m": (1.0, 2.5)},
     source=_SOURCE,
     evidence=Evidence.PUBLISHED,

@@ -41,12 +41,15 @@ class BandCurve:
 @formula(
     subject=_SUBJECT,
     title="Pull of a band at a bar height",
-    equation="monotone cubic through the readings",
-    inputs={"readings": "m and kgf, in place", "height": "m, bar"},
-    output="kgf, one side",
+    equation="smooth curve through the readings, without overshoot, at the height of the bar",
+    inputs={
+        "band": "readings of this band as it hangs, m and kg of pull",
+        "height": "height of the bar, m",
+    },
+    output="kg of pull, one side",
     source="Fritsch FN, Butland J 1984, SIAM J Sci Stat Comput 5:300–304; readings by the gym",
     evidence=Evidence.MEASURED,
-    error="2 readings up to 12 %, 3 readings 2–3.5 % of the pull at the top",
+    error="With 2 readings up to 12 %, with 3 readings 2 to 3.5 % of the pull at the top.",
 )
 def band_pull(band: BandCurve, height: float) -> float:
     """Vertical pull of one band in kgf with the bar at `height` m.
@@ -68,16 +71,16 @@ def band_pull(band: BandCurve, height: float) -> float:
     title="Pull of a loop that was read on a bench",
     equation="l = √((y − yₐ)² + x²);  T = n·f(n·l);  pull = T·(y − yₐ)/l",
     inputs={
-        "f": "kgf by m, whole loop end to end",
-        "y": "m, bar height",
-        "yₐ": "m, peg height",
-        "x": "m, sideways distance of peg and bar",
-        "n": "1 straight, 2 doubled under the peg with both ends on the bar",
+        "loop": "f = pull of the whole loop at each length that was read, kg of pull",
+        "bar_height": "y = height of the bar, m",
+        "peg_height": "yₐ = height of the peg, m",
+        "sideways": "x = sideways distance of peg and bar, m",
+        "doubled": "n = 1 straight, 2 doubled under the peg with both ends on the bar",
     },
-    output="vertical kgf, one side",
+    output="pull straight down, kg of pull, one side",
     source="geometry of the stretched loop; readings by the gym",
     evidence=Evidence.MEASURED,
-    error="as the readings; a sideways distance left out costs 1–6 % up to 10 cm",
+    error="As the readings. A sideways distance left out costs 1 to 6 % up to 10 cm.",
 )
 def loop_pull(
     loop: BandCurve,
@@ -115,12 +118,18 @@ def loop_pull(
 @formula(
     subject=_SUBJECT,
     title="Load at bottom, middle and top with a band on each side",
-    equation="L(h) = bar and plates + T_left(h) + T_right(h);  share = bands ÷ L at the top",
-    inputs={"bar and plates": "kg", "T": "kgf per side", "h": "m, bar height"},
-    output="kg at three heights, % at the top",
+    equation="L(h) = weight + T_left(h) + T_right(h);  share = both bands ÷ L at the top",
+    inputs={
+        "weight": "weight = bar and plates, kg",
+        "left": "T_left = pull of the left band by height, kg of pull",
+        "right": "T_right = pull of the right band by height, kg of pull",
+        "bottom": "h = height of the bar, here at the bottom, m",
+        "top": "height of the bar at the top, m",
+    },
+    output="kg at bottom, middle and top, and the bands' share at the top, %",
     source="sum of forces; readings by the gym",
     evidence=Evidence.MEASURED,
-    error="as the readings; more than a straight bar allows above the sticking point",
+    error="As the readings. Above the sticking point more than a straight bar would allow.",
 )
 def banded_load(
     weight: float, left: BandCurve, right: BandCurve, bottom: float, top: float
@@ -155,9 +164,13 @@ def banded_load(
 @formula(
     subject=_SUBJECT,
     title="Difference between left and right band",
-    equation="100·|T_left − T_right| ÷ mean",
-    inputs={"T": "kgf at one bar height"},
-    output="%",
+    equation="difference = 100 × |T_left − T_right| ÷ mean of the two",
+    inputs={
+        "left": "T_left = pull of the left band, kg of pull",
+        "right": "T_right = pull of the right band, kg of pull",
+        "height": "height of the bar at which both are compared, m",
+    },
+    output="difference, % of the mean pull",
     source="common practice, no source",
     evidence=Evidence.ARITHMETIC,
 )
@@ -195,8 +208,15 @@ class BandPair:
 @formula(
     subject=_SUBJECT,
     title="The pair of bands nearest a wanted pull",
-    equation="all pairs, taut at the bottom and alike on both sides; nearest pull at the top",
-    inputs={"wanted": "kgf at the top, both sides", "bands": "readings of each band"},
+    equation="of all pairs that are taut at the bottom and alike within the largest "
+    "difference, the one whose pull at the top is nearest",
+    inputs={
+        "bands": "readings of every band, m and kg of pull",
+        "wanted": "pull wanted at the top, both sides together, kg of pull",
+        "bottom": "height of the bar at the bottom, m",
+        "top": "height of the bar at the top, m",
+        "largest_mismatch": "largest difference allowed between the two, %",
+    },
     output="two bands",
     source="common practice, no source",
     evidence=Evidence.ARITHMETIC,

@@ -59,8 +59,11 @@ class Bar:
     subject="Bar and plates",
     title="Where the plates sit along the bar",
     equation="d₁ = w/2 + c + t₁/2;  dᵢ = dᵢ₋₁ + tᵢ₋₁/2 + tᵢ/2",
-    inputs={"w": "m, between the collars", "c": "m, inner collar", "t": "m, plate thickness"},
-    output="distance of each plate's centre from the middle of the bar, m",
+    inputs={
+        "bar": "w = distance between the collars, m; c = width of the inner collar, m",
+        "plates": "t = thickness of each plate, inner to outer, m",
+    },
+    output="d, distance of each plate's middle from the middle of the bar, m",
     source="geometry",
     evidence=Evidence.ARITHMETIC,
 )

@@ -45,14 +45,14 @@ _ROW_PERCENT = (37.44, 52.88, 68.08, 79.38)
 
 @formula(
     subject=_SUBJECT,
-    title="System load: body and what hangs on it",
-    equation="S = k·BM + added",
+    title="Total that moves: body and what hangs on it",
+    equation="total = k × BM + added",
     inputs={
-        "k": "1, share of the body that moves (pull-up, dip 1.0)",
-        "BM": "kg",
-        "added": "kg, assistance negative",
+        "body_mass": "BM = body weight, kg",
+        "added": "added = weight hung on, kg (help counts negative)",
+        "k": "k = share of the body that moves, 1 for pull-up and dip",
     },
-    output="kg",
+    output="total, kg",
     source="common practice, no source",
     evidence=Evidence.ARITHMETIC,
     ranges={"k": (0.05, 1.0)},
@@ -72,10 +72,15 @@ def system_load(body_mass: float, added: float = 0.0, k: float = 1.0) -> float:
 
 @formula(
     subject=_SUBJECT,
-    title="Kilos to add or take off for a percent of the best system load",
-    equation="added = p/100·(k·BM + best) − k·BM",
-    inputs={"p": "%", "k": "1", "BM": "kg", "best": "kg added at the best test"},
-    output="kg to add; negative: kg of assistance",
+    title="What to add or take off for a percent of the best total",
+    equation="added = p ÷ 100 × (k × BM + best) − k × BM",
+    inputs={
+        "percent": "p = percent of the best total, %",
+        "body_mass": "BM = body weight, kg",
+        "best_added": "best = weight added at the best test, kg (help counts negative)",
+        "k": "k = share of the body that moves, 1 for pull-up and dip",
+    },
+    output="kg to add; negative: kg of help",
     source="common practice, no source",
     evidence=Evidence.ARITHMETIC,
     ranges={"percent": (0.0, 150.0), "k": (0.05, 1.0)},
@@ -99,12 +104,15 @@ def added_for_percent(percent: float, body_mass: float, best_added: float, k: fl
 @formula(
     subject=_SUBJECT,
     title="Share of the body without some segments",
-    equation="k = 100 % − 2·Σ limb segments left out (head and trunk once)",
-    inputs={"segments": "% of body mass each"},
-    output="% of body mass",
+    equation="share = 100 % − 2 × Σ limb segments left out (head and trunk once)",
+    inputs={
+        "without": "limb segments left out = parts of the body at rest, % of body weight each",
+        "build": "table for men, for women, or the mean of both",
+    },
+    output="share of the body that moves, % of body weight",
     source="de Leva 1996, J Biomech 29:1223–1230",
     evidence=Evidence.PUBLISHED,
-    error="men and women differ by about 1 point",
+    error="Men and women differ by about 1 point.",
 )
 def de_leva_1996_share(without: Collection[Segment], build: Build | None = None) -> float:
     """Body mass in % without both sides of the named segments.
@@ -130,13 +138,15 @@ def de_leva_1996_share(without: Collection[Segment], build: Build | None = None)
 
 @formula(
     subject="Suspension row",
-    title="Share of body mass in the straps, by body angle",
+    title="Share of body weight in the straps, by body angle",
     equation="37.44 % at 30°, 52.88 % at 45°, 68.08 % at 60°, 79.38 % at 75°; smooth between",
-    inputs={"angle_deg": "°, body from the vertical, feet under the anchor"},
-    output="% of body mass",
+    inputs={
+        "angle_deg": "angle of the body from upright, feet under the anchor, °",
+    },
+    output="% of body weight",
     source="Melrose & Dawes 2015, J Athl Enhanc 4(1)",
     evidence=Evidence.PUBLISHED,
-    error="SD between people 0.6 to 2.1 points; strap length and arms matter too",
+    error="People differ by 0.6 to 2.1 points (SD); length of straps and arms matter too.",
     ranges={"angle_deg": (30.0, 75.0)},
 )
 def melrose_dawes_2015_row(angle_deg: float) -> float:

@@ -64,12 +64,15 @@ class CableLine:
 @formula(
     subject=_SUBJECT,
     title="Load line of a machine from two scale readings",
-    equation="F = a + b·setting;  b = (F₂ − F₁) ÷ (setting₂ − setting₁)",
-    inputs={"F": "kgf, mean of pulling and letting down", "setting": "kg on the pin or own unit"},
-    output="a in kgf and b in kgf per unit",
+    equation="F = a + b × setting;  b = (F₂ − F₁) ÷ (setting₂ − setting₁)",
+    inputs={
+        "first": "setting₁, F₁ = first setting and what a scale in the handle read, kg of pull",
+        "second": "setting₂, F₂ = second setting and what the scale read, kg of pull",
+    },
+    output="a, kg of pull at setting 0, and b, kg of pull for each step of the setting",
     source="common practice, no source",
     evidence=Evidence.MEASURED,
-    error="holds for the machine that was read, for no other",
+    error="Holds for the machine that was read, for no other.",
 )
 def cable_line(first: ScaleReading, second: ScaleReading) -> CableLine:
     """The straight line through two readings; their order does not matter.
@@ -119,8 +122,14 @@ def _settings(
     subject=_SUBJECT,
     title="Pin and add-on weights for a wanted load",
     equation="setting = (F − a) ÷ b, taken to the pins and add-ons that exist",
-    inputs={"F": "kgf, wanted", "a": "kgf", "b": "kgf per unit", "pins": "settings that exist"},
-    output="pin, add-ons and the load they give",
+    inputs={
+        "line": "a, b = load line of this machine, kg of pull and kg of pull per step",
+        "wanted": "F = pull wanted in the hand, kg of pull",
+        "pins": "pins that exist, kg on the plate or own unit",
+        "add_ons": "add-on weights that exist, kg",
+        "policy": "whether the nearest below is taken, or the nearest",
+    },
+    output="pin, add-ons and the pull they give",
     source="common practice, no source",
     evidence=Evidence.ARITHMETIC,
 )
@@ -147,11 +156,11 @@ def cable_setting(
         >>> cable_setting(CableLine(1.0, 0.5), 20.0, range(5, 100, 5), [2.5])
         CableSetting(pin=35, add_ons=(2.5,), load=19.75)
     """
-    slack = 1e-9 * max(1.0, abs(wanted))  # a load that meets the wish exactly is not above it
+    # Rounded: a load that meets the wish exactly is not above it for its last binary digits.
     possible = (
         setting
         for setting in _settings(line, pins, add_ons)
-        if policy == "nearest" or setting.load <= wanted + slack
+        if policy == "nearest" or round(setting.load - wanted, 9) <= 0
     )
     return min(
         possible,

@@ -32,12 +32,14 @@ class Chain:
 @formula(
     subject=_SUBJECT,
     title="Mass of short-link steel chain",
-    equation="μ = 0.0224·d²",
-    inputs={"d": "mm, diameter of the steel"},
-    output="kg per metre of one strand",
+    equation="μ = 0.0224 × d²",
+    inputs={
+        "diameter_mm": "d = diameter of the steel, mm",
+    },
+    output="μ, kg per metre of one strand",
     source="fit to the masses of DIN 766",
     evidence=Evidence.PUBLISHED,
-    error="3 %; a table that prints about twice as much means a pair of chains",
+    error="3 %. A table that prints about twice as much means a pair of chains.",
     ranges={"diameter_mm": (6.0, 20.0)},
 )
 def chain_mass_per_metre(diameter_mm: float) -> float:
@@ -56,12 +58,16 @@ def chain_mass_per_metre(diameter_mm: float) -> float:
 @formula(
     subject=_SUBJECT,
     title="Load of one side's chain at a bar height",
-    equation="add = n·μ·(y − yₗ), between 0 and the whole chain",
-    inputs={"n": "strands", "μ": "kg/m", "y": "m, bar height", "yₗ": "m, leader"},
+    equation="added = n × μ × (y − yₗ), never less than nothing or more than the whole chain",
+    inputs={
+        "chain": "n = strands that hang down; μ = mass of one strand, kg/m; yₗ = length of the "
+        "leader, m",
+        "height": "y = height of the bar, m",
+    },
     output="kg, one side",
     source="McMaster 2010, J Strength Cond Res 24:2056–2064 (linear, R = 1)",
     evidence=Evidence.ARITHMETIC,
-    error="exact at a steady pace",
+    error="Exact at a steady pace.",
 )
 def chain_load(chain: Chain, height: float) -> float:
     """Kilos of one side's chain off the floor with the bar at `height` m.
@@ -77,9 +83,15 @@ def chain_load(chain: Chain, height: float) -> float:
 @formula(
     subject=_SUBJECT,
     title="Load at bottom, middle and top with chains on both sides",
-    equation="L(h) = bar and plates + 2·pairs·add(h);  share = chains ÷ L at top",
-    inputs={"bar and plates": "kg", "pairs": "1", "add": "kg, one side", "h": "m, bar height"},
-    output="kg at three heights, % at the top",
+    equation="L(h) = weight + 2 × pairs × added(h);  share = chains ÷ L at the top",
+    inputs={
+        "weight": "weight = bar and plates, kg",
+        "chain": "added = what one side's chain adds at a height, kg",
+        "bottom": "h = height of the bar, here at the bottom, m",
+        "top": "height of the bar at the top, m",
+        "pairs": "pairs = chains on each side",
+    },
+    output="kg at bottom, middle and top, and the chains' share at the top, %",
     source="sum of forces",
     evidence=Evidence.ARITHMETIC,
 )
@@ -125,9 +137,15 @@ def all_off_floor(chain: Chain, height: float) -> bool:
 @formula(
     subject=_SUBJECT,
     title="Pairs of chains for a wanted share at the top",
-    equation="the number of pairs whose share is nearest; of two equal ones the smaller",
-    inputs={"weight": "kg, bar and plates", "s": "% of the load at the top", "available": "pairs"},
-    output="pairs, 0 to those available",
+    equation="the number of pairs whose share at the top is nearest; of two equal ones the smaller",
+    inputs={
+        "weight": "bar and plates, kg",
+        "chain": "mass per metre, kg/m, length and leader of one chain, m",
+        "top": "height of the bar at the top, m",
+        "share": "wanted share of the whole load at the top, %",
+        "available": "pairs that exist",
+    },
+    output="pairs, from none to all that exist",
     source="common practice, no source",
     evidence=Evidence.ARITHMETIC,
     ranges={"share": (0.0, 90.0)},

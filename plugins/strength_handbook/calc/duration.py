@@ -87,9 +87,15 @@ def _busy_s(block: Block) -> float:
 @formula(
     subject=_SUBJECT,
     title="Seconds from one round to the next",
-    equation="max(round + rest, people × (longest work + swap)); every N s: max(N, …)",
-    inputs={"block": "sets, work, rest, people"},
-    output="s",
+    equation="cycle = the larger of (round + rest) and (people × (longest work + swap));  with "
+    "a set every N s, the larger of (round) and (N) stands for (round + rest)",
+    inputs={
+        "block": "round = one person's sets of one round, with the time between them, s; rest = "
+        "after it, s; people = how many share the station; longest work = longest set of "
+        "the round, s; swap = from one lifter to the next, s; N = seconds from the start "
+        "of one set to the start of the next, s",
+    },
+    output="cycle, s",
     source=_NO_SOURCE,
     evidence=Evidence.ARITHMETIC,
     error="Exact for one exercise. For supersets shared by people who start at different "
@@ -111,10 +117,16 @@ def cycle_seconds(block: Block) -> float:
 
 @formula(
     subject=_SUBJECT,
-    title="Seconds of a block",
-    equation="set-up + rounds × cycle − rest after the last set",
-    inputs={"block": "sets, work, rest, people"},
-    output="s",
+    title="Seconds of a letter, from set-up to its last set",
+    equation="seconds = set-up + (rounds − 1) × cycle + last round;  last round = the larger "
+    "of (round) and (people × longest work + (people − 1) × swap)",
+    inputs={
+        "block": "set-up = seconds before the first set, s; rounds = sets, or rounds of paired "
+        "exercises; cycle = from one round to the next, s; round = one person's sets of "
+        "one round, with the time between them, s; people = how many share the station; "
+        "longest work = longest set of the round, s; swap = from one lifter to the next, s",
+    },
+    output="seconds, s",
     source=_NO_SOURCE,
     evidence=Evidence.ARITHMETIC,
     error=_ERROR,
@@ -134,9 +146,12 @@ def block_seconds(block: Block) -> float:
 
 @formula(
     subject=_SUBJECT,
-    title="Seconds from a block to the next",
-    equation="change if given, else the rest after the last set",
-    inputs={"block": "sets, work, rest, people, change"},
+    title="Seconds from one letter to the next",
+    equation="change where it is given, else cycle − last round",
+    inputs={
+        "block": "change = time to move to the next exercise, s; cycle, last round = of the letter "
+        "that ends, s",
+    },
     output="s",
     source=_NO_SOURCE,
     evidence=Evidence.ARITHMETIC,
@@ -175,9 +190,13 @@ class SessionTime:
 @formula(
     subject=_SUBJECT,
     title="Minutes of a session",
-    equation="overhead + warm-up + (Σ blocks + Σ changes between blocks) ÷ 60",
-    inputs={"blocks": "in order", "overhead_min": "min", "warm_up_min": "min"},
-    output="min, by part",
+    equation="minutes = overhead + warm-up + (Σ letters + Σ changes between letters) ÷ 60",
+    inputs={
+        "blocks": "letters, changes between letters = seconds of each, in order, s",
+        "overhead_min": "overhead = arriving, putting away, cooling down, min",
+        "warm_up_min": "warm-up = as the coach plans it, min",
+    },
+    output="minutes, whole and by part",
     ranges={"overhead_min": (0, 10), "warm_up_min": (0, 60)},
     source=_NO_SOURCE,
     evidence=Evidence.ARITHMETIC,

@@ -21,12 +21,14 @@ ERROR_OF_RESERVE: tuple[tuple[float, float, float], ...] = ((0, 5, 1.0), (7, 10,
     subject=_SUBJECT,
     title="Repetitions in reserve from rated exertion",
     equation="RIR = 10 − RPE",
-    inputs={"rpe": "RPE, 0 to 10"},
-    output="repetitions in reserve",
+    inputs={
+        "rpe": "RPE = rated exertion, 5 to 10",
+    },
+    output="RIR, good repetitions left",
     ranges={"rpe": (5, 10)},
     source="Zourdos et al. 2016. J Strength Cond Res 30(1):267–275",
     evidence=Evidence.PUBLISHED,
-    error="About 1 rep when 0–5 remain, more than 2 when 7–10 remain (Hackett 2017).",
+    error="About 1 repetition when 0 to 5 remain, more than 2 when 7 to 10 remain (Hackett 2017).",
 )
 def zourdos_2016(rpe: float) -> float:
     """Repetitions in reserve; below RPE 5 the scale no longer counts repetitions.
@@ -41,7 +43,9 @@ def zourdos_2016(rpe: float) -> float:
     subject=_SUBJECT,
     title="Rated exertion from repetitions in reserve",
     equation="RPE = 10 − RIR",
-    inputs={"rir": "repetitions in reserve"},
+    inputs={
+        "rir": "RIR = good repetitions left (in reserve)",
+    },
     output="RPE, 0 to 10",
     ranges={"rir": (0, 5)},
     source="Zourdos et al. 2016. J Strength Cond Res 30(1):267–275",
@@ -82,8 +86,10 @@ _HELMS: dict[float, Reserve] = {
 @formula(
     subject=_SUBJECT,
     title="Repetitions in reserve with half points",
-    equation="10 and 9.5: 0; 9: 1; 8.5: 1–2; 8: 2; 7.5: 2–3; 7: 3; 5 to 6: 4–6",
-    inputs={"rpe": "RPE, whole or half points"},
+    equation="RPE 10 and 9.5: 0 left; 9: 1; 8.5: 1 to 2; 8: 2; 7.5: 2 to 3; 7: 3; 5 to 6: 4 to 6",
+    inputs={
+        "rpe": "RPE = rated exertion, 5 to 10, whole or half points",
+    },
     output="fewest and most repetitions in reserve",
     ranges={"rpe": (5, 10)},
     source="Helms, Cronin, Storey and Zourdos 2016. Strength Cond J 38(4):42–49 "
@@ -106,18 +112,18 @@ def helms_2016(rpe: float) -> Reserve:
 
 @formula(
     subject=_SUBJECT,
-    title="Percent of 1RM from repetitions and reserve",
+    title="Percent of the best single from repetitions and reserve",
     equation="% = chart(reps + RIR)",
     inputs={
-        "reps": "repetitions",
-        "rir": "repetitions in reserve",
-        "chart": "(reps, %) pairs",
+        "reps": "reps = repetitions done",
+        "rir": "RIR = good repetitions left (in reserve)",
+        "chart": "chart = repetitions and percent, the textbook's unless a lift has its own",
     },
-    output="% of 1RM",
+    output="% of the best single",
     ranges={"reps": (1, 30), "rir": (0, 10)},
     source="arithmetic on the chart of Sheppard and Triplett 2016 (Essentials, 4th ed., ch. 17)",
     evidence=Evidence.ARITHMETIC,
-    error="As the chart; with more than 5 in reserve the rating itself is unreliable.",
+    error="As the chart. With more than 5 in reserve the rating itself is unreliable.",
 )
 def percent_from_effort(reps: float, rir: float, chart: Chart = TEXTBOOK_CHART) -> float:
     """Load, in percent of 1RM, for `reps` repetitions with `rir` left.
@@ -135,7 +141,9 @@ def percent_from_effort(reps: float, rir: float, chart: Chart = TEXTBOOK_CHART) 
     subject=_SUBJECT,
     title="Whether a rated reserve can be trusted",
     equation="RIR ≤ 5",
-    inputs={"rir": "repetitions in reserve"},
+    inputs={
+        "rir": "RIR = good repetitions left (in reserve)",
+    },
     output="yes or no",
     ranges={"rir": (0, 30)},
     source="Hackett et al. 2017. J Strength Cond Res 31(8):2162–2168",

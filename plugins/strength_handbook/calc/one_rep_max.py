@@ -37,7 +37,7 @@ def _equation(
         subject=_SUBJECT,
         title=f"1RM from a set to failure, {source.split('.', maxsplit=1)[0]}",
         equation=equation,
-        inputs={"load_kg": "w, kg", "reps": "r, repetitions to failure"},
+        inputs={"load_kg": "w = load lifted to failure, kg", "reps": "r = repetitions to failure"},
         output="estimated 1RM, kg",
         ranges={"load_kg": (0, 1000), "reps": reps},
         source=source,
@@ -193,8 +193,11 @@ _CURVES: dict[str, Callable[[float, float], float]] = {
     title="1RM as a range over the general equations",
     equation="lowest, mean and highest of Epley, Brzycki, O'Conner, Lander, Lombardi, Mayhew and "
     "Wathan; above 10 reps of the last three only; a single is its own 1RM",
-    inputs={"load_kg": "kg", "reps": "repetitions to failure"},
-    output="range of estimated 1RM, kg",
+    inputs={
+        "load_kg": "load lifted to failure, kg",
+        "reps": "repetitions to failure",
+    },
+    output="lowest, mean and highest estimate of the best single, kg",
     ranges={"load_kg": (0, 1000), "reps": (1, MOST_REPS)},
     source="the equations named; limit of 10 for straight lines: Reynolds, Gordon and Robergs "
     "2006. J Strength Cond Res 20(3):584–592; refusal above 15: common practice, no source",

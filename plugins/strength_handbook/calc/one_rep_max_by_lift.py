@@ -35,7 +35,7 @@ def _kravitz(
         subject=_SUBJECT,
         title=f"1RM of the {lift} from a set to failure",
         equation=equation,
-        inputs={"load_kg": "w, kg", "reps": "r, repetitions to failure"},
+        inputs={"load_kg": "w = load lifted to failure, kg", "reps": "r = repetitions to failure"},
         output="estimated 1RM, kg",
         ranges={"load_kg": (lightest_kg, 300), "reps": _KRAVITZ_REPS},
         source="Kravitz, Akalan, Nowicki and Kinzey 2003. J Strength Cond Res 17(1):167–172",
@@ -79,7 +79,9 @@ def kravitz_2003_deadlift(load_kg: float, reps: float) -> float:
     subject=_SUBJECT,
     title="1RM of the chest press from a 5RM",
     equation="1RM = 1.1307 × 5RM + 0.6999",
-    inputs={"five_rm_kg": "5RM, kg"},
+    inputs={
+        "five_rm_kg": "5RM = most that can be lifted five times, kg",
+    },
     output="estimated 1RM, kg",
     ranges={"five_rm_kg": (5, 250)},  # guard; the abstract prints no limits
     source="Reynolds, Gordon and Robergs 2006. J Strength Cond Res 20(3):584–592",
@@ -99,7 +101,9 @@ def reynolds_2006_chest_press(five_rm_kg: float) -> float:
     subject=_SUBJECT,
     title="1RM of the leg press from a 5RM",
     equation="1RM = 1.0970 × 5RM + 14.2546",
-    inputs={"five_rm_kg": "5RM, kg"},
+    inputs={
+        "five_rm_kg": "5RM = most that can be lifted five times, kg",
+    },
     output="estimated 1RM, kg",
     ranges={"five_rm_kg": (20, 600)},  # guard; the abstract prints no limits
     source="Reynolds, Gordon and Robergs 2006. J Strength Cond Res 20(3):584–592",
@@ -129,8 +133,11 @@ class Accessory(Enum):
     title="6RM of an accessory lift from the bench press 6RM",
     equation="hammer curl 0.28 b + 6.30; barbell curl 0.33 b + 6.20; overhead triceps extension "
     "0.33 b − 0.60; dumbbell shoulder press 0.42 b + 5.84",
-    inputs={"bench_six_rm_kg": "b, kg", "accessory": "lift"},
-    output="predicted 6RM, kg",
+    inputs={
+        "bench_six_rm_kg": "b = most that can be benched six times, kg",
+        "accessory": "which of the four lifts",
+    },
+    output="most that can be lifted six times, kg",
     ranges={"bench_six_rm_kg": (20, 150)},  # guard; the abstract prints no limits
     source="Wong, Ngo, Tse and Smith 2013. J Sports Sci Med 12(1):38–43",
     evidence=Evidence.PUBLISHED,

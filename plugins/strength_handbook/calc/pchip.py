@@ -40,14 +40,18 @@ def _slopes(h: Sequence[float], d: Sequence[float]) -> list[float]:
 
 @formula(
     subject="Interpolation",
-    title="Smooth curve through measured points, without overshoot (monotone cubic, PCHIP)",
-    equation="cubic Hermite; slope = weighted harmonic mean of the neighbouring slopes, "
-    "0 where they change sign",
-    inputs={"xs": "measured places, rising", "ys": "measured values", "x": "place wanted"},
-    output="value at x, in the unit of ys",
+    title="Smooth curve through measured points, without overshoot",
+    equation="monotone cubic: the slope at a point is the weighted harmonic mean of the slopes "
+    "beside it, 0 where they change sign",
+    inputs={
+        "xs": "places that were measured, rising",
+        "ys": "values that were measured there",
+        "x": "place wanted, between them",
+    },
+    output="value at that place, in the unit of the measured ones",
     source="Fritsch FN, Butland J 1984, SIAM J Sci Stat Comput 5:300–304",
     evidence=Evidence.PUBLISHED,
-    error="passes through every point; between them as good as the points are dense",
+    error="Passes through every point; between them as good as the points are dense.",
 )
 def fritsch_butland_1984(xs: Sequence[float], ys: Sequence[float], x: float) -> float:
     """Value at `x` of the monotone cubic through the points; a straight line through two.

@@ -16,7 +16,10 @@ _SUBJECT = "Load from percent"
     subject=_SUBJECT,
     title="Load at a percentage of a base",
     equation="load = base × % ÷ 100",
-    inputs={"base_kg": "kg", "percent": "% of the base"},
+    inputs={
+        "base_kg": "base = tested value or body weight, kg",
+        "percent": "% = percent of the base",
+    },
     output="load, kg, not rounded",
     ranges={"base_kg": (0, 1000), "percent": (0, 200)},
     source="definition",
@@ -35,7 +38,10 @@ def load_at_percent(base_kg: float, percent: float) -> float:
     subject=_SUBJECT,
     title="Percentage that a load is of its base",
     equation="% = 100 × load ÷ base",
-    inputs={"load_kg": "kg", "base_kg": "kg"},
+    inputs={
+        "load_kg": "load = what is lifted, kg",
+        "base_kg": "base = tested value or body weight, kg",
+    },
     output="% of the base",
     ranges={"load_kg": (0, 1000), "base_kg": (0.001, 1000)},
     source="definition",
@@ -52,15 +58,19 @@ def percent_of_base(load_kg: float, base_kg: float) -> float:
 
 @formula(
     subject=_SUBJECT,
-    title="1RM from a repetition maximum with the chart",
+    title="Best single from a repetition maximum, by the chart",
     equation="1RM = load ÷ (chart(reps) ÷ 100)",
-    inputs={"load_kg": "kg", "reps": "repetition maximum", "chart": "(reps, %) pairs"},
+    inputs={
+        "load_kg": "load = what was lifted, kg",
+        "reps": "reps = most repetitions possible with it",
+        "chart": "chart = repetitions and percent, the textbook's unless a lift has its own",
+    },
     output="estimated 1RM, kg",
     ranges={"load_kg": (0, 1000)},
     source="Sheppard and Triplett 2016. Program design for resistance training. In: Essentials "
     "of Strength Training and Conditioning, 4th ed. Human Kinetics, ch. 17",
     evidence=Evidence.PUBLISHED,
-    error="Trustworthy above 75 % and below 10 reps.",
+    error="Trustworthy above 75 % and below 10 repetitions.",
 )
 def one_rep_max_from_chart(load_kg: float, reps: float, chart: Chart = TEXTBOOK_CHART) -> float:
     """Estimated 1RM from a tested 3RM, 5RM and so on.
@@ -77,11 +87,15 @@ def one_rep_max_from_chart(load_kg: float, reps: float, chart: Chart = TEXTBOOK_
 @formula(
     subject=_SUBJECT,
     title="Rounding to the nearest step, ties up",
-    equation="step × floor(value ÷ step + ½)",
-    inputs={"value": "any", "step": "same unit, above 0"},
+    equation="rounded = step × the whole part of (value ÷ step + ½)",
+    inputs={
+        "value": "value = what is rounded, any unit",
+        "step": "step = smallest step, same unit",
+    },
     output="rounded value",
     ranges={"step": (1e-6, 1e6)},
-    source="Sheppard and Triplett 2016, as above: loads to the nearest 5 lb",
+    source="Sheppard and Triplett 2016, Essentials of Strength Training and Conditioning, 4th "
+    "ed., ch. 17: loads to the nearest 5 lb",
     evidence=Evidence.ARITHMETIC,
 )
 def round_to_step(value: float, step: float) -> float:

@@ -119,9 +119,16 @@ class LoadTable:
     subject="Plates",
     title="Every load a bar can carry",
     equation="total = bar + 2 × (collar + plates of one side)",
-    inputs={"bar_g": "g", "collar_g": "g", "sizes": "g, pairs, mm", "sleeve_mm": "mm"},
-    output="every reachable total in g, each with the fewest plates",
-    source="bounded subset sum by dynamic programming; exact",
+    inputs={
+        "bar_g": "bar = its mass, g",
+        "sizes": "plates of one side = sizes that exist, with pairs, g, and thickness, mm",
+        "sleeve_mm": "room for plates on one side, mm",
+        "collar_g": "collar = mass of one collar, g",
+        "limit_g": "most the bar may carry, g",
+        "sides": "2 for a bar, 1 for a belt or a pin",
+    },
+    output="every total that can be built, g, each with the fewest plates",
+    source="search over every set of plates; exact",
     evidence=Evidence.ARITHMETIC,
 )
 def load_table(
@@ -168,10 +175,15 @@ def load_table(
 
 @formula(
     subject="Plates",
-    title="Nearest of the masses that exist",
-    equation="largest mass ≤ target (down), smallest ≥ target (up), or the nearer of the two",
-    inputs={"target_g": "g", "masses_g": "g"},
-    output="one of the masses in g",
+    title="The load to take among those that exist",
+    equation="down: the largest load ≤ target; up: the smallest ≥ target; nearest: the closer "
+    "of the two",
+    inputs={
+        "target_g": "target = load planned, g",
+        "masses_g": "load = those that exist, g",
+        "rounding": "down, up or nearest",
+    },
+    output="one of the loads, g",
     source="arithmetic",
     evidence=Evidence.ARITHMETIC,
 )

@@ -24,13 +24,16 @@ _BACK_LEVERAGE = (1.31, 1.26, 1.21, 1.11, 1.02)
 
 @formula(
     subject=_SUBJECT,
-    title="Share of body mass at the hands, by height of hands or feet",
-    equation="% = 64.1 − 0.266·x − 0.00177·x²;  x = D·1.73/H in cm, kept within ±70",
-    inputs={"D": "m, hands above feet (feet raised: negative)", "H": "m, stature"},
-    output="% of body mass",
+    title="Share of body weight at the hands, by height of hands or feet",
+    equation="% = 64.1 − 0.266 x − 0.00177 x²;  x = 100 × D × 1.73 ÷ H, in cm, kept within ±70",
+    inputs={
+        "hands_above_feet": "D = hands above feet, m (feet raised counts negative)",
+        "stature": "H = height of the person, m",
+    },
+    output="% of body weight",
     source="quadratic through Ebben 2011, J Strength Cond Res 25:2891–2894; stature by statics",
     evidence=Evidence.PUBLISHED,
-    error="0.7 points on the measured heights, about 3 points between them, people differ by 4",
+    error="0.7 points on the heights measured, about 3 points between them; people differ by 4.",
     ranges={"hands_above_feet": (-1.5, 1.5), "stature": (1.2, 2.3)},
 )
 def ebben_2011_push_up(hands_above_feet: float, stature: float = 1.73) -> float:
@@ -53,13 +56,17 @@ def ebben_2011_push_up(hands_above_feet: float, stature: float = 1.73) -> float:
 
 @formula(
     subject=_SUBJECT,
-    title="Share of body mass in a still push-up on the floor",
-    equation="toes 69.16 % (arms straight), 75.04 % (chest down); knees 53.56 %, 61.80 %",
-    inputs={"on": "toes or knees", "position": "top or bottom"},
-    output="% of body mass",
+    title="Share of body weight in a still push-up on the floor",
+    equation="on the toes 69.16 % (arms straight), 75.04 % (chest down); on the knees 53.56 %, "
+    "61.80 %",
+    inputs={
+        "on": "toes or knees",
+        "position": "arms straight or chest down",
+    },
+    output="% of body weight",
     source="Suprak 2011, J Strength Cond Res 25:497–503",
     evidence=Evidence.PUBLISHED,
-    error="people differ by 4 points; a fast repetition peaks far higher",
+    error="People differ by 4 points; a fast repetition peaks far higher.",
 )
 def suprak_2011_push_up(on: Literal["toes", "knees"], position: Literal["top", "bottom"]) -> float:
     """Share of body mass at the hands in %, held still on a level floor.
@@ -75,12 +82,15 @@ def suprak_2011_push_up(on: Literal["toes", "knees"], position: Literal["top", "
 @formula(
     subject=_SUBJECT,
     title="Leverage of a load on the back",
-    equation="r = 1.31 at 10 cm, 1.26 at 15, 1.21 at 20, 1.11 at 30, 1.02 at 40; straight between",
-    inputs={"below_shoulder": "m, load's centre below the shoulder line"},
-    output="leverage against that of the body's own mass",
+    equation="leverage = 1.31 at 10 cm, 1.26 at 15, 1.21 at 20, 1.11 at 30, 1.02 at 40; "
+    "straight between",
+    inputs={
+        "below_shoulder": "middle of the load below the line of the shoulders, m",
+    },
+    output="leverage, against that of the body's own weight",
     source="rigid-body statics with the segments of de Leva 1996, J Biomech 29:1223–1230",
     evidence=Evidence.ARITHMETIC,
-    error="0.02 between builds; hardly changes with the height of hands or feet",
+    error="0.02 between builds; hardly changes with the height of hands or feet.",
     ranges={"below_shoulder": (0.10, 0.40)},
 )
 def back_load_leverage(below_shoulder: float) -> float:
@@ -104,12 +114,17 @@ def back_load_leverage(below_shoulder: float) -> float:
 @formula(
     subject=_SUBJECT,
     title="Load at the hands, with a plate or pack on the back",
-    equation="F = BM·p/100 + extra·min(1, r·p/100)",
-    inputs={"BM": "kg", "p": "% of body mass at the hands", "extra": "kg", "r": "1, leverage"},
-    output="kg at the hands",
+    equation="load = BM × p ÷ 100 + extra × the smaller of 1 and (leverage × p ÷ 100)",
+    inputs={
+        "body_mass": "BM = body weight, kg",
+        "percent": "p = share of body weight at the hands, %",
+        "extra": "extra = plate or pack on the back, kg",
+        "below_shoulder": "leverage = from the load's place below the line of the shoulders, m",
+    },
+    output="load, kg at the hands",
     source="rigid-body statics with the segments of de Leva 1996, J Biomech 29:1223–1230",
     evidence=Evidence.ARITHMETIC,
-    error="as the share of body mass it starts from",
+    error="As the share of body weight it starts from.",
 )
 def push_up_load(
     body_mass: float, percent: float, extra: float = 0.0, below_shoulder: float = 0.15

@@ -46,8 +46,14 @@ class Ramp:
     subject="Plates",
     title="Warm-up steps to today's top load",
     equation="load = 40, 55, 70, 80, 90 % of the top load, never less than the bar",
-    inputs={"top_g": "g", "bar_g": "g"},
-    output="wanted load in g and repetitions of each step",
+    inputs={
+        "top_g": "top load = today's, g",
+        "bar_g": "bar = its mass, g",
+        "steps": "percent of the top load and repetitions, step by step",
+        "smallest_jump_g": "smallest jump worth a step, g",
+        "last_jump_percent": "largest last jump, % of the top load",
+    },
+    output="wanted load of each step, g, and its repetitions",
     source="common practice, no source",
     evidence=Evidence.HOUSE_RULE,
 )
@@ -103,9 +109,16 @@ def ramp_targets(
 @formula(
     subject="Plates",
     title="Warm-up ramp that only adds plates",
-    equation="least sum of |load − wanted load| + 1 % of the top load for each plate of a side",
-    inputs={"table": "g", "top_g": "g"},
-    output="loads and plates added on one side before each step",
+    equation="least sum of |load − wanted load| + 1 % of the top load for each plate that goes "
+    "on a side",
+    inputs={
+        "table": "load = every one the bar can carry, g",
+        "top_g": "top load = today's, g",
+        "steps": "wanted load = percent of the top load and repetitions, step by step",
+        "smallest_jump_g": "smallest jump worth a step, g",
+        "last_jump_percent": "largest last jump, % of the top load",
+    },
+    output="loads, and the plates that go on one side before each step",
     source="search over every loading of the top set; exact",
     evidence=Evidence.ARITHMETIC,
 )

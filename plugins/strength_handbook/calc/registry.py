@@ -44,7 +44,8 @@ class Formula:
         subject: heading it stands under, for example ``One-repetition maximum``.
         title: what it computes, in a coach's words.
         equation: the formula as printed, in plain text with real signs.
-        inputs: name and unit of each input, for example ``{"load": "kg", "reps": "1"}``.
+        inputs: for every parameter of the function what it means, with its unit. A symbol of the
+            equation stands first, ``w = load lifted, kg``; several are parted by semicolons.
         output: what comes out, with its unit.
         ranges: lowest and highest valid value per input; enforced.
         source: author, year, journal, or the words "common practice, no source".

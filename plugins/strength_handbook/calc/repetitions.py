@@ -84,11 +84,13 @@ def _along(points: Iterable[tuple[float, float]], x: float) -> float:
 
 @formula(
     subject=_SUBJECT,
-    title="Percent of 1RM that allows a number of repetitions",
-    equation="chart read along straight lines: 1 rep 100 %, 2–95, 3–93, 4–90, 5–87, 6–85, 7–83, "
-    "8–80, 9–77, 10–75, 11–70, 12–67, 15–65",
-    inputs={"reps": "repetitions to failure", "chart": "(reps, %) pairs"},
-    output="% of 1RM",
+    title="Percent of the best single that allows a number of repetitions",
+    equation="% = chart(reps), read along straight lines between its points",
+    inputs={
+        "reps": "reps = repetitions to failure",
+        "chart": "chart = repetitions and percent, the textbook's unless a lift has its own",
+    },
+    output="% of the best single",
     source=_SOURCE,
     evidence=Evidence.PUBLISHED,
     error=_ERROR,
@@ -113,9 +115,12 @@ def percent_for_reps(reps: float, chart: Chart = TEXTBOOK_CHART) -> float:
 
 @formula(
     subject=_SUBJECT,
-    title="Repetitions that a percentage of 1RM allows",
-    equation="the same chart read the other way",
-    inputs={"percent": "% of 1RM", "chart": "(reps, %) pairs"},
+    title="Repetitions that a percentage of the best single allows",
+    equation="reps = chart(%), the same chart read the other way",
+    inputs={
+        "percent": "% = percent of the best single",
+        "chart": "chart = repetitions and percent, the textbook's unless a lift has its own",
+    },
     output="repetitions to failure",
     source=_SOURCE,
     evidence=Evidence.PUBLISHED,
@@ -142,13 +147,13 @@ def reps_at_percent(percent: float, chart: Chart = TEXTBOOK_CHART) -> float:
 @formula(
     subject=_SUBJECT,
     title="Share of the chart's repetitions left by a slow tempo",
-    equation="0.7 if lowering ≥ 4 s or any pause ≥ 2 s, else 1.0",
+    equation="0.7 if lowering ≥ 4 s or any pause ≥ 2 s, else 1",
     inputs={
-        "eccentric_s": "s",
-        "longest_pause_s": "s",
-        "slow_from_s": "s",
-        "pause_from_s": "s",
-        "slow_factor": "1",
+        "eccentric_s": "lowering = seconds of it in one repetition, s",
+        "longest_pause_s": "pause = longest one in one repetition, s",
+        "slow_from_s": "lowering that counts as slow, 4 s where the house sets nothing else",
+        "pause_from_s": "pause that counts as long, 2 s where the house sets nothing else",
+        "slow_factor": "share left by a slow tempo, 0.7 where the house sets nothing else",
     },
     output="factor on repetitions",
     ranges={"eccentric_s": (0, 60), "longest_pause_s": (0, 120), "slow_factor": (0, 1)},
@@ -192,23 +197,23 @@ class RepBand:
 @formula(
     subject=_SUBJECT,
     title="Repetitions most people can do at a percentage and a tempo",
-    equation="middle = chart(%) × tempo factor; low and high = middle ∓ 30 %",
+    equation="middle = chart(%) × tempo factor;  low = 0.7 × middle;  high = 1.3 × middle",
     inputs={
-        "percent": "% of 1RM",
-        "eccentric_s": "s",
-        "pause_s": "s, the longest",
-        "chart": "(reps, %) pairs",
-        "slow_from_s": "s",
-        "pause_from_s": "s",
-        "slow_factor": "1",
+        "percent": "% = percent of the best single",
+        "eccentric_s": "seconds of lowering in one repetition, s",
+        "pause_s": "longest pause in one repetition, s",
+        "chart": "chart = repetitions and percent, the textbook's unless a lift has its own",
+        "slow_from_s": "lowering that counts as slow, s",
+        "pause_from_s": "pause that counts as long, s",
+        "slow_factor": "tempo factor = share of them left by a slow tempo, 1 for any other",
     },
     output="low, middle and high repetitions to failure",
-    source="width: between people SD about 2.5 reps at a mean of 8.8 and 80 % 1RM, Nuzzo, Pinto, "
-    "Nosaka and Steele 2024. Sports Med 54(2):303–321, as quoted elsewhere; "
+    source="width: between people SD about 2.5 repetitions at a mean of 8.8 and 80 %, Nuzzo, "
+    "Pinto, Nosaka and Steele 2024. Sports Med 54(2):303–321, as quoted elsewhere; "
     "tempo: common practice, no source",
     evidence=Evidence.HOUSE_RULE,
-    error="Two people in three. 6 to 26 reps have been seen at 70 % squat among trained lifters "
-    "(Zourdos 2021), so a percentage always needs an effort limit beside it.",
+    error="Two people in three. 6 to 26 repetitions have been seen at 70 % squat among trained "
+    "lifters (Zourdos 2021), so a percentage always needs an effort limit beside it.",
 )
 def feasible_reps(
     percent: float,

@@ -29,13 +29,17 @@ class Spread(StrEnum):
 @formula(
     subject=_SUBJECT,
     title="Session load",
-    equation="session RPE × minutes",
-    inputs={"rpe": "RPE of the whole session, 0 to 10, asked 30 min after", "minutes": "min"},
-    output="arbitrary units",
+    equation="load = session RPE × minutes",
+    inputs={
+        "rpe": "session RPE = how hard the whole session was, 0 to 10, asked 30 minutes after",
+        "minutes": "minutes = length of the session",
+    },
+    output="load, in arbitrary units",
     ranges={"rpe": (0, 10), "minutes": (0, 1440)},
     source=_SOURCE_2001,
     evidence=Evidence.PUBLISHED,
-    error="Load per minute rises with duration at equal power (4.3, 4.5, 4.8 for 30, 60, 90 min).",
+    error="Load per minute rises with duration at equal power (4.3, 4.5 and 4.8 for 30, 60 and "
+    "90 minutes).",
 )
 def foster_2001(rpe: float, minutes: float) -> float:
     """Load of one session.
@@ -50,7 +54,9 @@ def foster_2001(rpe: float, minutes: float) -> float:
     subject=_SUBJECT,
     title="Daily totals of a week",
     equation="Σ session loads per day, rest days 0",
-    inputs={"sessions": "(day 0 to 6, load) pairs"},
+    inputs={
+        "sessions": "session loads = load of each session, with its day",
+    },
     output="seven totals",
     source="definition",
     evidence=Evidence.ARITHMETIC,
@@ -76,8 +82,11 @@ def daily_totals(sessions: Iterable[tuple[int, float]]) -> tuple[float, ...]:
     subject=_SUBJECT,
     title="Mean over standard deviation",
     equation="mean ÷ SD",
-    inputs={"loads": "two or more loads", "spread": "sample or population"},
-    output="1; none where the loads don't differ",
+    inputs={
+        "loads": "mean = of two or more loads",
+        "spread": "SD = standard deviation, of a sample or of the whole",
+    },
+    output="a plain number; none where the loads don't differ",
     source="definition",
     evidence=Evidence.ARITHMETIC,
 )
@@ -100,8 +109,11 @@ def mean_over_deviation(loads: Sequence[float], *, spread: Spread) -> float | No
     subject=_SUBJECT,
     title="Monotony of a week",
     equation="mean ÷ SD of the seven daily totals",
-    inputs={"totals": "seven daily totals", "spread": "sample or population"},
-    output="1; none where all days are equal",
+    inputs={
+        "totals": "seven daily totals = training load of each day, 0 for rest",
+        "spread": "SD = standard deviation, of a sample or of the whole",
+    },
+    output="a plain number; none where all days are equal",
     source=_SOURCE_1998,
     evidence=Evidence.PUBLISHED,
 )
@@ -123,8 +135,11 @@ def foster_1998_monotony(totals: Sequence[float], *, spread: Spread) -> float | 
     subject=_SUBJECT,
     title="Strain of a week",
     equation="weekly load × monotony",
-    inputs={"totals": "seven daily totals", "spread": "sample or population"},
-    output="arbitrary units; none where all days are equal",
+    inputs={
+        "totals": "weekly load = sum of the seven daily totals",
+        "spread": "standard deviation of a sample or of the whole, for the monotony",
+    },
+    output="same unit as the load; none where all days are equal",
     source=_SOURCE_1998,
     evidence=Evidence.PUBLISHED,
 )

@@ -99,9 +99,15 @@ def stacks(
 @formula(
     subject="Plates",
     title="Fewest plate moves over a series of sets",
-    equation="moves between two sets = plates before + plates after − 2 × common inner plates",
-    inputs={"table": "g", "targets_g": "g", "tolerance_g": "g", "start_g": "g"},
-    output="loads with the plates off and on before each set",
+    equation="moves between two sets = plates before + plates after − 2 × inner plates in "
+    "common; their sum is the least possible",
+    inputs={
+        "table": "every load the bar can carry, g",
+        "targets_g": "loads wanted, set by set, g",
+        "tolerance_g": "how far below a wanted load is still right, g",
+        "start_g": "plates already on, g",
+    },
+    output="loads with the plates that come off and go on before each set",
     source="layered shortest path over every loading of each set; exact",
     evidence=Evidence.ARITHMETIC,
 )

@@ -52,10 +52,18 @@ class StripPlan:
 
 @formula(
     subject="Plates",
-    title="Drop set by removals only",
+    title="Strip set by taking plates off only",
     equation="75 % ≤ load ÷ load before ≤ 85 %, fewest plates taken off, then nearest to 80 %",
-    inputs={"table": "g", "first_g": "g", "stages": "1", "below_g": "g"},
-    output="loads and plates to take off each side",
+    inputs={
+        "table": "load = every one the bar can carry, g",
+        "first_g": "load of the first stage, g",
+        "stages": "loads in all",
+        "below_g": "how far below it the first may be, g",
+        "low_percent": "least share left at a strip, %",
+        "high_percent": "largest share left at a strip, %",
+        "aim_percent": "share aimed at, %",
+    },
+    output="loads, and the plates that come off each side",
     source="recursion over every group of plates; exact",
     evidence=Evidence.ARITHMETIC,
 )
@@ -109,10 +117,14 @@ def strip_plan(
 
 @formula(
     subject="Plates",
-    title="Drop set to given loads",
+    title="Strip set to given loads",
     equation="target − tolerance ≤ load ≤ target at every stage, fewest plates taken off",
-    inputs={"table": "g", "targets_g": "g", "tolerance_g": "g"},
-    output="loads and plates to take off each side",
+    inputs={
+        "table": "load = every one the bar can carry, g",
+        "targets_g": "target = wanted load of each stage, g",
+        "tolerance_g": "tolerance = how far below it is still right, g",
+    },
+    output="loads, and the plates that come off each side",
     source="recursion over every group of plates; exact",
     evidence=Evidence.ARITHMETIC,
 )

@@ -51,16 +51,17 @@ class StageRange:
 @formula(
     subject=_SUBJECT,
     title="Repetitions on a strip",
-    equation="reps = κ·k·(1/r − 1)",
+    equation="reps = κ × k × (1/r − 1)",
     inputs={
-        "r": "1, load left ÷ load before",
-        "κ": "1, share of a fresh set, 0.6–1.2, personal 0.4–1.5",
-        "k": "1, 30; bench press 35; leg press 52",
+        "load_left": "r = share of the load left by the strip, 0.8 for a fifth off",
+        "kappa": "κ = share of a fresh set that a tired lifter manages, 0.6 to 1.2, a lifter's own "
+        "0.4 to 1.5",
+        "k": "k = constant of the lift, 30 (bench press 35, leg press 52)",
     },
     output="repetitions on the lighter load, not rounded",
-    source="Epley 1985 inverted; κ is a house rule, fitted to rest-interval studies only",
+    source="Epley 1985 inverted; the share κ is a house rule, fitted to rest-interval studies only",
     evidence=Evidence.HOUSE_RULE,
-    error="between people SD about 2.5 reps at 80 % and 4.4 at 60 % even for fresh sets",
+    error="Between people SD about 2.5 repetitions at 80 % and 4.4 at 60 %, even for fresh sets.",
     ranges={"load_left": (0.5, 0.95), "kappa": PERSONAL_KAPPA, "k": (20.0, 60.0)},
 )
 def strip_reps(load_left: float, kappa: float = 1.0, k: float = K_GENERAL) -> float:
@@ -79,10 +80,13 @@ def strip_reps(load_left: float, kappa: float = 1.0, k: float = K_GENERAL) -> fl
 @formula(
     subject=_SUBJECT,
     title="Range of repetitions on a strip",
-    equation="0.6·k·(1/r − 1) to 1.2·k·(1/r − 1)",
-    inputs={"r": "1, load left ÷ load before", "k": "1, 30; bench press 35; leg press 52"},
-    output="lowest and highest expected repetitions, not rounded",
-    source="as `strip_reps`",
+    equation="from 0.6 × k × (1/r − 1) to 1.2 × k × (1/r − 1)",
+    inputs={
+        "load_left": "r = share of the load left by the strip, 0.8 for a fifth off",
+        "k": "k = constant of the lift, 30 (bench press 35, leg press 52)",
+    },
+    output="lowest and highest repetitions to expect, not rounded",
+    source="Epley 1985 inverted; the share κ is a house rule, fitted to rest-interval studies only",
     evidence=Evidence.HOUSE_RULE,
 )
 def strip_rep_range(load_left: float, k: float = K_GENERAL) -> RepRange:
@@ -101,16 +105,16 @@ def strip_rep_range(load_left: float, k: float = K_GENERAL) -> RepRange:
 @formula(
     subject=_SUBJECT,
     title="Loads needed for a total of repetitions",
-    equation="stages = 1 + ⌈(total − first) ÷ (κ·k·(1/r − 1))⌉",
+    equation="loads = 1 + (total − first) ÷ (κ × k × (1/r − 1)), rounded up",
     inputs={
-        "total": "reps, target that ends the set",
-        "first": "reps on the first load",
-        "r": "1, load left ÷ load before",
-        "κ": "1",
-        "k": "1",
+        "total": "total = repetitions that end the set",
+        "first": "first = repetitions on the first load",
+        "load_left": "r = share of the load left by each strip, 0.8 for a fifth off",
+        "kappa": "κ = share of a fresh set that a tired lifter manages",
+        "k": "k = constant of the lift, 30 (bench press 35, leg press 52)",
     },
     output="number of loads, the first one included",
-    source="as `strip_reps`",
+    source="Epley 1985 inverted; the share κ is a house rule, fitted to rest-interval studies only",
     evidence=Evidence.HOUSE_RULE,
 )
 def strip_stages(
@@ -135,10 +139,15 @@ def strip_stages(
 @formula(
     subject=_SUBJECT,
     title="Range of loads needed for a total of repetitions",
-    equation="stages at κ 1.2, 1.0, 0.8 and 0.6",
-    inputs={"total": "reps", "first": "reps", "load_left": "1", "k": "1"},
+    equation="loads needed where a tired lifter manages 1.2, 1, 0.8 and 0.6 of a fresh set",
+    inputs={
+        "total": "repetitions that end the set",
+        "first": "repetitions on the first load",
+        "load_left": "share of the load left by each strip, 0.8 for a fifth off",
+        "k": "constant of the lift, 30 (bench press 35, leg press 52)",
+    },
     output="fewest, usual and most loads",
-    source="as `strip_reps`",
+    source="Epley 1985 inverted; the share κ is a house rule, fitted to rest-interval studies only",
     evidence=Evidence.HOUSE_RULE,
 )
 def strip_stage_range(
@@ -162,10 +171,14 @@ def strip_stage_range(
 
 @formula(
     subject=_SUBJECT,
-    title="A lifter's own κ after a strip set",
-    equation="κ = mean of (reps done ÷ reps expected at κ = 1), kept within 0.4–1.5",
-    inputs={"done": "reps on each strip", "r": "1, load left on each strip", "k": "1"},
-    output="κ for this lifter and lift",
+    title="A lifter's own share κ after a strip set",
+    equation="κ = mean of (reps done ÷ reps expected with κ = 1), kept within 0.4 to 1.5",
+    inputs={
+        "done": "reps done = on each strip",
+        "load_left": "share of the load left at each strip, 0 to 1",
+        "k": "constant of the lift, 30 (bench press 35, leg press 52)",
+    },
+    output="κ for this lifter and this lift",
     source="house rule",
     evidence=Evidence.HOUSE_RULE,
 )

@@ -37,14 +37,14 @@ class TensionTime:
 @formula(
     subject=_SUBJECT,
     title="Time under tension of one repetition",
-    equation="lower + pause + lift + pause, X = 1 s",
+    equation="seconds = lower + pause + lift + top pause;  X counts as 1 s",
     inputs={
-        "lower_s": "s",
-        "pause_s": "s",
-        "lift_s": "s, none for X",
-        "top_pause_s": "s",
+        "lower_s": "lower = lowering, s",
+        "pause_s": "pause = after lowering, s",
+        "lift_s": "lift, X = lifting, s, or as fast as possible",
+        "top_pause_s": "top pause = after lifting, s",
     },
-    output="eccentric, isometric and concentric seconds",
+    output="seconds of lowering, of holding and of lifting",
     ranges={
         "lower_s": (0, 60),
         "pause_s": (0, 120),
@@ -72,9 +72,13 @@ def rep_tension(
 @formula(
     subject=_SUBJECT,
     title="Time under tension of several repetitions",
-    equation="reps × sides × seconds of one repetition",
-    inputs={"rep": "eccentric, isometric and concentric seconds", "reps": "1", "sides": "1 or 2"},
-    output="eccentric, isometric and concentric seconds",
+    equation="seconds = reps × sides × seconds of one repetition",
+    inputs={
+        "rep": "seconds of one repetition = of lowering, holding and lifting, s",
+        "reps": "reps = of all sets, one side",
+        "sides": "sides = 2 for one-sided work, else 1",
+    },
+    output="seconds of lowering, of holding and of lifting",
     ranges={"reps": (0, 10000), "sides": (1, 2)},
     source="definition",
     evidence=Evidence.ARITHMETIC,

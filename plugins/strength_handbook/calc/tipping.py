@@ -64,17 +64,20 @@ def _forces(bar: Bar, left: Side, right: Side) -> Iterator[tuple[float, float]]:
 @formula(
     subject=SUBJECT,
     title="Margin against tipping",
-    equation="margin = Σ inside F·lever ÷ Σ outside F·lever, about each hook; the smaller one",
+    equation="margin = Σ inside (F × lever) ÷ Σ outside (F × lever), about each hook; the "
+    "smaller one counts",
     inputs={
-        "F": "kg of bar and plates, kgf of bands",
-        "lever": "m from the hook",
-        "spacing": "m between the hooks' middles",
-        "shift": "m, bar right of the middle",
+        "bar": "F, lever = weight of bar, plates and bands, kg, and each one's distance from the "
+        "hook, m",
+        "left": "plates and bands on the left, inner to outer",
+        "right": "plates and bands on the right, inner to outer",
+        "spacing": "distance between the middles of the hooks, m",
+        "shift": "how far the bar lies right of the middle, m",
     },
     output="margin; below 1 the bar tips",
     source=STATICS,
     evidence=Evidence.ARITHMETIC,
-    error="0.2 % on the threshold, at rest; a yank or a dropped plate is what the factor 2 is for",
+    error="0.2 % on the threshold, at rest. A yank or a dropped plate is what the factor 2 is for.",
 )
 def tip_margin(bar: Bar, left: Side, right: Side, spacing: float, shift: float = 0.0) -> float:
     """Holding moment ÷ turning moment at the worse hook; infinite where nothing turns the bar.
@@ -128,17 +131,17 @@ def off_centre_margin(
 @formula(
     subject=SUBJECT,
     title="Load on one side that tips an empty bar",
-    equation="X = m·(a − δ) ÷ (d + δ − a);  a = spacing ÷ 2",
+    equation="X = m × (a − δ) ÷ (d + δ − a);  a = spacing ÷ 2",
     inputs={
-        "m": "kg, bar",
-        "spacing": "m between the hooks' middles",
-        "d": "m, load from the middle of the bar",
-        "δ": "m, bar off-centre towards the load",
+        "bar_mass": "m = bar, kg",
+        "spacing": "spacing = distance between the middles of the hooks, m",
+        "distance": "d = distance of the load from the middle of the bar, m",
+        "off_centre": "δ = how far the bar lies off-centre towards the load, m",
     },
-    output="kg, or kgf of a band; infinite for a load between the hooks",
+    output="X, kg on one side (for a band, kg of pull); no limit for a load between the hooks",
     source=STATICS,
     evidence=Evidence.ARITHMETIC,
-    error="0.2 %, at rest",
+    error="0.2 %, at rest.",
 )
 def tipping_load(
     bar_mass: float, spacing: float, distance: float, off_centre: float = 0.0
@@ -157,12 +160,18 @@ def tipping_load(
 @formula(
     subject=SUBJECT,
     title="Safe load on one side of an empty bar",
-    equation="X ÷ safety factor, plate against the collar",
-    inputs={"bar": "kg and lengths", "spacing": "m", "thickness": "m", "off_centre": "m"},
-    output="kg, not rounded (round down)",
+    equation="safe load = X ÷ safety factor;  X = load on one side that tips the bar",
+    inputs={
+        "bar": "mass, kg, and lengths of the bar, m",
+        "spacing": "distance between the middles of the hooks, m",
+        "thickness": "thickness of a plate that lies against the collar, m",
+        "off_centre": "how far the bar may lie off-centre, m",
+        "factor": "safety factor = the house's margin, 2 where nothing else is set",
+    },
+    output="kg on one side, to be rounded down",
     source=STATICS,
     evidence=Evidence.HOUSE_RULE,
-    error="factor 2 and 5 cm off-centre are the house's safety margin",
+    error="Factor 2 and 5 cm off-centre are the house's margin.",
 )
 def lone_load(
     bar: Bar,

@@ -27,9 +27,12 @@ class VariableLoad:
 @formula(
     subject=_SUBJECT,
     title="Pull for a wanted share of the load at the top",
-    equation="T = weight·s ÷ (100 − s)",
-    inputs={"weight": "kg, bar and plates", "s": "% of the whole load at the top"},
-    output="kgf, both sides together",
+    equation="T = weight × s ÷ (100 − s)",
+    inputs={
+        "weight": "weight = bar and plates, kg",
+        "share": "s = wanted share of the whole load at the top, %",
+    },
+    output="kg of pull, both sides together",
     source="arithmetic",
     evidence=Evidence.ARITHMETIC,
     ranges={"share": (0.0, 90.0)},
@@ -51,11 +54,15 @@ def pull_for_share(weight: float, share: float) -> float:
     subject=_SUBJECT,
     title="Bar weight for a wanted mean load, textbook way",
     equation="bar = load − (added at bottom + added at top) ÷ 2",
-    inputs={"load": "kg", "added": "kg by bands or chains, both sides"},
+    inputs={
+        "load": "load = mean load wanted, kg",
+        "added_bottom": "added at bottom = pull of bands or chains there, both sides, kg",
+        "added_top": "added at top = pull of bands or chains there, both sides, kg",
+    },
     output="kg, bar and plates",
     source="Haff & Triplett 2016, Essentials of Strength Training and Conditioning, ch. 16",
     evidence=Evidence.PUBLISHED,
-    error="exact for chains; a band's true mean is higher, since its curve bends",
+    error="Exact for chains. A band's true mean is higher, since its curve bends.",
 )
 def haff_triplett_2016_bar(load: float, added_bottom: float, added_top: float) -> float:
     """Bar and plates in kg so that the mean of bottom and top equals `load`.

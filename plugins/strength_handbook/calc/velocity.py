@@ -29,12 +29,14 @@ def _velocity(curve: tuple[float, float, float], percent: float) -> float:
 @formula(
     subject=_SUBJECT,
     title="Bench press: percent of the best single from bar speed",
-    equation="% = 8.4326·v² − 73.501·v + 112.33",
-    inputs={"v": "m/s, mean propulsive, guided bar"},
+    equation="% = 8.4326 v² − 73.501 v + 112.33",
+    inputs={
+        "velocity": "v = mean speed of the driving part of the lift, guided bar, m/s",
+    },
     output="% of one-repetition maximum",
     source="González-Badillo & Sánchez-Medina 2010, Int J Sports Med 31:347–352",
     evidence=Evidence.PUBLISHED,
-    error="R² 0.98, standard error 3.6 points; people ± 0.06 m/s",
+    error="R² 0.98, standard error 3.6 points; people differ by 0.06 m/s either way.",
     ranges={"velocity": (0.16, 1.33)},
 )
 def gonzalez_badillo_2010_bench(velocity: float) -> float:
@@ -53,12 +55,14 @@ def gonzalez_badillo_2010_bench(velocity: float) -> float:
 @formula(
     subject=_SUBJECT,
     title="Full squat: percent of the best single from bar speed",
-    equation="% = −5.961·v² − 50.71·v + 117.0",
-    inputs={"v": "m/s, mean propulsive"},
+    equation="% = −5.961 v² − 50.71 v + 117.0",
+    inputs={
+        "velocity": "v = mean speed of the driving part of the lift, m/s",
+    },
     output="% of one-repetition maximum",
     source="Sánchez-Medina 2017, Sports Med Int Open 1:E80–E88",
     evidence=Evidence.PUBLISHED,
-    error="R² 0.96; standard error 0.06 m/s",
+    error="R² 0.96; standard error 0.06 m/s.",
     ranges={"velocity": (0.32, 1.47)},
 )
 def sanchez_medina_2017_squat(velocity: float) -> float:
@@ -77,12 +81,14 @@ def sanchez_medina_2017_squat(velocity: float) -> float:
 @formula(
     subject=_SUBJECT,
     title="Prone bench pull: percent of the best single from bar speed",
-    equation="% = 18.5797·v² − 104.182·v + 147.94",
-    inputs={"v": "m/s, mean propulsive"},
+    equation="% = 18.5797 v² − 104.182 v + 147.94",
+    inputs={
+        "velocity": "v = mean speed of the driving part of the lift, m/s",
+    },
     output="% of one-repetition maximum",
     source="Sánchez-Medina 2014, Int J Sports Med 35:209–216",
     evidence=Evidence.PUBLISHED,
-    error="R² about 0.97; people ± 0.06 m/s",
+    error="R² about 0.97; people differ by 0.06 m/s either way.",
     ranges={"velocity": (0.50, 1.58)},
 )
 def sanchez_medina_2014_bench_pull(velocity: float) -> float:
@@ -101,12 +107,15 @@ def sanchez_medina_2014_bench_pull(velocity: float) -> float:
 @formula(
     subject=_SUBJECT,
     title="Bench press: bar speed at a percent of the best single",
-    equation="falling root of the 2010 parabola",
-    inputs={"percent": "% of one-repetition maximum"},
-    output="m/s, mean propulsive",
+    equation="the speed v at which 8.4326 v² − 73.501 v + 112.33 gives that percent, on its "
+    "falling side",
+    inputs={
+        "percent": "percent of the best single, %",
+    },
+    output="v, mean speed of the driving part of the lift, m/s",
     source="González-Badillo & Sánchez-Medina 2010, Int J Sports Med 31:347–352",
     evidence=Evidence.PUBLISHED,
-    error="people ± 0.06 m/s",
+    error="People differ by 0.06 m/s either way.",
     ranges={"percent": (30.0, 100.0)},
 )
 def gonzalez_badillo_2010_bench_velocity(percent: float) -> float:
@@ -125,12 +134,15 @@ def gonzalez_badillo_2010_bench_velocity(percent: float) -> float:
 @formula(
     subject=_SUBJECT,
     title="Full squat: bar speed at a percent of the best single",
-    equation="falling root of the 2017 parabola",
-    inputs={"percent": "% of one-repetition maximum"},
-    output="m/s, mean propulsive",
+    equation="the speed v at which −5.961 v² − 50.71 v + 117.0 gives that percent, on its "
+    "falling side",
+    inputs={
+        "percent": "percent of the best single, %",
+    },
+    output="v, mean speed of the driving part of the lift, m/s",
     source="Sánchez-Medina 2017, Sports Med Int Open 1:E80–E88",
     evidence=Evidence.PUBLISHED,
-    error="people ± 0.06 m/s",
+    error="People differ by 0.06 m/s either way.",
     ranges={"percent": (30.0, 100.0)},
 )
 def sanchez_medina_2017_squat_velocity(percent: float) -> float:
@@ -149,12 +161,15 @@ def sanchez_medina_2017_squat_velocity(percent: float) -> float:
 @formula(
     subject=_SUBJECT,
     title="Prone bench pull: bar speed at a percent of the best single",
-    equation="falling root of the 2014 parabola",
-    inputs={"percent": "% of one-repetition maximum"},
-    output="m/s, mean propulsive",
+    equation="the speed v at which 18.5797 v² − 104.182 v + 147.94 gives that percent, on its "
+    "falling side",
+    inputs={
+        "percent": "percent of the best single, %",
+    },
+    output="v, mean speed of the driving part of the lift, m/s",
     source="Sánchez-Medina 2014, Int J Sports Med 35:209–216",
     evidence=Evidence.PUBLISHED,
-    error="people ± 0.06 m/s",
+    error="People differ by 0.06 m/s either way.",
     ranges={"percent": (30.0, 100.0)},
 )
 def sanchez_medina_2014_bench_pull_velocity(percent: float) -> float:
@@ -173,12 +188,15 @@ def sanchez_medina_2014_bench_pull_velocity(percent: float) -> float:
 @formula(
     subject=_SUBJECT,
     title="Speed at which a set ends",
-    equation="v_stop = v_first·(1 − loss/100)",
-    inputs={"v_first": "m/s, fastest repetition of the set", "loss": "%, allowed"},
-    output="m/s",
+    equation="v_stop = v_first × (1 − loss ÷ 100)",
+    inputs={
+        "first": "v_first = fastest repetition of the set, m/s",
+        "loss": "loss = loss of speed allowed, %",
+    },
+    output="v_stop, m/s",
     source="Sánchez-Medina & González-Badillo 2011, Med Sci Sports Exerc 43:1725–1734",
     evidence=Evidence.PUBLISHED,
-    error="says when to stop, not how many repetitions are left",
+    error="Says when to stop, not how many repetitions are left.",
     ranges={"loss": (0.0, 60.0)},
 )
 def stop_velocity(first: float, loss: float) -> float:

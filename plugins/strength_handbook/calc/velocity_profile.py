@@ -37,18 +37,19 @@ class TwoPointEstimate:
 @formula(
     subject=_SUBJECT,
     title="Best single from a lifter's own two loads",
-    equation="1RM = L₁ + (L₂ − L₁)·(v_max − v₁) ÷ (v₂ − v₁)",
+    equation="1RM = L₁ + (L₂ − L₁) × (v_max − v₁) ÷ (v₂ − v₁)",
     inputs={
-        "L₁": "kg, light",
-        "v₁": "m/s, its fastest repetition",
-        "L₂": "kg, heavy",
-        "v₂": "m/s, its fastest repetition",
-        "v_max": "m/s, speed of a true best single",
+        "light_load": "L₁ = light load, kg",
+        "light_velocity": "v₁ = its fastest repetition, m/s",
+        "heavy_load": "L₂ = heavy load, kg",
+        "heavy_velocity": "v₂ = its fastest repetition, m/s",
+        "one_rm_velocity": "v_max = speed of a true best single, m/s",
     },
     output="kg, with ± 5 %",
     source="García-Ramos 2018, Int J Sports Physiol Perform 13:474–481",
     evidence=Evidence.PUBLISHED,
-    error="± 5 %; bias −2.3 to 0.5 kg, random error 3.0–3.8 kg; much worse in some groups",
+    error="± 5 %; on average −2.3 to 0.5 kg off, random error 3.0 to 3.8 kg; much worse in "
+    "some groups.",
 )
 def garcia_ramos_2018_two_point(
     light_load: float,
@@ -92,9 +93,13 @@ def garcia_ramos_2018_two_point(
 @formula(
     subject=_SUBJECT,
     title="Training base after a speed estimate",
-    equation="new = the smaller of estimate and old + one plate step",
-    inputs={"old": "kg", "estimate": "kg", "step": "kg, one plate step"},
-    output="kg",
+    equation="new = the smaller of estimate and (old + step)",
+    inputs={
+        "old": "old = value that percentages referred to so far, kg",
+        "estimate": "estimate = value found from speed, kg",
+        "step": "step = smallest step that the plates allow, kg",
+    },
+    output="new value that percentages refer to, kg",
     source="house rule",
     evidence=Evidence.HOUSE_RULE,
 )

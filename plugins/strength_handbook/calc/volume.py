@@ -45,12 +45,14 @@ class SetGroup:
 @formula(
     subject=_SUBJECT,
     title="Volume-load",
-    equation="Σ sets × reps × load",
-    inputs={"groups": "sets, reps, load in kg, sides"},
+    equation="Σ sets × reps × sides × load",
+    inputs={
+        "groups": "sets, reps, sides, load = of every exercise, load in kg",
+    },
     output="kg",
     source=_TEXTBOOK,
     evidence=Evidence.ARITHMETIC,
-    error="Body mass moved is not in it; a bodyweight jump counts 0.",
+    error="Body weight that moves is not in it; a jump without load counts 0.",
 )
 def volume_load(groups: Iterable[SetGroup]) -> float:
     """Sum of the loads of all repetitions, in the unit of the loads.
@@ -64,8 +66,10 @@ def volume_load(groups: Iterable[SetGroup]) -> float:
 @formula(
     subject=_SUBJECT,
     title="Repetition volume",
-    equation="Σ sets × reps",
-    inputs={"groups": "sets, reps, sides"},
+    equation="Σ sets × reps × sides",
+    inputs={
+        "groups": "sets, reps, sides = of every exercise",
+    },
     output="repetitions",
     source=_TEXTBOOK,
     evidence=Evidence.ARITHMETIC,
@@ -82,8 +86,10 @@ def repetition_volume(groups: Iterable[SetGroup]) -> int:
 @formula(
     subject=_SUBJECT,
     title="Mean load of a repetition",
-    equation="volume-load ÷ repetitions",
-    inputs={"groups": "sets, reps, load in kg, sides"},
+    equation="mean load = volume-load ÷ repetitions",
+    inputs={
+        "groups": "volume-load, repetitions = of all sets, kg and number",
+    },
     output="kg per repetition; none without repetitions",
     source=_TEXTBOOK,
     evidence=Evidence.ARITHMETIC,
@@ -102,9 +108,14 @@ def mean_load(groups: Iterable[SetGroup]) -> float | None:
 @formula(
     subject=_SUBJECT,
     title="Relative volume",
-    equation="sets × reps × % ÷ 100",
-    inputs={"sets": "1", "reps": "1", "percent": "% of 1RM", "sides": "1 or 2"},
-    output="repetitions at 1RM",
+    equation="sets × reps × sides × % ÷ 100",
+    inputs={
+        "sets": "sets = number of them",
+        "reps": "reps = in one set, one side",
+        "percent": "% = percent of the best single",
+        "sides": "sides = 2 for one-sided work, else 1",
+    },
+    output="repetitions at the best single",
     ranges={"sets": (0, 1000), "reps": (0, 1000), "percent": (0, 200), "sides": (1, 2)},
     source="McBride et al. 2009. J Strength Cond Res 23(1):106–110",
     evidence=Evidence.ARITHMETIC,
@@ -122,8 +133,12 @@ def relative_volume(sets: int, reps: int, percent: float, sides: int = 1) -> flo
     subject=_SUBJECT,
     title="Work done on the load",
     equation="weight × distance × reps",
-    inputs={"weight_n": "N", "distance_m": "m", "reps": "1"},
-    output="J",
+    inputs={
+        "weight_n": "weight = of the load, N",
+        "distance_m": "distance = how far it is lifted, m",
+        "reps": "reps = how often",
+    },
+    output="work, J",
     ranges={"weight_n": (0, 20000), "distance_m": (0, 1000), "reps": (0, 100000)},
     source=_TEXTBOOK,
     evidence=Evidence.ARITHMETIC,
@@ -142,8 +157,12 @@ def lifting_work(weight_n: float, distance_m: float, reps: int) -> float:
     subject=_SUBJECT,
     title="Hard sets of a muscle",
     equation="direct sets + 0.5 × indirect sets",
-    inputs={"direct": "sets", "indirect": "sets", "indirect_weight": "0, 0.5 or 1"},
-    output="sets",
+    inputs={
+        "direct": "direct sets = hard sets in which the muscle does the work",
+        "indirect": "indirect sets = hard sets in which it helps",
+        "indirect_weight": "what a helping set counts, 0.5 where nothing else is said",
+    },
+    output="hard sets",
     ranges={"direct": (0, 1000), "indirect": (0, 1000), "indirect_weight": (0, 1)},
     source="Pelland, Remmert, Robinson, Hinson and Zourdos 2025. Sports Med, "
     "doi 10.1007/s40279-025-02344-w",
@@ -162,9 +181,13 @@ def pelland_2025(direct: float, indirect: float, indirect_weight: float = INDIRE
 @formula(
     subject=_SUBJECT,
     title="Isometric dose",
-    equation="holds × seconds × sides",
-    inputs={"holds": "1", "seconds": "s", "sides": "1 or 2"},
-    output="s",
+    equation="seconds = holds × length × sides",
+    inputs={
+        "holds": "holds = number of them",
+        "seconds": "length = of one hold, s",
+        "sides": "sides = 2 for one-sided work, else 1",
+    },
+    output="seconds of holding, s",
     ranges={"holds": (0, 1000), "seconds": (0, 3600), "sides": (1, 2)},
     source="definition",
     evidence=Evidence.ARITHMETIC,
@@ -181,8 +204,10 @@ def isometric_dose(holds: int, seconds: float, sides: int = 1) -> float:
 @formula(
     subject=_SUBJECT,
     title="Fast repetitions",
-    equation="Σ sets × reps of lifts meant to be as fast as possible",
-    inputs={"groups": "sets, reps, sides, fast"},
+    equation="Σ sets × reps × sides, of lifts meant to be as fast as possible",
+    inputs={
+        "groups": "sets, reps, sides = of every fast exercise",
+    },
     output="repetitions",
     source="definition",
     evidence=Evidence.ARITHMETIC,
@@ -200,7 +225,10 @@ def fast_repetitions(groups: Iterable[SetGroup]) -> int:
     subject=_SUBJECT,
     title="Change from one week to the next",
     equation="100 × (week ÷ previous − 1)",
-    inputs={"previous": "any", "current": "same unit"},
+    inputs={
+        "previous": "previous = last week's sum, any unit",
+        "current": "week = this week's sum, same unit",
+    },
     output="%; none where there was nothing before",
     ranges={"previous": (0, 1e9), "current": (0, 1e9)},
     source="definition",
@@ -219,7 +247,10 @@ def percent_change(previous: float, current: float) -> float | None:
     subject=_SUBJECT,
     title="Balance of two volumes",
     equation="first ÷ second",
-    inputs={"first": "any", "second": "same unit"},
+    inputs={
+        "first": "first = one volume, any unit",
+        "second": "second = the other, same unit",
+    },
     output="ratio; none where the second is absent",
     ranges={"first": (0, 1e9), "second": (0, 1e9)},
     source="definition",

@@ -33,7 +33,7 @@ from strength_handbook.model.quantities import (
 from strength_handbook.model.shape import Shape, refuse
 from strength_handbook.model.tempo import TempoText
 
-SetTime = Annotated[Seconds, within(read_duration, "1 s", "60 min")]
+SetTime = Annotated[Seconds, within(read_duration, "1 s", "40 min")]
 RestTime = Annotated[Seconds, within(read_duration, "0 s", "30 min")]
 
 

@@ -64,6 +64,10 @@ RULES: dict[str, RuleKind] = {
     "hard-hold-effort": RuleKind(
         7, "RPE", "A hold below this effort is not counted as hard.", 1, 10
     ),
+    "test-noise": RuleKind(
+        4.2, "%", "How much a test differs by itself from day to day.", 0.5, 20,
+        "median coefficient of variation of one-repetition maximum tests, Grgic and others 2020",
+    ),
     "show-planned-from": RuleKind(
         1, "%", "Print the planned load too when plates miss it by more than this.", 0, 100
     ),

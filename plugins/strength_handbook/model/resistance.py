@@ -107,7 +107,7 @@ class Travel(Shape):
     @model_validator(mode="after")
     def _upwards(self) -> "Travel":
         if self.top <= self.bottom:
-            raise refuse("range", "the top is above the bottom; check the two heights")
+            raise refuse("range", "the top must be above the bottom; check the two heights")
         return self
 
 

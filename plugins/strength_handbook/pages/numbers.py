@@ -24,7 +24,7 @@ def mass(grams: float, units: str) -> str:
     r"""A mass with its unit; negative with a proper minus.
 
     >>> mass(107500, "kg"), mass(-15000, "kg"), mass(20412, "lb")
-    ('107.5\\xa0kg', '−15\\xa0kg', '45\\xa0lb')
+    ('107.5\xa0kg', '−15\xa0kg', '45\xa0lb')
     """
     return f"{bare_mass(grams, units)}{NBSP}{units}"
 
@@ -45,7 +45,7 @@ def percent(value: float) -> str:
     r"""A percentage, no finer than half a point where it is not whole.
 
     >>> percent(78), percent(76.79), percent(27.5)
-    ('78\\xa0%', '77\\xa0%', '27.5\\xa0%')
+    ('78\xa0%', '77\xa0%', '27.5\xa0%')
     """
     nearest = round(value * 2) / 2
     text = f"{value:g}" if value == nearest else f"{value:.0f}"
@@ -56,7 +56,7 @@ def clock(seconds: float) -> str:
     r"""Seconds as minutes and seconds, or as seconds below a minute.
 
     >>> clock(150), clock(45), clock(60)
-    ('2:30', '45\\xa0s', '1:00')
+    ('2:30', '45\xa0s', '1:00')
     """
     whole = round(seconds)
     if whole < 60:
@@ -68,7 +68,7 @@ def metres(value: float) -> str:
     r"""A distance.
 
     >>> metres(40)
-    '40\\xa0m'
+    '40\xa0m'
     """
     return f"{value:g}{NBSP}m"
 

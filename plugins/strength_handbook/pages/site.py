@@ -2,6 +2,7 @@
 
 import json
 
+from strength_handbook.pages.after_pages import missed_page, test_day_page
 from strength_handbook.pages.exercise_page import exercise_page
 from strength_handbook.pages.lists import (
     exercise_list,
@@ -31,6 +32,7 @@ def write_pages(worked: Worked) -> Site:
             pages.append(page)
             in_nav.append(page.uri)
             pages += [session_page(worked, program, week, session) for session in week.sessions]
+        pages += [missed_page(program), test_day_page(worked, program)]
         chapters.append(Chapter(program.program.program, tuple(in_nav)))
     pages.append(exercise_list(worked))
     by_name = sorted(worked.book.exercises, key=lambda key: worked.book.exercises[key].name)

@@ -134,6 +134,8 @@ def overview_page(program: WorkedProgram) -> Page:
                 )
             ],
             "safety": link(url, "safety/"),
+            "missed": link(url, f"{program.id}/missed/"),
+            "test_day": link(url, f"{program.id}/test-day/"),
         },
     )
     return Page(

@@ -11,24 +11,28 @@ from functools import cached_property
 from operator import attrgetter
 from typing import Literal
 
-from strength_handbook.calc.plates import PlateSize, load_table
+from strength_handbook.calc.plates import LoadTable, PlateSize, load_table
 from strength_handbook.model.loading import (
     BodyWeightLift,
     InHands,
     Loading,
     OnBar,
+    OnCarrier,
     OnMachine,
+    OnPivot,
     OnStack,
     PlateHeld,
+    PushUp,
 )
 from strength_handbook.model.quantities import MOST_KG, Mass
-from strength_handbook.model.room import Plate, Room
+from strength_handbook.model.room import Carrier, Plate, Room
 
 POUND_SLACK_G = 10
 """How far a load in pounds may seem to lie above its target. A pound is no whole number of grams:
 every plate and every tested value may be half a gram off, and 135 lb must stay 135 lb."""
 
-Kind = Literal["bar", "fixed", "hung", "pin", "plate"]
+Rounding = Literal["down", "nearest", "up"]
+Kind = Literal["bar", "fixed", "hung", "pin", "plate", "pivot"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,7 +55,8 @@ class Scale:
 
     Attributes:
         kind: ``bar`` plates on both ends, ``fixed`` masses, ``hung`` single plates on or in
-            something, ``pin`` in a stack, ``plate`` held.
+            something, ``pin`` in a stack, ``plate`` held or laid on, ``pivot`` plates on the free
+            end of a bar.
         on: name of the thing loaded.
         empty_g: its own mass, part of every step.
         per_hand: the load is for each hand.
@@ -64,7 +69,7 @@ class Scale:
     on: str
     empty_g: int
     per_hand: bool
-    rounding: Literal["down", "nearest", "up"]
+    rounding: Rounding
     steps: tuple[Step, ...]
     slack_g: int = 0
 
@@ -118,28 +123,16 @@ def scale_for(room: Room, loading: Loading) -> Scale | None:
         slack = _slack(mass for row in weights.masses for mass in row.each())
         return Scale("fixed", weights.name, 0, loading.hands == 2, loading.rounding, steps, slack)
     if isinstance(loading, BodyWeightLift) and loading.carrier:
-        carrier = room.carriers[loading.carrier]
-        limit = carrier.limit.grams if carrier.limit else MOST_KG * 1000
-        return _single_plates(
-            room.plates, carrier.name, carrier.mass, limit, loading.rounding, "hung"
-        )
+        return _carried(room, room.carriers[loading.carrier], loading.rounding, without=True)
+    if isinstance(loading, OnCarrier):
+        return _carried(room, room.carriers[loading.carrier], loading.rounding, without=False)
+    if isinstance(loading, OnPivot):
+        return _pivot(room, loading)
     if isinstance(loading, PlateHeld):
-        most = loading.limit.grams if loading.limit else MOST_KG * 1000
-        held = tuple(
-            Step(plate.mass.grams, (plate.mass.grams,))
-            for plate in sorted(room.plates, key=lambda plate: plate.mass.grams)
-            if plate.pairs and plate.mass.grams <= most
-        )
-        slack = _slack(plate.mass for plate in room.plates)
-        return Scale(
-            "plate",
-            "plate",
-            0,
-            per_hand=False,
-            rounding=loading.rounding,
-            steps=held,
-            slack_g=slack,
-        )
+        return _one_plate(room.plates, loading.limit, loading.rounding)
+    if isinstance(loading, PushUp) and loading.plate_limit is not None:
+        # A push-up needs no plate at all.
+        return _one_plate(room.plates, loading.plate_limit, loading.rounding, bare=True)
     if isinstance(loading, OnStack):
         return _stack(room, loading)
     return None
@@ -165,9 +158,10 @@ def _sizes(plates: Sequence[Plate], share: int = 1) -> tuple[PlateSize, ...]:
     )
 
 
-def _bar(room: Room, loading: OnBar) -> Scale:
+def bar_table(room: Room, loading: OnBar) -> LoadTable:
+    """Every load of a bar with the plates of one station, for ramps and strips."""
     bar = room.bars[loading.bar]
-    table = load_table(
+    return load_table(
         bar.mass.grams,
         # Two handles carried at once share the plates of one station.
         _sizes(room.plates, loading.hands or 1),
@@ -175,28 +169,74 @@ def _bar(room: Room, loading: OnBar) -> Scale:
         collar_g=bar.collar.grams,
         limit_g=bar.limit.grams if bar.limit else MOST_KG * 1000,
     )
+
+
+def _bar(room: Room, loading: OnBar) -> Scale:
+    bar, table = room.bars[loading.bar], bar_table(room, loading)
     steps = tuple(Step(load.total_g, load.side_g) for load in table.loads)
     per_hand = loading.hands == 2
     slack = _slack((bar.mass, bar.collar, *(plate.mass for plate in room.plates)))
     return Scale("bar", bar.name, table.empty_g, per_hand, loading.rounding, steps, slack)
 
 
-def _single_plates(
-    plates: Sequence[Plate],
-    name: str,
-    own: Mass,
-    limit_g: int,
-    rounding: Literal["down", "nearest", "up"],
-    kind: Kind,
-) -> Scale:
-    table = load_table(own.grams, _sizes(plates), limit_g=limit_g, sides=1)
+def _carried(room: Room, carrier: Carrier, rounding: Rounding, *, without: bool) -> Scale:
+    """Single plates on or in something; `without` it too, where the body alone is a load."""
+    table = load_table(
+        carrier.mass.grams,
+        _sizes(room.plates),
+        limit_g=carrier.limit.grams if carrier.limit else MOST_KG * 1000,
+        sides=1,
+    )
     steps = tuple(Step(load.total_g, load.side_g) for load in table.loads)
-    if own.grams:
-        # Going without is always possible: then the thing itself is left off too.
+    if without and carrier.mass.grams:
         steps = (Step(0), *steps)
-    slack = _slack((own, *(plate.mass for plate in plates)))
+    own = carrier.mass
+    slack = _slack((own, *(plate.mass for plate in room.plates)))
     return Scale(
-        kind, name, own.grams, per_hand=False, rounding=rounding, steps=steps, slack_g=slack
+        "hung",
+        carrier.name,
+        own.grams,
+        per_hand=False,
+        rounding=rounding,
+        steps=steps,
+        slack_g=slack,
+    )
+
+
+def _pivot(room: Room, loading: OnPivot) -> Scale:
+    """Plates on the one free end of a bar; its sleeve and its limit bound them."""
+    bar = room.bars[loading.bar]
+    limit = bar.limit.grams if bar.limit else MOST_KG * 1000
+    table = load_table(
+        0,
+        _sizes(room.plates),
+        sleeve_mm=None if bar.sleeve is None else bar.sleeve * 1000,
+        limit_g=max(0, limit - bar.mass.grams - bar.collar.grams),
+        sides=1,
+    )
+    steps = tuple(Step(load.total_g, load.side_g) for load in table.loads)
+    slack = _slack(plate.mass for plate in room.plates)
+    return Scale(
+        "pivot", bar.name, 0, per_hand=False, rounding=loading.rounding, steps=steps, slack_g=slack
+    )
+
+
+def _one_plate(
+    plates: Sequence[Plate],
+    limit: Mass | None,
+    rounding: Rounding,
+    *,
+    bare: bool = False,
+) -> Scale:
+    """Single plates up to a limit; with `bare` also none."""
+    most = limit.grams if limit else MOST_KG * 1000
+    masses = {plate.mass.grams for plate in plates if plate.pairs and plate.mass.grams <= most}
+    steps = [Step(grams, (grams,)) for grams in sorted(masses)]
+    if bare:
+        steps.insert(0, Step(0))
+    slack = _slack(plate.mass for plate in plates)
+    return Scale(
+        "plate", "plate", 0, per_hand=False, rounding=rounding, steps=tuple(steps), slack_g=slack
     )
 
 

@@ -1,21 +1,21 @@
-"""Bands and chains on a bar: load at the bottom, half-way and at the top, for this room's own."""
+"""Bands and chains on a bar: load at the bottom, half-way and at the top, with this room's own.
 
+The plates are for the straight part, the percentage; bands and chains come on top of it.
+"""
+
+from collections.abc import Mapping
 from dataclasses import dataclass
+from itertools import combinations
 
-from strength_handbook.calc.bands import BandCurve, banded_load, choose_band_pair
+from strength_handbook.calc.bands import BandCurve, BandPair, banded_load, choose_band_pair
 from strength_handbook.calc.chains import Chain as CalcChain
 from strength_handbook.calc.chains import chain_pairs_for_share, chained_load
-from strength_handbook.calc.registry import OutOfRangeError
 from strength_handbook.calc.variable_load import VariableLoad
-from strength_handbook.model.methods import BandsOn, ChainsOn
+from strength_handbook.model.methods import ChainsOn
 from strength_handbook.model.resistance import Band, Chain, Travel
 
 LARGEST_MISMATCH = 10.0
 """Bands of a pair differ by no more than this, in percent. Common practice, no source."""
-
-
-class CannotServeError(ValueError):
-    """The room has not what a dose asks for; the message says what is missing."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,7 +25,7 @@ class Variable:
     Attributes:
         what: the bands' numbers, or the number of chain pairs, in words.
         load: kg in all at bottom, middle and top, and the share of the extra at the top.
-        mismatch: percent between the two bands, 0 for chains.
+        mismatch: percent between the two bands, the larger of bottom and top; 0 for chains.
     """
 
     what: str
@@ -33,7 +33,65 @@ class Variable:
     mismatch: float = 0.0
 
 
-def band_curves(bands: dict[str, Band]) -> dict[str, BandCurve]:
+@dataclass(frozen=True, slots=True)
+class OnTop:
+    """What a dose hangs on a bar besides its plates, checked against the room.
+
+    Attributes:
+        travel: heights of the bar.
+        curves: readings of the room's bands.
+        pairs: pairs of bands to choose from; empty for chains.
+        top_share: percent of the base that the bands should add at the top; None for a given pair.
+        chain: the chain, or None for bands.
+        chains: what is asked of the chain.
+    """
+
+    travel: Travel
+    curves: Mapping[str, BandCurve]
+    pairs: tuple[BandPair, ...] = ()
+    top_share: float | None = None
+    chain: Chain | None = None
+    chains: ChainsOn | None = None
+
+    @property
+    def needs_base(self) -> bool:
+        """True where it cannot be worked out without a tested value."""
+        return self.top_share is not None
+
+    def on(self, weight_kg: float, base_kg: float | None = None) -> Variable | None:
+        """Load on a bar of so many kilograms, plates included.
+
+        Args:
+            weight_kg: bar and plates.
+            base_kg: the tested value, for a share of it.
+
+        Returns:
+            The load; None where it takes a tested value and there is none.
+        """
+        if self.chain is not None and self.chains is not None:
+            return self._with_chains(self.chain, self.chains, weight_kg)
+        if self.needs_base and base_kg is None:
+            return None
+        wanted = (base_kg or 0.0) * (self.top_share or 0.0) / 100
+        pair = min(
+            self.pairs,
+            key=lambda p: (round(abs(p.top_pull - wanted), 9), p.mismatch, p.left, p.right),
+        )
+        left, right = self.curves[pair.left], self.curves[pair.right]
+        load = banded_load(weight_kg, left, right, self.travel.bottom, self.travel.top)
+        return Variable(f"bands {pair.left} and {pair.right}", load, pair.mismatch)
+
+    def _with_chains(self, chain: Chain, asked: ChainsOn, weight_kg: float) -> Variable:
+        one = calc_chain(chain)
+        pairs = asked.pairs
+        if pairs is None:
+            share = asked.top_share or 0.0
+            pairs = chain_pairs_for_share(weight_kg, one, self.travel.top, share, chain.pairs)
+        load = chained_load(weight_kg, one, self.travel.bottom, self.travel.top, pairs)
+        return Variable(chain_words(chain, pairs), load)
+
+
+def band_curves(bands: Mapping[str, Band]) -> dict[str, BandCurve]:
     """Readings of every band that has been read, by its number."""
     return {
         key: BandCurve(tuple(band.pulls), tuple(mass.kg for mass in band.pulls.values()))
@@ -42,76 +100,24 @@ def band_curves(bands: dict[str, Band]) -> dict[str, BandCurve]:
     }
 
 
-def with_bands(
-    bands: dict[str, Band], asked: BandsOn, travel: Travel, weight_kg: float, base_kg: float | None
-) -> Variable:
-    """Bar and plates with a pair of bands.
-
-    Args:
-        bands: the room's bands.
-        asked: a pair by number, or a share of the base at the top.
-        travel: heights of the bar.
-        weight_kg: bar and plates.
-        base_kg: the tested value; needed for a share.
-
-    Raises:
-        CannotServeError: where no pair fits, or one was not read at these heights.
-    """
-    curves = band_curves(bands)
-    if asked.pair:
-        left, right = asked.pair
-        unread = [name for name in (left, right) if name not in curves]
-        if unread:
-            raise CannotServeError(
-                f"band {unread[0]} has no readings; measure it and write its 'pulls'"
-            )
-    else:
-        if base_kg is None or asked.top_share is None:
-            raise CannotServeError("a share of the base needs a tested value")
-        wanted = base_kg * asked.top_share / 100
-        pair = choose_band_pair(curves, wanted, travel.bottom, travel.top, LARGEST_MISMATCH)
-        if pair is None:
-            raise CannotServeError(
-                f"no two bands were read from {travel.bottom * 100:g} to {travel.top * 100:g} cm, "
-                f"are taut at the bottom and alike within {LARGEST_MISMATCH:g} %"
-            )
-        left, right = pair.left, pair.right
-    try:
-        load = banded_load(weight_kg, curves[left], curves[right], travel.bottom, travel.top)
-    except OutOfRangeError:
-        raise CannotServeError(
-            f"bands {left} and {right} were not read from {travel.bottom * 100:g} to "
-            f"{travel.top * 100:g} cm; nothing is guessed beyond the readings"
-        ) from None
-    return Variable(f"bands {left} and {right}", load, _mismatch(curves, left, right, travel))
-
-
-def _mismatch(curves: dict[str, BandCurve], left: str, right: str, travel: Travel) -> float:
-    pair = choose_band_pair(
-        {left: curves[left], right: curves[right]}, 0, travel.bottom, travel.top, 1000
+def fitting_pairs(curves: Mapping[str, BandCurve], travel: Travel) -> tuple[BandPair, ...]:
+    """Every two bands that were read at both heights, are taut at the bottom and alike enough."""
+    pairs = (
+        choose_band_pair(
+            {a: curves[a], b: curves[b]}, 0, travel.bottom, travel.top, LARGEST_MISMATCH
+        )
+        for a, b in combinations(sorted(curves), 2)
     )
-    return pair.mismatch if pair else 0.0
+    return tuple(pair for pair in pairs if pair is not None)
 
 
-def with_chains(chain: Chain, asked: ChainsOn, travel: Travel, weight_kg: float) -> Variable:
-    """Bar and plates with chains on both sides.
+def calc_chain(chain: Chain) -> CalcChain:
+    """A room's chain as the formulas take it."""
+    return CalcChain(chain.mass_per_metre.kg, chain.length, chain.leader)
 
-    Raises:
-        CannotServeError: where the room has too few, or all of a chain leaves the floor.
-    """
-    one = CalcChain(chain.mass_per_metre.kg, chain.length, chain.leader)
-    pairs = asked.pairs
-    if pairs is None:
-        share = asked.top_share or 0.0
-        pairs = chain_pairs_for_share(weight_kg, one, travel.top, share, chain.pairs)
-    if pairs > chain.pairs:
-        raise CannotServeError(
-            f"{pairs} pairs of {chain.name} are asked for; there are {chain.pairs}"
-        )
-    if travel.top - chain.leader >= chain.length:
-        raise CannotServeError(
-            f"at the top all of the {chain.name} is off the floor and is only weight; lengthen the "
-            "leader or the chain"
-        )
-    load = chained_load(weight_kg, one, travel.bottom, travel.top, pairs)
-    return Variable(f"{pairs} {'pair' if pairs == 1 else 'pairs'} of {chain.name}", load)
+
+def chain_words(chain: Chain, pairs: int) -> str:
+    """How many of the chains: ``2 pairs of 16 mm chain``."""
+    if not pairs:
+        return f"no {chain.name}"
+    return f"{pairs} {'pair' if pairs == 1 else 'pairs'} of {chain.name}"

@@ -194,10 +194,34 @@ def _session(
 
 def _slot(book: Book, program: Program, slot: Slot, week: int, scale: Scale | None) -> WorkedSlot:
     exercise = book.exercises[slot.exercise]
-    dose = slot_dose(slot, exercise, week)
-    training_max = book.rule("training-max")
     base_id = slot.base or getattr(exercise.load, "base", None)
     base = program.bases.get(base_id) if base_id else None
+    dose = slot_dose(slot, exercise, week)
+    return work_slot(book, slot, slot.exercise, dose, base_id, base, scale)
+
+
+def work_slot(
+    book: Book,
+    slot: Slot,
+    exercise_id: str,
+    dose: Dose,
+    base_id: str | None,
+    base: Base | None,
+    scale: Scale | None,
+) -> WorkedSlot:
+    """A dose of an exercise with its loads and volume.
+
+    Args:
+        book: exercises, lifters and house rules.
+        slot: where it is written; a door or a variant may do another exercise or dose there.
+        exercise_id: the exercise that is done.
+        dose: what is done.
+        base_id: what percentages refer to, or None.
+        base: the same as an entry of the program, or None.
+        scale: the loads that exist for the exercise, or None.
+    """
+    exercise = book.exercises[exercise_id]
+    training_max = book.rule("training-max")
     loads: dict[str, PlannedLoad] = {}
     moved: dict[str, int | None] = {}
     for name, lifter in book.lifters.items():
@@ -216,7 +240,7 @@ def _slot(book: Book, program: Program, slot: Slot, week: int, scale: Scale | No
             moved[name] = None if actual is None else pieces * actual + share
     percent = reference_percent(dose, training_max) if base else None
     return WorkedSlot(
-        slot, slot.exercise, exercise, dose, base_id, base, percent, scale, loads,
+        slot, exercise_id, exercise, dose, base_id, base, percent, scale, loads,
         _reps_possible(book, dose, percent), slot_volume(book, exercise, dose, moved),
     )  # fmt: skip
 

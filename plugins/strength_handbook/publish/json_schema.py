@@ -10,12 +10,8 @@ from strength_handbook.reading.notation import EXAMPLE
 SCHEMAS = tuple(str(kind) for kind in MODELS)
 """The kinds of files, which are the names of the schema files too."""
 
-_DOSE = {"$ref": "#/$defs/DosePart"}
-_LINE = {
-    "type": "string",
-    "description": f"The dose in one line, such as {EXAMPLE}.",
-    "examples": [EXAMPLE.strip("'")],
-}
+_ONE_LINE = {"DosePart": EXAMPLE.strip("'"), "Progress": "linear +2.5 kg"}
+"""Blocks that may be written in one line, each with an example."""
 
 
 def schema_text(kind: str) -> str:
@@ -41,13 +37,15 @@ def json_schema(kind: str) -> dict[str, Any]:
 def _as_written(part: Any) -> Any:
     """The model's schema with what the reader allows before the model sees it.
 
-    A dose may be one line, and where text is wanted YAML may have read a number, as in
+    A dose or a rule may be one line, and where text is wanted YAML may have read a number, as in
     ``version: 2026``.
     """
     if isinstance(part, dict):
-        if part.get("$ref") == _DOSE["$ref"]:
+        block = str(part.get("$ref", "")).rpartition("/")[2]
+        if block in _ONE_LINE:
             beside = {key: value for key, value in part.items() if key != "$ref"}
-            return {"anyOf": [_DOSE, _LINE], **beside}
+            line = {"type": "string", "examples": [_ONE_LINE[block]]}
+            return {"anyOf": [{"$ref": part["$ref"]}, line], **beside}
         inner = {key: _as_written(value) for key, value in part.items()}
         return {**inner, "type": ["string", "number"]} if _may_be_number(part) else inner
     if isinstance(part, list):

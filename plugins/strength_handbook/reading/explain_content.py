@@ -91,6 +91,16 @@ CONTENT = {
         "share: 64 %",
         "share: 64 %\nshare-source: measured on a bathroom scale, own members",
     ),
+    "progress": E(
+        "How to go on when a week went well is one of a few rules, each with its step.",
+        "progress: a bit more each week",
+        "progress: linear +2.5 kg     # or double +2 kg, hold +5 s to 60 s, listed, effort",
+    ),
+    "pulls": E(
+        "A band's pull is read on a scale at two to six heights, and grows with the height.",
+        "pulls: {30 cm: 9 kg, 60 cm: 4 kg}",
+        "pulls: {30 cm: 4 kg, 60 cm: 9 kg, 90 cm: 14 kg}",
+    ),
     "range": E("The number is outside what makes sense here; the message says the limit."),
     "same-name": E(
         "Two things in the room have the same short name, so no exercise could say which it means.",
@@ -135,8 +145,12 @@ CONTENT = {
         "rest: 90 s     # or 1:30",
     ),
     "unknown-bar": E(_THING + "Bars stand in room.yml under 'bars'."),
+    "unknown-band": E(
+        _THING + "Bands stand in room.yml under 'bands', each with a number of its own."
+    ),
     "unknown-base": E(_THING + "Tested values stand in program.yml under 'bases'."),
     "unknown-carrier": E(_THING + "Belts, packs and sleds stand in room.yml under 'carriers'."),
+    "unknown-chain": E(_THING + "Chains stand in room.yml under 'chains'."),
     "unknown-exercise": E(
         _THING + "An exercise's short name is its file name without .yml.",
         "exercise: trapbar-deadlift",
@@ -159,6 +173,8 @@ CONTENT = {
         "<!-- handbook:this-weak -->",
         "<!-- handbook:this-week -->",
     ),
+    "unknown-pivot": E(_THING + "Pivots stand in room.yml under 'pivots'."),
+    "unknown-rack": E(_THING + "Racks stand in room.yml under 'racks'."),
     "unknown-stack": E(_THING + "Cable columns stand in room.yml under 'stacks'."),
     "unknown-thing-in-the-room": E(_THING + "Everything in the room stands in room.yml."),
     "unknown-word": E(

@@ -4,10 +4,15 @@ from collections.abc import Iterator, Mapping
 
 from strength_handbook.model.dose import Dose, IncompleteDoseError
 from strength_handbook.model.exercise import Exercise
-from strength_handbook.model.load import PercentOfBase, PercentOfSystem, PercentOfTop
+from strength_handbook.model.load import (
+    PercentOfBase,
+    PercentOfSystem,
+    PercentOfTop,
+    PercentOfTrainingMax,
+)
 from strength_handbook.model.loading import BodyWeightLift
-from strength_handbook.model.program import Program, Slot, Wave
-from strength_handbook.model.slot_dose import slot_dose
+from strength_handbook.model.program import Program, Session, Slot, Wave
+from strength_handbook.model.slot_dose import NoSuchWeekError, slot_dose
 from strength_handbook.reading.files import INDEX, Kind
 from strength_handbook.reading.problem import Problem
 from strength_handbook.reading.source import Path, Source
@@ -43,7 +48,8 @@ def _check_room(written: Written) -> Iterator[Problem]:
     sections: dict[str, Mapping[str, object]] = {
         "bars": room.bars, "racks": room.racks, "hand-weights": room.hand_weights,
         "carriers": room.carriers, "stacks": room.stacks, "machines": room.machines,
-        "lanes": room.lanes, "kit": room.kit,
+        "lanes": room.lanes, "bands": room.bands, "chains": room.chains, "pivots": room.pivots,
+        "kit": room.kit,
     }  # fmt: skip
     for section, things in sections.items():
         for key in things:
@@ -106,6 +112,7 @@ def _check_wave(
         if key in INDEX:
             text = f"the site needs the name {quoted(key)} itself; give the session another"
             yield source.problem(("sessions", key), "form", text, key=True)
+        yield from _check_variants(source, ("sessions", key), session)
         lines: dict[str, int] = {}
         for index, slot in enumerate(session.slots):
             path = ("sessions", key, "slots", index)
@@ -130,6 +137,17 @@ def _check_wave(
                 )
 
 
+def _check_variants(source: Source, path: Path, session: Session) -> Iterator[Problem]:
+    """What a variant leaves out must be there."""
+    orders = [slot.order for slot in session.slots]
+    for number, variant in enumerate(session.variants):
+        for index, order in enumerate(variant.leave_out):
+            if order not in orders:
+                place = (*path, "variants", number, "leave-out", index)
+                text = f"no slot here has the order {quoted(order)}; there is {one_of(orders)}"
+                yield source.problem(place, "unknown-word", text)
+
+
 def _not_here(week: int, wave: Wave) -> str:
     first, last = wave.weeks[0], wave.weeks[-1]
     has = f"weeks {first} to {last}" if first < last else f"week {first}"
@@ -146,6 +164,10 @@ def _check_doses(
             continue
         try:
             dose = slot_dose(slot, exercise, week)
+        except NoSuchWeekError as error:
+            text = f"week {error.week} has no dose here to take less of"
+            yield source.problem((*place, "deload-of"), "week", text)
+            continue
         except IncompleteDoseError as error:
             text = f"{error}; write it here, at the slot or in the exercise"
             yield source.problem(place, "incomplete-dose", text)
@@ -181,7 +203,8 @@ def _check_load(
             text = f"{quoted(load.text)} needs a top set that day; write 'top: 5RM' too"
             yield "incomplete-dose", text
         return
-    if program is None or not isinstance(load, PercentOfBase | PercentOfSystem):
+    percents = PercentOfBase | PercentOfSystem | PercentOfTrainingMax
+    if program is None or not isinstance(load, percents):
         return
     bases = program.model.bases
     base = slot.base or getattr(exercise.load, "base", None)

@@ -67,6 +67,21 @@ def place_of(model: type[BaseModel], location: Sequence[str | int]) -> Place:
     return Place(path, kind, chosen)
 
 
+def belongs(model: type[BaseModel], location: Sequence[str | int], key: str) -> str:
+    """Where a key belongs that is not known at a location, from nearby outwards; "" if nowhere."""
+    fields = [item for m in place_of(model, location).models for item in _fields(m).items()]
+    for outer, field in sorted(fields, key=lambda item: not item[1].is_required()):
+        inner = _bare(field.annotation)
+        inside = get_args(inner)[-1] if get_origin(inner) in (list, dict) else inner
+        if any(key in _fields(found) for found in _models(inside)):
+            return f"it belongs into {quoted(outer)}"
+    for length in range(len(location) - 1, -1, -1):
+        place = place_of(model, location[:length])
+        if len(place.models) == 1 and key in place.keys():  # noqa: SIM118  # not a mapping
+            return f"it belongs further out, beside {quoted(str(location[length]))}"
+    return ""
+
+
 def write_what(kind: Any, metadata: Sequence[Any] = ()) -> str:
     """What to write where a type is expected, to follow the word "write"; "" for any text."""
     if get_origin(kind) is Annotated:
@@ -75,8 +90,9 @@ def write_what(kind: Any, metadata: Sequence[Any] = ()) -> str:
     kind = _bare(kind, metadata := list(metadata))
     for item in metadata:
         schema = item.json_schema if isinstance(item, WithJsonSchema) else None
-        if schema and "examples" in schema:
-            return f"it like {one_of(schema['examples'][:2])}"
+        examples = [text for text in (schema or {}).get("examples", ()) if isinstance(text, str)]
+        if examples:
+            return f"it like {one_of(examples[:2])}"
     if models := _models(kind):
         return _block(models)
     origin = get_origin(kind)

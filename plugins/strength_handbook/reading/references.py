@@ -6,12 +6,22 @@ of its own may define what seems to be missing, so nothing is said about names i
 
 from collections.abc import Iterator, Mapping, Sequence
 
-from strength_handbook.model.exercise import Exercise
+from strength_handbook.model.dose_part import DosePart
+from strength_handbook.model.exercise import Doors, Exercise
 from strength_handbook.model.house_rules import RULES, read_value
-from strength_handbook.model.loading import BodyWeightLift, InHands, OnBar, OnMachine, OnStack
+from strength_handbook.model.loading import (
+    BodyWeightLift,
+    InHands,
+    OnBar,
+    OnCarrier,
+    OnMachine,
+    OnPivot,
+    OnStack,
+)
 from strength_handbook.model.program import Program, Wave
 from strength_handbook.model.quantities import LimitError
 from strength_handbook.model.room import Room
+from strength_handbook.model.shape import kebab
 from strength_handbook.reading.files import Kind
 from strength_handbook.reading.fit import check_fit
 from strength_handbook.reading.problem import Problem
@@ -74,11 +84,8 @@ def _check_rules(written: Written) -> Iterator[Problem]:
 
 def _check_exercise(written: Written, file: File[Exercise]) -> Iterator[Problem]:
     exercise, source = file.model, file.source
-    for name, door in (
-        ("easier", exercise.doors.easier), ("harder", exercise.doors.harder),
-        ("hurts", exercise.doors.hurts), ("taken", exercise.doors.taken),
-        ("no-partner", exercise.doors.no_partner),
-    ):  # fmt: skip
+    doors = {kebab(name): getattr(exercise.doors, name) for name in Doors.model_fields}
+    for name, door in doors.items():
         if door.to is not None:
             yield from _exercise_exists(written, source, ("doors", name, "to"), door.to)
     if written.room is not None and not written.unread(Kind.ROOM):
@@ -91,6 +98,10 @@ def _check_exercise(written: Written, file: File[Exercise]) -> Iterator[Problem]
                     advice = "write it in room.yml first"
                     yield _unknown(source, path, "thing in the room", name, things, advice=advice)
         yield from _check_loading(room, file)
+        yield from _check_bands(room, source, ("dose",), exercise.dose)
+        for name, door in doors.items():
+            if door.dose is not None:
+                yield from _check_bands(room, source, ("doors", name, "dose"), door.dose)
     base = getattr(exercise.load, "base", None)
     if base and written.programs and not written.unread(Kind.PROGRAM):
         bases = sorted({key for f in written.programs.values() for key in f.model.bases})
@@ -101,24 +112,44 @@ def _check_exercise(written: Written, file: File[Exercise]) -> Iterator[Problem]
 
 
 def _check_loading(room: Room, file: File[Exercise]) -> Iterator[Problem]:
-    load, source = file.model.load, file.source
-    wanted: tuple[str, str, Mapping[str, object], str] | None = None
+    load = file.model.load
+    wanted: list[tuple[str, str | None, Mapping[str, object], str]] = []
+    if isinstance(load, OnBar | OnPivot):
+        wanted.append(("bar", load.bar, room.bars, "bar"))
     if isinstance(load, OnBar):
-        wanted = ("bar", load.bar, room.bars, "bar")
+        wanted.append(("rack", load.rack, room.racks, "rack"))
+        wanted.append(("chains", load.chains, room.chains, "chain"))
+    elif isinstance(load, OnPivot):
+        wanted.append(("pivot", load.pivot, room.pivots, "pivot"))
     elif isinstance(load, InHands):
-        wanted = ("weight", load.weight, room.hand_weights, "hand weight")
-    elif isinstance(load, BodyWeightLift) and load.carrier:
-        wanted = ("carrier", load.carrier, room.carriers, "carrier")
+        wanted.append(("weight", load.weight, room.hand_weights, "hand weight"))
+    elif isinstance(load, BodyWeightLift | OnCarrier):
+        wanted.append(("carrier", load.carrier, room.carriers, "carrier"))
     elif isinstance(load, OnStack):
-        wanted = ("stack", load.stack, room.stacks, "stack")
+        wanted.append(("stack", load.stack, room.stacks, "stack"))
     elif isinstance(load, OnMachine):
-        wanted = ("machine", load.machine, room.machines, "machine")
-    if wanted and wanted[1] not in wanted[2]:
-        key, name, things, what = wanted
-        advice = (
-            f"room.yml has {one_of(tuple(things))}" if things else f"room.yml has no {what} yet"
-        )
-        yield _unknown(source, ("load", key), what, name, tuple(things), advice=advice)
+        wanted.append(("machine", load.machine, room.machines, "machine"))
+    for key, name, things, what in wanted:
+        if name is not None and name not in things:
+            advice = _room_advice(what, things)
+            yield _unknown(file.source, ("load", key), what, name, tuple(things), advice=advice)
+
+
+def _check_bands(room: Room, source: Source, path: Path, part: DosePart) -> Iterator[Problem]:
+    """Bands are named one by one, also in doses."""
+    named: list[tuple[Path, str]] = []
+    if part.bands is not None:
+        named += [((*path, "bands", "pair", i), name) for i, name in enumerate(part.bands.pair)]
+    if part.assist is not None and part.assist.band is not None:
+        named.append(((*path, "assist", "band"), part.assist.band))
+    for place, name in named:
+        if name not in room.bands:
+            advice = _room_advice("band", room.bands)
+            yield _unknown(source, place, "band", name, tuple(room.bands), advice=advice)
+
+
+def _room_advice(what: str, things: Mapping[str, object]) -> str:
+    return f"room.yml has {one_of(tuple(things))}" if things else f"room.yml has no {what} yet"
 
 
 def _exercise_exists(written: Written, source: Source, path: Path, name: str) -> Iterator[Problem]:
@@ -144,6 +175,7 @@ def _check_program(written: Written, key: str, file: File[Program]) -> Iterator[
 
 def _check_wave(written: Written, key: str, file: File[Wave]) -> Iterator[Problem]:
     source = file.source
+    room = written.room.model if written.room and not written.unread(Kind.ROOM) else None
     program = written.programs.get(key)
     whole = program is not None and key not in written.unread(Kind.PROGRAM)
     bases = tuple(program.model.bases) if program else ()
@@ -151,6 +183,11 @@ def _check_wave(written: Written, key: str, file: File[Wave]) -> Iterator[Proble
         for index, slot in enumerate(session.slots):
             path: Path = ("sessions", name, "slots", index)
             yield from _exercise_exists(written, source, (*path, "exercise"), slot.exercise)
+            if room is not None:
+                yield from _check_bands(room, source, path, slot)
+                for week, part in slot.weeks.items():
+                    place = (*path, "weeks", str(week))
+                    yield from _check_bands(room, source, place, part or DosePart())
             if whole and slot.base and slot.base not in bases:
                 advice = _base_advice(bases)
                 yield _unknown(source, (*path, "base"), "base", slot.base, bases, advice=advice)

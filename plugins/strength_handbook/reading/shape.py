@@ -10,7 +10,7 @@ from typing import TypeVar
 from pydantic import BaseModel, ValidationError
 from pydantic_core import ErrorDetails
 
-from strength_handbook.reading.keys import Place, place_of, write_what
+from strength_handbook.reading.keys import Place, belongs, place_of, write_what
 from strength_handbook.reading.problem import Problem
 from strength_handbook.reading.source import Path, Plain, Source
 from strength_handbook.reading.suggest import did_you_mean, one_of, quoted
@@ -45,7 +45,7 @@ def _problems(
         if detail["type"] == "extra_forbidden":
             *around, key = detail["loc"]
             place = place_of(model, around)
-            text, right = _unknown_key(str(key), place)
+            text, right = _unknown_key(str(key), place, belongs(model, around, str(key)))
             meant.add((*place.path, right))
             yield source.problem((*place.path, str(key)), "unknown-key", text, key=True)
     for detail in details:
@@ -70,9 +70,11 @@ def _refused(place: Place, source: Source, detail: ErrorDetails) -> Problem:
     return source.problem(path, slug, text, key=place.on_key)
 
 
-def _unknown_key(key: str, place: Place) -> tuple[str, str]:
+def _unknown_key(key: str, place: Place, elsewhere: str) -> tuple[str, str]:
     """What to say about an unknown key, and the key that was probably meant."""
     options = place.keys()
+    if elsewhere:
+        return f"{quoted(key)} does not stand here; {elsewhere}", ""
     hint = did_you_mean(key, options)
     right = next((option for option in options if hint.endswith(f"{quoted(option)}?")), "")
     chosen = f" where kind is {quoted(place.chosen)}" if place.chosen else ""

@@ -112,7 +112,7 @@ def _word(value: object, place: Place, context: Context) -> Words:
 def _kind_of_loading(value: object, _: Place, context: Context) -> Words:
     tags = [tag.strip().strip("'") for tag in str(context["expected_tags"]).split(",")]
     tag = value.get("kind") if isinstance(value, dict) else value
-    text = f"{shown(tag)} is not a kind of loading; write one of {one_of(tags)}"
+    text = f"{shown(tag)} is not a kind of loading; write one of {one_of(tags, limit=20)}"
     return "unknown-word", text + did_you_mean(str(tag), tags)
 
 
@@ -120,7 +120,7 @@ def _no_kind(_: object, place: Place, __: Context) -> Words:
     kinds = [str(m.model_fields["kind"].annotation) for m in place.models]
     words = [found[1] for kind in kinds if (found := re.search(r"'(.+)'", kind))]
     text = "missing key 'kind': how it is loaded; write one of "
-    return "missing-key", text + one_of(words)
+    return "missing-key", text + one_of(words, limit=20)
 
 
 def _form(value: object, place: Place, context: Context) -> Words:

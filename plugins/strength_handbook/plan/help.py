@@ -1,0 +1,45 @@
+"""Bands that take weight off a body-weight lift: which one for how much help."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from strength_handbook.model.resistance import Band
+
+STEP_UP = 1.15
+"""A band helps noticeably more from here on: two of one width may differ by less. Common practice,
+no source."""
+
+
+@dataclass(frozen=True, slots=True)
+class HelpBand:
+    """A band and how much it takes off, read at the bottom with a scale in the loop."""
+
+    number: str
+    grams: int
+
+
+def help_bands(bands: Mapping[str, Band]) -> tuple[HelpBand, ...]:
+    """Bands whose help was read, the weakest first."""
+    read = (HelpBand(key, band.help.grams) for key, band in bands.items() if band.help is not None)
+    return tuple(sorted(read, key=lambda band: (band.grams, band.number)))
+
+
+def band_for(bands: Mapping[str, Band], help_g: float) -> HelpBand | None:
+    """The weakest band that helps enough; None where none does."""
+    return next((band for band in help_bands(bands) if band.grams >= help_g), None)
+
+
+def next_easier(bands: Mapping[str, Band], number: str) -> HelpBand | None:
+    """The next band that makes it noticeably easier; None for the strongest.
+
+    A second band of the same width is no step: it may lie a little above by chance.
+    """
+    own = bands.get(number)
+    if own is None or own.help is None:
+        return None
+    for band in help_bands(bands):
+        width = bands[band.number].width
+        twin = width is not None and width == own.width
+        if not twin and band.grams >= STEP_UP * own.help.grams:
+            return band
+    return None
