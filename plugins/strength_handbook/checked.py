@@ -11,7 +11,8 @@ from pathlib import Path
 
 from strength_handbook.plan.worked import Worked, work_out
 from strength_handbook.reading.book import read_book
-from strength_handbook.reading.problem import Problem, Severity
+from strength_handbook.reading.problem import Problem, Severity, sorted_problems
+from strength_handbook.review.servable import unserved
 
 
 @dataclass(frozen=True)
@@ -35,8 +36,11 @@ def check_folder(folder: Path, shown: str | None = None) -> Checked:
         shown: its name in messages; as seen from the current folder if left out.
     """
     reading = read_book(folder, shown_path(folder) if shown is None else shown)
-    worked = work_out(reading.book) if reading.book is not None else None
-    return Checked(worked, tuple(reading.problems))
+    if reading.book is None:
+        return Checked(None, tuple(reading.problems))
+    worked = work_out(reading.book)
+    problems = sorted_problems([*reading.problems, *unserved(worked, reading.written)])
+    return Checked(None if errors_in(problems) else worked, tuple(problems))
 
 
 def shown_path(path: Path) -> str:

@@ -116,6 +116,16 @@ def test_more_plates_never_make_a_load_worse(
         assert (-after.total_g, len(after.side_g)) <= (-before.total_g, len(before.side_g))
 
 
+@pytest.mark.parametrize(("sleeve", "plates"), [(415.0, 10), (414.999, 9)])
+def test_sleeve_is_filled_to_the_last_micrometre(sleeve: float, plates: int) -> None:
+    table = load_table(20_000, (PlateSize(10_000, 11, 41.5),), sleeve_mm=sleeve)
+    assert len(table.loads[-1].side_g) == plates
+
+
+def test_a_plate_that_was_not_measured_takes_no_room() -> None:
+    assert load_table(20_000, (PlateSize(5_000, 1),), sleeve_mm=0).loads[-1].total_g == 30_000
+
+
 def test_more_but_thinner_plates_where_the_sleeve_is_short() -> None:
     # 60 kg need one plate a side; for 70 kg it stands in the way of the small ones.
     room = (PlateSize(20_000, 1, 60.0), PlateSize(10_000, 2, 20.0), PlateSize(5_000, 1, 20.0))

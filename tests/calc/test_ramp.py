@@ -53,6 +53,15 @@ def test_a_bar_of_85_percent_is_near_enough_to_the_top() -> None:
     assert [step.load_g for step in ramp_targets(20_000, 17_000)] == [17_000]
 
 
+def test_a_bar_a_little_below_85_percent_is_not() -> None:
+    assert [step.load_g for step in ramp_targets(20_000, 16_980)] == [16_980, 18_000]
+
+
+def test_a_step_close_to_the_one_before_is_left_out() -> None:
+    steps = ramp_targets(60_000, 20_000, steps=((40, 5), (50, 4), (55, 3), (90, 1)))
+    assert [step.load_g for step in steps] == [24_000, 30_000, 54_000]
+
+
 def test_a_last_step_just_worth_while_is_kept() -> None:
     steps = ramp_targets(50_000, 20_000, last_jump_percent=40)
     assert [step.load_g for step in steps][-2:] == [40_000, 45_000]
@@ -71,6 +80,12 @@ def test_a_step_further_off_than_half_the_last_jump_is_left_out(
     plates = tuple(PlateSize(grams, 1) for grams in (inner, 70_000 - inner, 10_000))
     table = load_table(20_000, plates, sides=1)
     assert kilograms(ramp_plan(table, 100_000, steps=((50, 5), (90, 1)))) == loads
+
+
+def test_a_last_step_just_within_reach_is_taken() -> None:
+    # 97.5 kg, 7.5 % of the top load above the wanted 90 kg, is the only load near the top.
+    table = load_table(20_000, pairs((77.5, 1), (2.5, 1)), sides=1)
+    assert kilograms(ramp_plan(table, 100_000, steps=((50, 5), (90, 1)))) == [97.5]
 
 
 def test_the_bar_is_one_step_however_small_the_jumps() -> None:

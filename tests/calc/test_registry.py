@@ -11,7 +11,13 @@ from types import ModuleType
 import pytest
 
 from strength_handbook import calc
-from strength_handbook.calc.registry import Formula, OutOfRangeError, all_formulas, formula
+from strength_handbook.calc.registry import (
+    Evidence,
+    Formula,
+    OutOfRangeError,
+    all_formulas,
+    formula,
+)
 
 FORMULAS = all_formulas()
 MODULES = [
@@ -46,6 +52,18 @@ def test_list_is_sorted_and_without_doubles() -> None:
     assert len({entry.id for entry in FORMULAS}) == len(FORMULAS)
 
 
+def test_kinds_of_evidence_as_printed() -> None:
+    # A reader sees these four words beside the figures.
+    assert set(Evidence) == {"measured", "published", "arithmetic", "house rule"}
+    assert {entry.evidence for entry in FORMULAS} == set(Evidence)
+
+
+def test_an_exact_formula_states_no_error() -> None:
+    errors = {entry.id: entry.error for entry in FORMULAS}
+    assert errors["load_at_percent"] == errors["plate_centres"] == ""
+    assert errors["epley_1985"]
+
+
 @pytest.mark.parametrize("entry", FORMULAS, ids=entry_id)
 def test_entry_is_complete(entry: Formula) -> None:
     assert entry.id in FUNCTIONS, "registered under a name that no module offers"
@@ -72,7 +90,7 @@ def test_letters_of_the_equation_are_defined(entry: Formula) -> None:
     equation = entry.equation
     letters = {
         found[1]
-        for found in re.finditer(r"(?<![\w'])([^\W\d_])(?:[₀-₉ᵢₐₗ₋]+|_\w+)?(?![\w'])", equation)
+        for found in re.finditer(r"(?<![\w'])([A-Za-zα-ω])(?:[₀-₉ᵢₐₗ₋]+|_\w+)?(?![\w'])", equation)
         # What stands left of an equals sign is defined by it; after a number it is a unit.
         if not re.match(r"(\(h\))? =", equation[found.end() :])
         and not re.search(r"\d\s?$", equation[: found.start()])

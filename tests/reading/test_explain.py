@@ -12,7 +12,7 @@ from strength_handbook.reading.explain import EXPLANATIONS
 from strength_handbook.reading.explain_yaml import YAML
 from strength_handbook.reading.yaml_source import read_source
 
-FOLDERS = ("reading", "model", "publish")
+FOLDERS = ("reading", "model", "publish", "review")
 MODULES = sorted(path for folder in FOLDERS for path in (demo.PACKAGE / folder).glob("*.py"))
 KEBAB = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*")
 # Which argument of a call is the slug.

@@ -202,6 +202,8 @@ def lighter(dose: Dose, keep_sets: float, keep_load: float, keep_hold: float) ->
     high = max(low, math.floor(dose.sets.high * keep_sets / 100 + 1e-9))
     work = dose.work
     match work:
+        case Hold() | Clock() if keep_hold == 100:
+            pass
         case Hold(seconds):
             work = Hold(max(5.0, 5 * round(seconds * keep_hold / 500)))
         case Clock(seconds):

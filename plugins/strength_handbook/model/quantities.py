@@ -71,14 +71,16 @@ class Mass:
 def in_unit(grams: int, unit: str) -> str:
     """Grams as a number in ``kg`` or ``lb``, without needless zeros.
 
-    Pounds are rounded to a tenth: a 45 lb plate is kept as 20 412 g, half a gram off, so a hundred
-    such plates would still print right.
+    Pounds are kept in whole grams, half a gram off at most for each plate: what comes near a
+    quarter of a pound is meant as that, the rest is rounded to a tenth.
 
-    >>> in_unit(97500, "kg"), in_unit(20412 * 2, "lb"), in_unit(1250, "kg")
-    ('97.5', '90', '1.25')
+    >>> in_unit(97500, "kg"), in_unit(20412 * 2, "lb"), in_unit(1250, "kg"), in_unit(567, "lb")
+    ('97.5', '90', '1.25', '1.25')
     """
     if unit == "lb":
-        return f"{grams / GRAMS_PER_POUND:.1f}".removesuffix(".0")
+        pounds = grams / GRAMS_PER_POUND
+        quarter = round(pounds * 4) / 4
+        return f"{quarter:g}" if abs(pounds - quarter) < 0.03 else f"{pounds:.1f}"
     return f"{grams / 1000:.3f}".rstrip("0").rstrip(".")
 
 

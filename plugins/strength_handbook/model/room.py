@@ -32,16 +32,22 @@ class Thing(Shape):
 class Bar(Thing):
     """A bar or a plate-loaded handle: plates go on both ends."""
 
-    mass: MassText
+    mass: Annotated[MassText, within(Mass.parse, "0.5 kg", "100 kg")]
     """Without collars."""
     sleeve: Annotated[Metres, within(read_length, "1 cm", "1 m")] | None = None
     """Length for plates on one side; leave out where it never runs short."""
     between_collars: Annotated[Metres, within(read_length, "10 cm", "3 m")] | None = None
     """Distance between the inner collars, for the tip check."""
-    collar: MassText = Mass(0)
+    collar: Annotated[MassText, within(Mass.parse, "0 kg", "10 kg")] = Mass(0)
     """Mass of one outer collar, if it counts."""
     limit: MassText | None = None
     """The maker's limit for everything on the bar, bar included."""
+
+    @model_validator(mode="after")
+    def _carries_itself(self) -> "Bar":
+        if self.limit is not None and self.limit.grams < self.mass.grams:
+            raise refuse("range", f"the limit is below the bar's own mass, {self.mass.label}")
+        return self
 
 
 class Plate(Shape):

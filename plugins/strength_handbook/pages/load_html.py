@@ -25,6 +25,8 @@ def plates(scale: Scale, step: Step, units: str) -> str:
             return f"{head} + {bare_mass(step.parts[1], units)}" if len(step.parts) > 1 else head
         case "hung":
             return parts or ("empty" if step.grams else "nothing")
+        case "pivot":
+            return parts or "bare bar"
         case "fixed" | "plate":
             return ""
 
@@ -37,6 +39,7 @@ def per_side_head(scale: Scale | None) -> str:
         "bar": f"plates each side of the {escape(scale.on)}",
         "pin": "pin",
         "hung": f"plates on the {escape(scale.on)}",
+        "pivot": f"plates on the free end of the {escape(scale.on)}",
         "fixed": "",
         "plate": "",
     }[scale.kind]
@@ -67,7 +70,9 @@ def _amount(load: PlannedLoad, scale: Scale | None, units: str) -> str:
             lightest = mass(scale.lightest_g, units)
             return f"planned {planned_mass(load.planned_g, units)}; the lightest here is {lightest}"
         return f"planned {planned_mass(load.planned_g, units)}"
-    if load.body_g:
+    if scale is not None and scale.kind == "pivot" and not load.step.grams:
+        return "<b>bare bar</b>"
+    if load.body_g or scale is None:
         if not load.step.grams:
             return "<b>body weight</b>"
         how = plates(scale, load.step, units) if scale else ""

@@ -9,6 +9,7 @@ from strength_handbook.model.book import Book
 from strength_handbook.model.dose import Clock, ClusterSet, Distance, Hold, Reps, StripSet
 from strength_handbook.plan.loads import PlannedLoad
 from strength_handbook.plan.scales import Scale
+from strength_handbook.plan.variable import Variable
 from strength_handbook.plan.volume import Volume
 from strength_handbook.plan.worked import WorkedProgram, WorkedSession, WorkedSlot, WorkedWeek
 
@@ -89,7 +90,10 @@ def _slot(worked: WorkedSlot) -> dict[str, Any]:
         "method": method(worked),
         "load": dose.load.text if dose.load else None,
         "base": worked.base_id,
-        "by_lifter": {name: _load(load, worked.scale) for name, load in worked.loads.items()},
+        "by_lifter": {
+            name: _load(load, worked.scale) | _variable(worked.variable.get(name))
+            for name, load in worked.loads.items()
+        },
     }
 
 
@@ -131,9 +135,28 @@ def _load(load: PlannedLoad, scale: Scale | None) -> dict[str, Any]:
         data["plates_per_side_kg"] = [_kg(grams) for grams in load.step.parts]
     elif load.step is not None and load.step.parts:
         data["plates_kg"] = [_kg(grams) for grams in load.step.parts]
-    if load.body_g:
+    # A plate on the back of a push-up does not count whole at the hands.
+    if load.body_g and not (scale is not None and scale.kind == "plate"):
         data["system_kg"] = None if actual is None else _kg(round(load.body_g) + actual)
     return data
+
+
+def _variable(variable: Variable | None) -> dict[str, Any]:
+    """What bands or chains make of it: to half a kilogram, as the readings allow."""
+    if variable is None:
+        return {}
+    load = variable.load
+    return {
+        "with": variable.what,
+        "bottom_kg": _half(load.bottom),
+        "middle_kg": _half(load.middle),
+        "top_kg": _half(load.top),
+        "top_share_percent": round(load.top_share),
+    }
+
+
+def _half(kg: float) -> float:
+    return _short(round(kg * 2) / 2)
 
 
 def _kg(grams: float) -> float:

@@ -1,8 +1,11 @@
 """Bands that take weight off a body-weight lift: which one for how much help."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
+from strength_handbook.model.dose import Dose
+from strength_handbook.model.load import BodyWeight
+from strength_handbook.model.loading import BodyWeightLift, Loading
 from strength_handbook.model.resistance import Band
 
 STEP_UP = 1.15
@@ -16,6 +19,14 @@ class HelpBand:
 
     number: str
     grams: int
+
+
+@dataclass(frozen=True, slots=True)
+class Assisted:
+    """The band of a dose, and the next one that makes it noticeably easier."""
+
+    band: HelpBand
+    easier: HelpBand | None
 
 
 def help_bands(bands: Mapping[str, Band]) -> tuple[HelpBand, ...]:
@@ -43,3 +54,23 @@ def next_easier(bands: Mapping[str, Band], number: str) -> HelpBand | None:
         if not twin and band.grams >= STEP_UP * own.help.grams:
             return band
     return None
+
+
+def with_help(dose: Dose, loading: Loading, bands: Mapping[str, Band]) -> Dose:
+    """A dose that only names its band, with what that band takes off as its load."""
+    assist = dose.said.assist
+    if assist is None or assist.band is None or dose.load is not None:
+        return dose
+    band = bands.get(assist.band)
+    if band is None or band.help is None or not isinstance(loading, BodyWeightLift):
+        return dose
+    return replace(dose, load=BodyWeight(band.help, -1))
+
+
+def assisted(dose: Dose, bands: Mapping[str, Band]) -> Assisted | None:
+    """The band that a dose names, where its help was read."""
+    number = dose.said.assist.band if dose.said.assist is not None else None
+    band = bands.get(number) if number is not None else None
+    if number is None or band is None or band.help is None:
+        return None
+    return Assisted(HelpBand(number, band.help.grams), next_easier(bands, number))

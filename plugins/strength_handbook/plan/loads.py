@@ -8,6 +8,7 @@ import math
 from dataclasses import dataclass
 
 from strength_handbook.calc.effort import percent_from_effort, reserve_is_reliable
+from strength_handbook.calc.push_up import ebben_2011_push_up, push_up_load
 from strength_handbook.calc.repetitions import TEXTBOOK_CHART, percent_for_reps
 from strength_handbook.model.dose import Dose, Reps
 from strength_handbook.model.load import (
@@ -22,7 +23,7 @@ from strength_handbook.model.load import (
     RepMax,
     Setting,
 )
-from strength_handbook.model.loading import BodyWeightLift, Loading
+from strength_handbook.model.loading import BodyWeightLift, Loading, PushUp
 from strength_handbook.model.quantities import GRAMS_PER_POUND
 from strength_handbook.plan.scales import POUND_SLACK_G, Scale, Step
 
@@ -70,9 +71,32 @@ class PlannedLoad:
         return 100 * (self.actual_g + self.body_g) / self.reference_g
 
 
-def body_share_g(loading: Loading, body_g: float) -> float:
-    """Share of the body that a body-weight lift moves; 0 for other lifts."""
+def body_share_g(loading: Loading, body_g: float, height: float | None = None) -> float:
+    """Share of the body that a body-weight lift moves; 0 for other lifts.
+
+    Args:
+        loading: how the exercise is loaded.
+        body_g: body mass.
+        height: of the hands in a push-up, in m; the floor if None.
+    """
+    if isinstance(loading, PushUp):
+        return body_g * ebben_2011_push_up(height or 0.0) / 100
     return body_g * loading.share / 100 if isinstance(loading, BodyWeightLift) else 0.0
+
+
+def moved_g(loading: Loading, body_g: float, load_g: int, height: float | None = None) -> int:
+    """Everything that a repetition moves: share of the body and load.
+
+    Args:
+        loading: how the exercise is loaded.
+        body_g: body mass.
+        load_g: the load itself; negative for help.
+        height: of the hands in a push-up, in m; the floor if None.
+    """
+    if isinstance(loading, PushUp):
+        share = ebben_2011_push_up(height or 0.0)
+        return round(1000 * push_up_load(body_g / 1000, share, load_g / 1000))
+    return round(body_share_g(loading, body_g)) + load_g
 
 
 def achievable(target_g: float, scale: Scale | None, units: str) -> tuple[Step | None, int]:
@@ -167,14 +191,14 @@ def plan_load(
         units: unit that the pages print, for help in whole units.
         training_max: the house's training max, percent of the base.
     """
-    share_g = body_share_g(loading, body_g or 0)
+    share_g = body_share_g(loading, body_g or 0, dose.said.height)
     percent = reference_percent(dose, training_max)
     if percent is not None:
         if base_g is None or (share_g == 0 and isinstance(loading, BodyWeightLift)):
             return None
-        return _achieved(base_g * percent / 100 - share_g, scale, base_g, share_g, units)
+        return achieved(base_g * percent / 100 - share_g, scale, base_g, share_g, units)
     planned = _planned(dose.load, body_g)
-    return None if planned is None else _achieved(planned, scale, 0, share_g, units)
+    return None if planned is None else achieved(planned, scale, 0, share_g, units)
 
 
 def _planned(load: Load | None, body_g: float | None) -> float | None:
@@ -189,8 +213,17 @@ def _planned(load: Load | None, body_g: float | None) -> float | None:
     raise TypeError(f"no rule for {load!r}")
 
 
-def _achieved(
+def achieved(
     planned_g: float, scale: Scale | None, reference_g: float, share_g: float, units: str
 ) -> PlannedLoad:
+    """A wanted load and the one that exists for it.
+
+    Args:
+        planned_g: what is wanted.
+        scale: the loads that exist.
+        reference_g: what percentages are of, or 0.
+        share_g: share of the body that moves with the load, or 0.
+        units: unit that the pages print.
+    """
     step, help_g = achievable(planned_g, scale, units)
     return PlannedLoad(round(planned_g, 3), step, help_g, reference_g, share_g)

@@ -46,15 +46,7 @@ class Minutes:
 def session_minutes(book: Book, program: Program, slots: Sequence[TimedSlot]) -> Minutes:
     """Minutes of a session, for as many people at a station as the program says."""
     warm_up, close = program.warm_up / 60, program.close / 60
-    letters: dict[str, list[TimedSlot]] = {}
-    for slot in slots:
-        letters.setdefault(slot.order[0], []).append(slot)
-    blocks: list[tuple[str, Block]] = []
-    for letter, group in letters.items():
-        ramp = _ramp(book, program, group)
-        if ramp is not None:
-            blocks.append((letter, ramp))
-        blocks.append((letter, _block(book, program, group)))
+    blocks = session_blocks(book, program, slots)
     starts: list[tuple[str, float]] = []
     clock = 0.0
     for index, (letter, block) in enumerate(blocks):
@@ -64,6 +56,22 @@ def session_minutes(book: Book, program: Program, slots: Sequence[TimedSlot]) ->
         if index + 1 < len(blocks):
             clock += gap_seconds(block)
     return Minutes(warm_up + clock / 60 + close, clock / 60, tuple(starts))
+
+
+def session_blocks(
+    book: Book, program: Program, slots: Sequence[TimedSlot]
+) -> list[tuple[str, Block]]:
+    """What is done in a row, with its letter; a ramp is a block of its own before its letter's."""
+    letters: dict[str, list[TimedSlot]] = {}
+    for slot in slots:
+        letters.setdefault(slot.order[0], []).append(slot)
+    blocks: list[tuple[str, Block]] = []
+    for letter, group in letters.items():
+        ramp = _ramp(book, program, group)
+        if ramp is not None:
+            blocks.append((letter, ramp))
+        blocks.append((letter, _block(book, program, group)))
+    return blocks
 
 
 def work_seconds(book: Book, dose: Dose) -> float:

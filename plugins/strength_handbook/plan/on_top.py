@@ -58,28 +58,24 @@ def on_top(room: Room, loading: Loading, dose: Dose) -> OnTop | None:
     return _chains(room.chains[loading.chains], chains, loading.travel)
 
 
-def slot_variable(
-    room: Room,
-    loading: Loading,
-    dose: Dose,
-    weights_g: Mapping[str, int | None],
-    bases_g: Mapping[str, int],
+def served(room: Room, loading: Loading, dose: Dose) -> OnTop | None:
+    """The same, and None too where the room cannot serve it; `review.servable` reports that."""
+    try:
+        return on_top(room, loading, dose)
+    except CannotServeError:
+        return None
+
+
+def for_lifters(
+    asked: OnTop | None, weights_g: Mapping[str, int | None], bases_g: Mapping[str, int]
 ) -> dict[str, Variable]:
     """Loads with bands or chains of every lifter for whom they can be known.
 
-    What the room cannot serve is left out here; `review.servable` reports it.
-
     Args:
-        room: the room.
-        loading: how the exercise is loaded.
-        dose: what is asked.
+        asked: what hangs on the bar, if anything.
         weights_g: bar and plates by lifter.
         bases_g: tested value by lifter.
     """
-    try:
-        asked = on_top(room, loading, dose)
-    except CannotServeError:
-        return {}
     if asked is None:
         return {}
     found = {

@@ -1,10 +1,23 @@
 """Warm-up steps to today's load, adding plates only."""
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from functools import lru_cache
 
 from strength_handbook.calc.plates import LoadTable
 from strength_handbook.calc.ramp import ramp_plan, ramp_targets
+from strength_handbook.calc.repetitions import TEXTBOOK_CHART, percent_for_reps
 from strength_handbook.calc.stacks import fewest_moves
+from strength_handbook.model.load import FixedLoad
+from strength_handbook.model.loading import OnBar
+from strength_handbook.model.room import Room
+from strength_handbook.plan.loads import is_estimate
+from strength_handbook.plan.scales import bar_table
+from strength_handbook.plan.tables import base_strip
+from strength_handbook.plan.worked import WorkedSlot
+
+EVERY_ROW = 4
+"""Of the look-up strip every so-manieth row gets its warm-up steps: enough to read between."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,7 +39,28 @@ class RampStep:
     reps: int
 
 
-def ramp_to(table: LoadTable, top_g: int) -> tuple[RampStep, ...]:
+Ramp = tuple[RampStep, ...]
+
+
+@dataclass(frozen=True, eq=False)
+class Ramps:
+    """Warm-up steps of one slot.
+
+    Attributes:
+        to_top: they lead to today's expected top set, not to a planned load.
+        everybody: steps to a load that is the same for all, or empty.
+        by_lifter: steps of each example lifter whose load is known.
+        rows: tested value in grams and its steps, for those without a profile.
+    """
+
+    to_top: bool
+    everybody: Ramp = ()
+    by_lifter: Mapping[str, Ramp] = field(default_factory=dict)
+    rows: tuple[tuple[int, Ramp], ...] = ()
+
+
+@lru_cache(maxsize=4096)
+def ramp_to(table: LoadTable, top_g: int) -> Ramp:
     """Steps to a load, the load itself last; empty where it cannot be built.
 
     Where no loading grows by adding alone, the steps with the fewest plate moves are taken.
@@ -39,21 +73,61 @@ def ramp_to(table: LoadTable, top_g: int) -> tuple[RampStep, ...]:
         ]
         last = RampStep(ramp.top.total_g, ramp.top.side_g, ramp.top_on_g, (), 0)
         return (*steps, last)
-    wanted = ramp_targets(top_g, table.empty_g)
-    reachable = [
-        (load.total_g, target.reps)
-        for target in wanted
-        if (load := table.best(target.load_g)) is not None
-    ]
     top = table.best(top_g)
     if top is None:
         return ()
-    rising = [pair for pair in reachable if pair[0] < top.total_g]
-    plan = fewest_moves(table, [grams for grams, _ in rising] + [top.total_g])
+    # Two wanted loads may come to the same plates; the lighter one's repetitions stay.
+    reps: dict[int, int] = {}
+    for target in ramp_targets(top.total_g, table.empty_g):
+        load = table.best(target.load_g)
+        if load is not None and load.total_g < top.total_g:
+            reps.setdefault(load.total_g, target.reps)
+    plan = fewest_moves(table, [*reps, top.total_g])
     if plan is None:
         return ()
-    reps = [count for _, count in rising] + [0]
     return tuple(
         RampStep(one.load.total_g, one.load.side_g, one.on_g, one.off_g, count)
-        for one, count in zip(plan.sets, reps, strict=True)
+        for one, count in zip(plan.sets, [*reps.values(), 0], strict=True)
     )
+
+
+def slot_ramps(room: Room, slot: WorkedSlot) -> Ramps | None:
+    """Warm-up steps of a main lift on a bar whose load is known; None for all others."""
+    loading, dose, scale = slot.exercise.load, slot.dose, slot.scale
+    if (
+        not isinstance(loading, OnBar)
+        or loading.hands is not None
+        or scale is None
+        or slot.exercise.role != "main"
+        or dose.said.test is not None
+    ):
+        return None
+    table = bar_table(room, loading)
+    if isinstance(dose.load, FixedLoad) and dose.top is None:
+        step = scale.best(dose.load.mass.grams)
+        return Ramps(to_top=False, everybody=ramp_to(table, step.grams)) if step else None
+    percent = _percent(slot)
+    if percent is None or slot.base is None:
+        return None
+    by_lifter = {
+        name: ramp
+        for name, load in slot.loads.items()
+        if (step := scale.best(load.reference_g * percent / 100))
+        and (ramp := ramp_to(table, step.grams))
+    }
+    rows = tuple(
+        (value, ramp)
+        for value, cell in base_strip(slot.base, scale, percent).rows[::EVERY_ROW]
+        if cell.step and (ramp := ramp_to(table, cell.step.grams))
+    )
+    if not by_lifter and not rows:
+        return None
+    return Ramps(to_top=dose.top is not None, by_lifter=by_lifter, rows=rows)
+
+
+def _percent(slot: WorkedSlot) -> float | None:
+    """Percent of the base to which the ramp leads: today's top set where there is one."""
+    top = slot.dose.top
+    if top is not None:
+        return percent_for_reps(top) if top <= TEXTBOOK_CHART[-1][0] else None
+    return None if is_estimate(slot.dose) else slot.percent

@@ -5,6 +5,7 @@ The plates are for the straight part, the percentage; bands and chains come on t
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from functools import lru_cache
 from itertools import combinations
 
 from strength_handbook.calc.bands import BandCurve, BandPair, banded_load, choose_band_pair
@@ -102,11 +103,16 @@ def band_curves(bands: Mapping[str, Band]) -> dict[str, BandCurve]:
 
 def fitting_pairs(curves: Mapping[str, BandCurve], travel: Travel) -> tuple[BandPair, ...]:
     """Every two bands that were read at both heights, are taut at the bottom and alike enough."""
+    return _fitting(tuple(sorted(curves.items())), travel.bottom, travel.top)
+
+
+@lru_cache(maxsize=64)
+def _fitting(
+    curves: tuple[tuple[str, BandCurve], ...], bottom: float, top: float
+) -> tuple[BandPair, ...]:
     pairs = (
-        choose_band_pair(
-            {a: curves[a], b: curves[b]}, 0, travel.bottom, travel.top, LARGEST_MISMATCH
-        )
-        for a, b in combinations(sorted(curves), 2)
+        choose_band_pair(dict(two), 0, bottom, top, LARGEST_MISMATCH)
+        for two in combinations(curves, 2)
     )
     return tuple(pair for pair in pairs if pair is not None)
 

@@ -9,15 +9,18 @@ from strength_handbook.model.dose import Dose
 from strength_handbook.model.exercise import Exercise
 from strength_handbook.model.program import Base, Program, Session, Slot, Wave
 from strength_handbook.model.slot_dose import slot_dose
+from strength_handbook.plan.help import Assisted, assisted, with_help
 from strength_handbook.plan.loads import (
     PlannedLoad,
-    body_share_g,
     is_estimate,
+    moved_g,
     plan_load,
     reference_percent,
 )
 from strength_handbook.plan.minutes import Minutes, TimedSlot, session_minutes
+from strength_handbook.plan.on_top import for_lifters, served
 from strength_handbook.plan.scales import Scale, scale_for
+from strength_handbook.plan.variable import OnTop, Variable
 from strength_handbook.plan.volume import Volume, add_up, slot_volume
 
 
@@ -37,6 +40,9 @@ class WorkedSlot:
         loads: load of each example lifter for whom it can be known.
         reps_possible: repetitions most people can do at that percentage and tempo, or None.
         volume: sums of the slot.
+        on_top: bands or chains that hang on the bar, or None.
+        variable: the load with them of each example lifter for whom it can be known.
+        assisted: the band that takes weight off, and the next easier one, or None.
     """
 
     slot: Slot
@@ -50,6 +56,9 @@ class WorkedSlot:
     loads: Mapping[str, PlannedLoad]
     reps_possible: RepBand | None
     volume: Volume
+    on_top: OnTop | None = None
+    variable: Mapping[str, Variable] = field(default_factory=dict)
+    assisted: Assisted | None = None
 
     @property
     def order(self) -> str:
@@ -222,26 +231,41 @@ def work_slot(
     """
     exercise = book.exercises[exercise_id]
     training_max = book.rule("training-max")
+    asked = with_help(dose, exercise.load, book.room.bands)
     loads: dict[str, PlannedLoad] = {}
     moved: dict[str, int | None] = {}
     for name, lifter in book.lifters.items():
         body = lifter.bodyweight.grams
         tested = lifter.bases.get(base_id) if base_id else None
         load = plan_load(
-            dose, exercise.load, scale, body_g=body,
+            asked, exercise.load, scale, body_g=body,
             base_g=tested.grams if tested else None, units=book.room.units,
             training_max=training_max,
         )  # fmt: skip
         if load is not None:
             loads[name] = load
             actual = load.actual_g
-            share = round(body_share_g(exercise.load, body))
             pieces = 2 if scale is not None and scale.per_hand else 1
-            moved[name] = None if actual is None else pieces * actual + share
-    percent = reference_percent(dose, training_max) if base else None
+            moved[name] = (
+                None
+                if actual is None
+                else moved_g(exercise.load, body, pieces * actual, dose.said.height)
+            )
+    percent = reference_percent(asked, training_max) if base else None
+    on_top = served(book.room, exercise.load, dose)
+    variable = for_lifters(
+        on_top,
+        {name: load.actual_g for name, load in loads.items()},
+        {
+            name: lifter.bases[base_id].grams
+            for name, lifter in book.lifters.items()
+            if base_id and base_id in lifter.bases
+        },
+    )  # fmt: skip
     return WorkedSlot(
         slot, exercise_id, exercise, dose, base_id, base, percent, scale, loads,
         _reps_possible(book, dose, percent), slot_volume(book, exercise, dose, moved),
+        on_top, variable, assisted(dose, book.room.bands),
     )  # fmt: skip
 
 

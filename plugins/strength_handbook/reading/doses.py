@@ -36,7 +36,7 @@ def expand_doses(source: Source) -> tuple[Source, list[Problem]]:
             return {} if path[-1] == "dose" else None
         long: dict[str, Plain] = {}
         for value in found:
-            _store(long, value)
+            store(long, value)
             for length in range(1, len(value.key) + 1):
                 place = (*path, *value.key[:length])
                 marks[place] = key_marks[place] = _mark(whole, value.start)
@@ -53,13 +53,25 @@ def _is_dose(path: Path) -> bool:
     return len(path) == 6 and path[0] == "sessions" and path[2] == "slots" and path[4] == "weeks"
 
 
-def _store(long: dict[str, Plain], value: Found) -> None:
-    inner = long
-    for part in value.key[:-1]:
-        step = inner.setdefault(part, {})
-        if isinstance(step, dict):
+def store(long: dict[str, Plain], value: Found) -> None:
+    """Put one value of a line into its place in the long form.
+
+    >>> dose: dict[str, Plain] = {}
+    >>> for value in read_dose("3x(4+2)/20 s"):
+    ...     store(dose, value)
+    >>> dose
+    {'sets': '3', 'cluster': {'parts': ['4', '2'], 'pause': '20 s'}}
+    """
+    inner: Plain = long
+    for part, following in zip(value.key, (*value.key[1:], None), strict=True):
+        step: Plain = value.value
+        if following is not None:
+            step = [] if isinstance(following, int) else {}
+        if isinstance(inner, dict):
+            inner = inner.setdefault(str(part), step)
+        elif isinstance(inner, list):  # values of a list come in order
+            inner.append(step)
             inner = step
-    inner[value.key[-1]] = value.value
 
 
 def _mark(whole: Mark, start: int) -> Mark:

@@ -2,112 +2,37 @@
 
     4x5 @ 74 %, tempo 4-1-X-0, RIR 2, rest 2:30
 
-Clauses stand in any order after the first; commas between them are welcome and not needed. The
-reader does not judge values, it only finds them and remembers their columns, so that whatever is
-wrong later is reported at the word that is wrong.
+Clauses stand in any order after the first; commas between them are welcome and not needed, except
+after words of the coach's own. The reader does not judge values, it only finds them and remembers
+their columns, so that whatever is wrong later is reported at the word that is wrong.
 """
 
 import re
-from collections.abc import Callable, Iterator
-from dataclasses import dataclass
+from collections.abc import Iterator
 
+from strength_handbook.model.line_words import COUNT, END, LOAD, LONGEST
+from strength_handbook.reading.clauses import CLAUSES, WORDS, Found, NotationError
 from strength_handbook.reading.suggest import did_you_mean, quoted
 
-_MASS = r"\d+(?:[.,]\d+)?\s*(?:kg|lbs?|g)"
-_PERCENT = r"\d+(?:[.,]\d+)?\s*%"
-_TIME = r"(?:\d{1,2}:\d{2}|\d+(?:[.,]\d+)?\s*(?:s|sec|min))"
-_LENGTH = r"\d+(?:[.,]\d+)?\s*(?:m|ft)"
-_COUNT = r"\d+(?:\s*[-–]\s*\d+|\+)?"
-_TEMPO = r"[\dXx]+(?:[-–][\dXx]+){2,}"
-_END = r"(?=$|[\s,;)@])"
-_LOAD = (
-    rf"{_PERCENT}(?:\s*(?:of\s+)?(?:system|BM(?:\s*/\s*hand)?|(?:the\s+)?top))?"
-    rf"|BW(?:\s*[+\-−–]\s*{_MASS})?|\d+\s*RM|\d+(?:[.,]\d+)?\s*units?|{_MASS}"
-)
+__all__ = ["EXAMPLE", "Found", "NotationError", "read_dose"]
 
 EXAMPLE = "'4x5 @ 74 %, tempo 4-1-X-0, RIR 2, rest 2:30'"
-LONGEST = 200
-"""Most characters in a line; keeps the search for clauses short, whatever stands there."""
 
-
-@dataclass(frozen=True, slots=True)
-class Found:
-    """One value of a dose.
-
-    Attributes:
-        key: path of the key in the long form, such as ``("rest",)`` or ``("last-set", "cap")``.
-        value: its text or number.
-        start: position of the value in the line, from 0.
-    """
-
-    key: tuple[str, ...]
-    value: str | int | bool
-    start: int
-
-
-class NotationError(ValueError):
-    """A word in the line that cannot be read.
-
-    Attributes:
-        start: its position in the line, from 0.
-    """
-
-    def __init__(self, start: int, text: str) -> None:
-        self.start = start
-        super().__init__(text)
-
-
-def _take(*keys: str) -> Callable[[re.Match[str]], Iterator[Found]]:
-    """A handler that stores the match's groups under the given keys."""
-
-    def handle(found: re.Match[str]) -> Iterator[Found]:
-        for number, key in enumerate(keys, start=1):
-            if found[number] is not None:
-                yield Found((key,), found[number].strip(), found.start(number))
-
-    return handle
-
-
-def _last_set(found: re.Match[str]) -> Iterator[Found]:
-    for number, key in enumerate(("floor", "cap", "rir"), start=1):
-        if found[number] is not None:
-            yield Found(("last-set", key), int(found[number]), found.start(number))
-
-
-def _each_side(found: re.Match[str]) -> Iterator[Found]:
-    yield Found(("each-side",), value=True, start=found.start())
-
-
-_CLAUSES: tuple[tuple[str, Callable[[re.Match[str]], Iterator[Found]]], ...] = (
-    (rf"ISO\s+(\d+)\s*[x×]\s*({_TIME}){_END}", _take("sets", "hold")),
-    (rf"(\d+)\s*[x×]\s*({_TIME}){_END}", _take("sets", "time")),
-    (rf"(\d+)\s*(?:[x×]|->|→)\s*({_LENGTH}){_END}", _take("sets", "distance")),
-    (rf"(\d+)\s*[x×]\s*({_COUNT})(?:\s*reps?)?{_END}", _take("sets", "reps")),
-    (rf"@\s*({_LOAD}){_END}", _take("load")),
-    (rf"tempo\s+([^\s,;@]+){_END}", _take("tempo")),
-    (rf"({_TEMPO}){_END}", _take("tempo")),
-    (rf"RIR\s*([^\s,;@]+){_END}", _take("rir")),
-    (rf"RPE\s*([^\s,;@]+){_END}", _take("rpe")),
-    (rf"rest\s+({_TIME}){_END}", _take("rest")),
-    (rf"every\s+({_TIME}){_END}", _take("every")),
-    (rf"E\s*(\d+\s*s){_END}", _take("every")),
-    (rf"ES{_END}", _each_side),
-    (rf"each\s+side{_END}", _each_side),
-    (rf"top\s+(\d+\s*RM|none){_END}", _take("top")),
-    (
-        rf"last\s+set\s+(\d+)\+(?:\s*,?\s*cap\s+(\d+))?(?:\s*,?\s*RIR\s+(\d+))?{_END}",
-        _last_set,
-    ),
-)  # fmt: skip
-_COMPILED = tuple((re.compile(pattern, re.IGNORECASE), handle) for pattern, handle in _CLAUSES)
-
-_WORDS = ("tempo", "RIR", "RPE", "rest", "every", "ES", "ISO", "top", "last")
 _EACH_SIDE = "write 'each side' or 'ES' for one side after the other"
 _OPEN = "write an open set as '3x5+', or '3x5, last set 5+ cap 10 RIR 1'"
+_CLUSTER = "write a set in parts with its pause, such as '3x(2+2+2)/20 s'"
+_STRIP = "write a strip set like 'strip 3 loads -20 % to 36 reps within 3 min'"
+_BANDS = "write bands as 'bands 20 % at top', or with two numbers, such as 'bands 22-a 22-b'"
+_CHAINS = "write chains as 'chains 1 pair' or 'chains 20 % at top'"
+_RAMP = "an RM belongs after 'ramp to', such as 'ramp to 5RM'"
+_PACE = "a number belongs after 'pace', such as 'pace 8/min'"
+_SETTING = "a word and a value belong after 'setting', such as 'setting seat 4'"
 _NEEDS = {
     "rest": "a time belongs after 'rest', such as 'rest 2:30' or 'rest 90 s'",
     "every": "a time belongs after 'every', such as 'every 60 s'",
     "top": "an RM belongs after 'top', such as 'top 5RM', or 'none'",
+    "ramp": _RAMP,
+    "test": "an RM belongs after 'test', such as 'test 3RM in 4 attempts'",
     "last": "write the last set like 'last set 5+ cap 10 RIR 1'",
     "iso": "sets and seconds belong after 'ISO', such as 'ISO 3x30 s'",
     "rir": "a number belongs after 'RIR', such as 'RIR 2'",
@@ -115,9 +40,32 @@ _NEEDS = {
     "tempo": "four fields belong after 'tempo', such as 'tempo 3-1-X-0'",
     "@": "a load belongs after '@', such as '@ 74 %', '@ 60 kg', '@ 25 % BM' or '@ BW+10 kg'",
     "at": "write '@' for 'at', such as '@ 74 %'",
+    "load": "write '@' for 'load', such as '@ 74 %' or '@ 60 kg'",
     "each": _EACH_SIDE, "per": _EACH_SIDE, "side": _EACH_SIDE, "sides": _EACH_SIDE,
     "leg": _EACH_SIDE, "arm": _EACH_SIDE,
     "amrap": _OPEN, "max": _OPEN, "failure": _OPEN, "last-set": _OPEN,
+    "cap": "a number of repetitions belongs after 'cap', such as 'cap 12'",
+    "pace": _PACE,
+    "shared": "write how many share the work, such as 'shared by 2'",
+    "push": "say where after 'push at', such as 'push at pin 9 ramp 1 s'",
+    "pause": "a time and a place belong after 'pause', such as 'pause 2 s at the bottom'",
+    "return": "say how it gets back up, such as 'return by the arms'",
+    "help": "write 'help band 22-a', or 'help by' and who or what helps",
+    "bands": _BANDS, "band": _BANDS, "chains": _CHAINS, "chain": _CHAINS,
+    "box": "a height belongs after 'box', such as 'box 45 cm'",
+    "team": "write a team like 'team 6 x 100 kg turn 60 s'",
+    "setting": _SETTING, "settings": _SETTING,
+    "tm": "a percentage belongs after 'TM', such as 'TM 90 %'",
+    "strip": _STRIP, "drop": _STRIP, "cluster": _CLUSTER,
+    "deload": "say of which week, such as 'deload of 3'",
+    "sets": "a number belongs after 'sets', such as 'sets 3', or a share, such as 'sets 60 %'",
+    "reps": "a number belongs after 'reps', such as 'reps 5'",
+    "hold": "a time belongs after 'hold', such as 'hold 30 s', or a share, such as 'hold 60 %'",
+    "time": "a time belongs after it, such as 'time 40 s'",
+    "distance": "metres belong after 'distance', such as 'distance 40 m'",
+    "breathe": "say when, such as 'breathe out on the way up'",
+    "range": "say how far, such as 'range to a 40 cm box'",
+    "intent": "write 'intent fast', 'intent controlled' or 'intent slow'",
 }  # fmt: skip
 """Advice for words that are known but not followed, or not preceded, by what they need."""
 
@@ -134,29 +82,37 @@ def read_dose(line: str) -> list[Found]:
     if len(line) > LONGEST:
         raise NotationError(0, f"a dose has at most {LONGEST} characters; write it like {EXAMPLE}")
     values: list[Found] = []
-    seen: set[tuple[str, ...]] = set()
+    seen: set[tuple[str | int, ...]] = set()
     position = 0
     while True:
         position = _skip(line, position)
         if position >= len(line):
             break
         end, clause = _clause(line, position)
-        for value in clause:
-            if value.key in seen:
+        own = list(clause)
+        keys = [value.key for value in own]
+        for index, value in enumerate(own):
+            block = _block(value)
+            if block in seen or value.key in keys[:index]:
                 raise NotationError(
-                    value.start, f"'{value.key[-1]}' is given twice in this line; write it once"
+                    value.start, f"'{block[-1]}' is given twice in this line; write it once"
                 )
-            seen.add(value.key)
-            values.append(value)
+        seen |= {_block(value) for value in own}
+        values += own
         position = end
     if not values:
         raise NotationError(0, f"the dose is empty; write it like {EXAMPLE}")
     return values
 
 
+def _block(value: Found) -> tuple[str | int, ...]:
+    """The key a clause fills: two clauses may fill different settings, and pace and sharing."""
+    return value.key if value.key[0] in ("settings", "density") else value.key[:1]
+
+
 def _clause(line: str, position: int) -> tuple[int, Iterator[Found]]:
     """The clause that starts here: where it ends, and its values."""
-    for pattern, handle in _COMPILED:
+    for pattern, handle in CLAUSES:
         found = pattern.match(line, position)
         if found:
             return found.end(), handle(found)
@@ -174,11 +130,14 @@ def _unreadable(line: str, position: int) -> NotationError:
     found = re.match(r"@|[^\s,;@]+", line[position:])
     word = found[0] if found else line[position:]
     after = line[position + len(word) :].split(",", maxsplit=1)[0].strip()
-    if load := re.match(rf"({_LOAD}){_END}", line[position:], re.IGNORECASE):
+    if load := re.match(rf"({LOAD}){END}", line[position:], re.IGNORECASE):
         return NotationError(position, f"a load has '@' before it: write '@ {load[0]}'")
+    if inner := re.match(rf"(?:{COUNT}\s*[x×]\s*)?(\(|(?:strip|drop)\b)", line[position:], re.I):
+        advice = _CLUSTER if inner[1] == "(" else _STRIP
+        return NotationError(position + inner.start(1), advice)
     if bare := _bare(word, after):
         return NotationError(position, bare)
-    if advice := _NEEDS.get(word.lower()):
+    if advice := _NEEDS.get(word.lower(), ""):
         return NotationError(position, advice)
     if re.fullmatch(r"\d+(?:[.,]\d+)?", word):
         text = f"can't tell what {quoted(word)} counts; write the dose like {EXAMPLE}"
@@ -186,17 +145,17 @@ def _unreadable(line: str, position: int) -> NotationError:
     if inside := re.search(r"(/(?:side|leg|arm|hand))|(amrap|max|failure)", word, re.IGNORECASE):
         advice = _EACH_SIDE if inside[1] else _OPEN
         return NotationError(position, f"can't read {quoted(word)} in a dose; {advice}")
-    hint = did_you_mean(word, _WORDS) or f"; write it like {EXAMPLE}"
+    hint = did_you_mean(word, WORDS) or f"; write it like {EXAMPLE}"
     return NotationError(position, f"can't read {quoted(word)} in a dose{hint}")
 
 
 def _bare(word: str, after: str) -> str | None:
-    """Advice where a number stands without its unit, or an effort where the load belongs."""
+    """Advice where a number stands without its unit, or an effort lacks its number."""
     number = re.match(r"\d+(?:[.,]\d+)?(?=$|\s+[^\s%])", after)
     if word == "@" and number:
         return f"{quoted(number[0])} has no unit; write '@ {number[0]} %' or '@ {number[0]} kg'"
-    if word == "@" and re.match(r"RPE|RIR", after, re.IGNORECASE):
-        return f"effort stands without '@': write {quoted(after)}"
+    if word == "@" and (effort := re.match(r"RPE|RIR", after, re.IGNORECASE)):
+        return _NEEDS[effort[0].lower()]
     if word.lower() in ("rest", "every") and number:
         example = f"{word.lower()} {number[0]}"
         return f"{quoted(number[0])} has no unit; write '{example} s' or '{example} min'"

@@ -1,0 +1,79 @@
+"""Carries: lengths of the lane, turns, seconds, and what each bearer of a team holds."""
+
+import math
+from dataclasses import dataclass
+
+from strength_handbook.calc.set_duration import carry_seconds
+from strength_handbook.model.book import Book
+from strength_handbook.model.dose import Distance
+from strength_handbook.plan.worked import WorkedSlot
+
+
+@dataclass(frozen=True, slots=True)
+class CarryPlan:
+    """One walk.
+
+    Attributes:
+        lane: name of the lane, or empty where none is among the stations.
+        lane_m: its length, or 0.
+        lengths: whole lengths of it.
+        more_m: metres beyond them.
+        turns: turns on the way.
+        seconds: of one walk, one side, at the house's walking speed.
+    """
+
+    lane: str
+    lane_m: float
+    lengths: int
+    more_m: float
+    turns: int
+    seconds: float
+
+
+@dataclass(frozen=True, slots=True)
+class TeamPlan:
+    """One thing carried by several.
+
+    Attributes:
+        bearers: how many carry at once.
+        total_g: everything together.
+        each_g: what one bearer holds, if all hold alike.
+        turn_every_s: how often they change places, or None.
+        changes: changes of places in one walk.
+    """
+
+    bearers: int
+    total_g: int
+    each_g: float
+    turn_every_s: float | None
+    changes: int
+
+
+def carry_plan(book: Book, slot: WorkedSlot) -> CarryPlan | None:
+    """Turns and seconds of a walk; None where nothing is carried over a distance."""
+    if not isinstance(slot.dose.work, Distance):
+        return None
+    metres = slot.dose.work.metres
+    seconds = carry_seconds(metres, book.rule("walking-speed"))
+    places = (*slot.exercise.stations, *slot.exercise.uses)
+    lane = next((book.room.lanes[place] for place in places if place in book.room.lanes), None)
+    if lane is None:
+        return CarryPlan("", 0.0, 0, 0.0, 0, seconds)
+    # A hair of a millimetre is no further length: 40 m are two lengths of 20 m, not three.
+    lengths = int(metres / lane.length + 1e-6)
+    more = max(0.0, round(metres - lengths * lane.length, 2))
+    turns = lengths if more else max(0, lengths - 1)
+    return CarryPlan(lane.name, lane.length, lengths, more, turns, seconds)
+
+
+def team_plan(book: Book, slot: WorkedSlot) -> TeamPlan | None:
+    """What each bearer holds; None where nobody carries together."""
+    team = slot.dose.said.team
+    if team is None:
+        return None
+    walk = carry_plan(book, slot)
+    changes = 0
+    if team.turn_every is not None and walk is not None:
+        changes = max(0, math.ceil(walk.seconds / team.turn_every - 1e-9) - 1)
+    grams = team.mass.grams
+    return TeamPlan(team.bearers, grams, grams / team.bearers, team.turn_every, changes)

@@ -1,0 +1,206 @@
+"""Doors worked out: what an alternative asks today, and how heavy it is.
+
+A share of today's load is a share of everything that moves: for body-weight lifts of body and
+plates together, never of the plates alone.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field, replace
+
+from strength_handbook.model.book import Book
+from strength_handbook.model.dose import (
+    Clock,
+    ClusterSet,
+    Distance,
+    Dose,
+    DosePart,
+    Hold,
+    IncompleteDoseError,
+    Reps,
+    StripSet,
+    complete,
+)
+from strength_handbook.model.dose_part import WORK_FIELDS
+from strength_handbook.model.exercise import Door, Exercise
+from strength_handbook.model.load import Setting, scaled
+from strength_handbook.model.program import Base
+from strength_handbook.plan.loads import PlannedLoad, achieved, body_share_g, is_estimate
+from strength_handbook.plan.scales import Scale
+from strength_handbook.plan.worked import WorkedSlot, work_slot
+
+DOORS: tuple[tuple[str, str], ...] = (
+    ("easier", "Easier"), ("harder", "Harder"), ("hurts", "It hurts"), ("taken", "It's taken"),
+    ("no-partner", "No partner"),
+)  # fmt: skip
+"""Key and name of each door, in order."""
+
+_CARRIED = ("sets", *WORK_FIELDS, "tempo", "rir", "rpe", "rest", "every", "each_side")
+"""What an exercise without a dose of its own takes over from today's."""
+
+_WHOLE = ("test", "top", "last_set", "density", "cap")
+"""What belongs to today's sets, and goes when a door has other sets."""
+
+
+@dataclass(frozen=True, eq=False)
+class DoorPlan:
+    """One door of one slot in one week.
+
+    Attributes:
+        key: easier, harder, hurts, taken or no-partner.
+        name: how members know it.
+        how: what changes, in words.
+        to: id of another exercise, or None for the same one made different.
+        exercise: the exercise that is done.
+        dose: what it asks, without its load where that is a share of today's; None where nobody
+            said how many sets of what, and where the slot has words of its own.
+        share: load as percent of today's, or None.
+        loads: load of each example lifter for whom it is known.
+        scale: the loads that exist for it.
+        estimate: the loads follow from the effort alone.
+        look_up: the exercise's own table by body weight says where to start.
+    """
+
+    key: str
+    name: str
+    how: str
+    to: str | None
+    exercise: Exercise
+    dose: Dose | None = None
+    share: float | None = None
+    loads: Mapping[str, PlannedLoad] = field(default_factory=dict)
+    scale: Scale | None = None
+    estimate: bool = False
+    look_up: bool = False
+
+
+def slot_doors(
+    book: Book, bases: Mapping[str, Base], scales: Mapping[str, Scale | None], slot: WorkedSlot
+) -> tuple[DoorPlan, ...]:
+    """The five doors of a slot.
+
+    Args:
+        book: exercises, lifters and house rules.
+        bases: tested values of the program.
+        scales: the loads that exist for each exercise.
+        slot: the slot as it is done today.
+    """
+    plans = []
+    for key, name in DOORS:
+        door: Door = getattr(slot.exercise.doors, key.replace("-", "_"))
+        words = slot.slot.doors.get(key)  # type: ignore[call-overload]  # the same five words
+        if words is not None:
+            # The slot's own words replace the door: nothing else of it need be true here.
+            plans.append(DoorPlan(key, name, words, None, slot.exercise))
+        else:
+            plans.append(_door(book, bases, scales, slot, key, name, door))
+    return tuple(plans)
+
+
+def _door(
+    book: Book,
+    bases: Mapping[str, Base],
+    scales: Mapping[str, Scale | None],
+    slot: WorkedSlot,
+    key: str,
+    name: str,
+    door: Door,
+) -> DoorPlan:
+    to = door.to if door.to != slot.exercise_id else None
+    exercise = book.exercises[to] if to else slot.exercise
+    dose = _other_dose(door, exercise, slot) if to else _same_dose(door, slot)
+    plan = DoorPlan(key, name, door.how, to, exercise, dose, door.load)
+    if dose is None:
+        return plan
+    scale = scales[to] if to else slot.scale
+    if door.load is not None:
+        loads = {
+            lifter: _share(book, exercise, scale, today, lifter, door.load)
+            for lifter, today in slot.loads.items()
+        }
+        return replace(plan, dose=_without_load(dose, slot, door.load), loads=loads, scale=scale)
+    if to is None and (door.dose is None or door.dose.load is None):
+        # Nobody said what the change does to the load.
+        return replace(plan, dose=replace(dose, load=None, top=None))
+    base_id = getattr(exercise.load, "base", None) if to else slot.base_id
+    base = bases.get(base_id) if base_id else None
+    done = work_slot(book, slot.slot, to or slot.exercise_id, dose, base_id, base, scale)
+    return replace(
+        plan,
+        loads=done.loads,
+        scale=scale,
+        estimate=is_estimate(dose) and bool(done.loads),
+        look_up=to is not None and not done.loads and dose.load is None,
+    )
+
+
+def _share(
+    book: Book,
+    exercise: Exercise,
+    scale: Scale | None,
+    today: PlannedLoad,
+    lifter: str,
+    share: float,
+) -> PlannedLoad:
+    """A share of everything that moves today, less what of the body moves in the other lift."""
+    body = body_share_g(exercise.load, book.lifters[lifter].bodyweight.grams)
+    wanted = (today.planned_g + today.body_g) * share / 100 - body
+    same = round(body) == round(today.body_g)
+    reference = today.reference_g if same else 0.0
+    return achieved(wanted, scale, reference, body, book.room.units)
+
+
+def _without_load(dose: Dose, slot: WorkedSlot, share: float) -> Dose:
+    """The dose without its load, which is a share of today's; machine settings stay numbers."""
+    load = slot.dose.load
+    setting = scaled(load, share / 100) if isinstance(load, Setting) else None
+    return replace(dose, load=setting, top=None)
+
+
+def _same_dose(door: Door, slot: WorkedSlot) -> Dose:
+    """The door's dose over today's."""
+    today, own = as_part(slot.dose), door.dose or DosePart()
+    if any(getattr(own, name) is not None for name in ("sets", *WORK_FIELDS)):
+        today = today.model_copy(update=dict.fromkeys(_WHOLE))
+    return complete(own, today)
+
+
+def _other_dose(door: Door, exercise: Exercise, slot: WorkedSlot) -> Dose | None:
+    """The door's dose over the other exercise's; over today's where those leave sets open."""
+    own, each = door.dose or DosePart(), exercise.sides == "each"
+    try:
+        return complete(own, exercise.dose, each_side=each)
+    except IncompleteDoseError:
+        pass
+    today = as_part(slot.dose)
+    carried = DosePart.model_construct(**{name: getattr(today, name) for name in _CARRIED})
+    carried = carried.model_copy(update={"each_side": None})
+    try:
+        return complete(own, exercise.dose, carried, each_side=each)
+    except IncompleteDoseError:
+        return None
+
+
+def as_part(dose: Dose) -> DosePart:
+    """A complete dose as a part, to lay something else over it.
+
+    Keys that a deload or a variant changed have their changed value.
+    """
+    values: dict[str, object] = dict.fromkeys(WORK_FIELDS)
+    match dose.work:
+        case Reps(count):
+            values["reps"] = count
+        case Hold(seconds):
+            values["hold"] = seconds
+        case Clock(seconds):
+            values["time"] = seconds
+        case Distance(metres):
+            values["distance"] = metres
+        case ClusterSet(cluster):
+            values["cluster"] = cluster
+        case StripSet(strip):
+            values["strip"] = strip
+    values |= {
+        "sets": dose.sets, "load": dose.load, "last_set": dose.last_set, "tempo": dose.tempo,
+        "each_side": dose.each_side,
+    }  # fmt: skip
+    return dose.said.model_copy(update=values)

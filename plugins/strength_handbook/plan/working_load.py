@@ -1,0 +1,261 @@
+"""The load of a slot and the repetitions it allows, step by step for one example lifter."""
+
+from dataclasses import dataclass
+
+from strength_handbook.calc.repetitions import (
+    BETWEEN_PEOPLE,
+    percent_for_reps,
+    reps_at_percent,
+    tempo_factor,
+)
+from strength_handbook.model.book import Book
+from strength_handbook.model.load import (
+    BodyWeight,
+    FixedLoad,
+    PercentOfBase,
+    PercentOfBodyMass,
+    PercentOfSystem,
+    PercentOfTop,
+    PercentOfTrainingMax,
+    RepMax,
+)
+from strength_handbook.plan.loads import HELP_STEP_G, PlannedLoad, is_estimate, plan_load
+from strength_handbook.plan.scales import Scale, Step
+from strength_handbook.plan.tables import body_masses
+from strength_handbook.plan.working import (
+    NBSP,
+    Line,
+    amount,
+    as_tested,
+    as_written,
+    bare,
+    by_formula,
+    by_rule,
+    number,
+    percent,
+    reps_text,
+)
+from strength_handbook.plan.worked import WorkedSlot
+
+
+@dataclass(frozen=True, slots=True)
+class Example:
+    """For whom a working is shown.
+
+    Attributes:
+        name: of an example lifter, or ``Example``.
+        body_g: body mass.
+        base_g: tested value, or None.
+        load: the load, or None where effort decides.
+    """
+
+    name: str
+    body_g: float
+    base_g: float | None
+    load: PlannedLoad | None
+
+
+def example_of(book: Book, slot: WorkedSlot) -> Example:
+    """The first example lifter whose load is known, else somebody in the middle of the tables."""
+    for name in slot.loads:
+        lifter = book.lifters[name]
+        base = lifter.bases.get(slot.base_id) if slot.base_id else None
+        grams = None if base is None else base.grams
+        return Example(name, lifter.bodyweight.grams, grams, slot.loads[name])
+    masses = body_masses(book.room.units)
+    body_g = masses[len(masses) // 2]
+    base_g = None
+    if slot.base is not None:
+        entry = slot.base
+        steps = (entry.to.grams - entry.from_.grams) // entry.by.grams
+        base_g = entry.from_.grams + steps // 2 * entry.by.grams
+    load = plan_load(
+        slot.dose, slot.exercise.load, slot.scale, body_g=body_g, base_g=base_g,
+        units=book.room.units, training_max=book.rule("training-max"),
+    )  # fmt: skip
+    return Example("Example", body_g, base_g, load)
+
+
+def load_lines(book: Book, slot: WorkedSlot, example: Example) -> list[Line]:
+    """From what the dose says to a load that can be put on."""
+    load = example.load
+    if load is None:
+        return []
+    units = book.room.units
+    lines = _reference(slot, example, units)
+    lines += _planned(book, slot, example, load)
+    if load.body_g:
+        lines += _less_the_body(example, load, units)
+    lines += _achievable(slot.scale, load, units)
+    actual = load.actual_percent
+    if actual is not None and load.actual_g is not None:
+        top = amount(load.actual_g + load.body_g, units)
+        of = amount(load.reference_g, units)
+        lines.append(by_formula("percent_of_base", f"{top} ÷ {of} = {percent(actual)}"))
+    return lines
+
+
+def _reference(slot: WorkedSlot, example: Example, units: str) -> list[Line]:
+    load = slot.dose.load
+    if example.base_g is not None and example.load is not None and example.load.reference_g:
+        name = slot.base.name if slot.base else "Tested value"
+        text = f"{name}: {amount(example.base_g, units)}"
+    elif isinstance(load, PercentOfBodyMass):
+        text = f"Body weight: {amount(example.body_g, units)}"
+    else:
+        return []
+    return [as_tested(text) if example.name != "Example" else as_written(f"{text}, say")]
+
+
+def _planned(book: Book, slot: WorkedSlot, example: Example, load: PlannedLoad) -> list[Line]:
+    units, dose = book.room.units, slot.dose
+    base_g = example.base_g or 0.0
+
+    def share(of_g: float, points: float, what: str = "") -> Line:
+        result = amount(of_g * points / 100, units)
+        text = f"{amount(of_g, units)} × {percent(points)} = {result}{what}"
+        return by_formula("load_at_percent", text)
+
+    match dose.load:
+        case PercentOfBase(points) | PercentOfSystem(points):
+            return [share(base_g, points)]
+        case PercentOfTrainingMax(points):
+            own = dose.said.training_max
+            tm = own or book.rule("training-max")
+            rule = by_rule(book, "training-max")
+            said = rule if own is None else as_written(f"Training max: {percent(own)}")
+            return [said, share(base_g, tm, ", the training max"), share(base_g * tm / 100, points)]
+        case PercentOfBodyMass(points):
+            return [share(example.body_g, points)]
+        case PercentOfTop(points):
+            top = dose.top or 1
+            charted = percent_for_reps(top)
+            return [
+                _charted(top, f"{top} repetitions"),
+                share(base_g, charted, f", expected of a {top}RM; the real one decides"),
+                share(base_g * charted / 100, points),
+            ]
+        case RepMax(reps):
+            return [_charted(reps, f"{reps} repetitions"), share(base_g, percent_for_reps(reps))]
+        case FixedLoad() | BodyWeight():
+            return [as_written(f"Written: {dose.load.text}")]
+        case None if dose.top is not None:
+            top = dose.top
+            return [_charted(top, f"{top} repetitions"), share(base_g, percent_for_reps(top))]
+        case None if dose.reps is not None and dose.reserve is not None:
+            done, left = dose.reps.high, dose.reserve
+            points = percent_for_reps(done + left)
+            text = f"{done} done and {left:g} left = {done + left:g} repetitions: {percent(points)}"
+            return [
+                by_formula("percent_from_effort", f"{text}, an estimate"),
+                share(base_g, points, ", where to start; the effort decides"),
+            ]
+        case _:
+            return [as_written(f"Planned: {amount(load.planned_g, units)}")]
+
+
+def _charted(reps: float, what: str) -> Line:
+    return by_formula("percent_for_reps", f"{what}: {percent(percent_for_reps(reps))} by the chart")
+
+
+def _less_the_body(example: Example, load: PlannedLoad, units: str) -> list[Line]:
+    """What has to be added to the body's own share, or taken off."""
+    body, share = amount(example.body_g, units), amount(load.body_g, units)
+    points = 100 * load.body_g / example.body_g
+    moved = by_formula("load_at_percent", f"Of {body} of body {percent(points)} move: {share}")
+    lines = [] if points == 100 else [moved]
+    if load.reference_g:
+        wanted = amount(load.planned_g + load.body_g, units)
+        text = f"{wanted} − {share} of body = {amount(load.planned_g, units)} to add"
+        return [*lines, by_formula("added_for_percent", text)]
+    total = amount(load.planned_g + load.body_g, units)
+    text = f"{share} of body + {amount(load.planned_g, units)} = {total}"
+    return [*lines, by_formula("system_load", text)]
+
+
+def _achievable(scale: Scale | None, load: PlannedLoad, units: str) -> list[Line]:
+    if load.help_g:
+        step = amount(HELP_STEP_G[units], units)
+        text = f"{amount(load.help_g, units)} of help: up to the next {step}, never too little"
+        return [as_written(text)]
+    if scale is None:
+        return []
+    if load.step is None:
+        return [_none(scale, load, units)]
+    return [built(scale, load.step, load.planned_g, units)]
+
+
+def _none(scale: Scale, load: PlannedLoad, units: str) -> Line:
+    if scale.steps and load.planned_g < scale.lightest_g:
+        end = f"the lightest here is {amount(scale.lightest_g, units)}"
+    elif scale.steps:
+        end = f"the heaviest here is {amount(scale.heaviest_g, units)}"
+    else:
+        end = "nothing of the kind exists here"
+    return by_formula("nearest_fixed", f"{amount(load.planned_g, units)}: {end}")
+
+
+def built(scale: Scale, step: Step, target_g: float, units: str) -> Line:
+    """How a load that exists is put together, and why it is the one."""
+    result = amount(step.grams, units)
+    each = " in each hand" if scale.per_hand else ""
+    why = {
+        "down": f"the most up to {amount(target_g, units)}",
+        "up": f"the least from {amount(target_g, units)} on",
+        "nearest": f"the nearest to {amount(target_g, units)}",
+    }[scale.rounding]
+    parts = " + ".join(bare(grams, units) for grams in step.parts)
+    own = f"{amount(scale.empty_g, units)} {_named(scale.on)}"
+    match scale.kind:
+        case "bar" if parts:
+            how = f"{own} + 2 × ({parts}) = {result}"
+        case "hung" if parts and scale.empty_g and step.grams:
+            how = f"{own} + {parts} = {result}"
+        case "hung" | "pivot" | "pin" if len(step.parts) > 1:
+            how = f"{parts} = {result}"
+        case "bar" if step.grams:
+            how = f"{own}, empty = {result}"
+        case _:
+            how = result
+    name = "load_table" if scale.kind in ("bar", "hung", "pivot") else "nearest_fixed"
+    return by_formula(name, f"{how}{each}, {why}")
+
+
+def _named(thing: str) -> str:
+    """A thing's name without the mass in it: ``20 kg bar`` is a bar."""
+    words = thing.split(" ")
+    return " ".join(words[2:]) if len(words) > 2 and words[0][:1].isdigit() else thing
+
+
+def reps_lines(book: Book, slot: WorkedSlot) -> list[Line]:
+    """How many repetitions most people can do at the slot's percentage and tempo, and why a band."""
+    band, points = slot.reps_possible, slot.percent
+    if band is None or points is None or is_estimate(slot.dose):
+        return []
+    fresh = reps_at_percent(points)
+    lines = [
+        by_formula(
+            "reps_at_percent", f"Chart at {percent(points)}: {number(fresh)} repetitions, all out"
+        )
+    ]
+    tempo, held = slot.dose.tempo, slot.dose.said.pause
+    lower = tempo.lower if tempo else 0
+    pause = max(tempo.longest_pause if tempo else 0, held.time if held else 0)
+    slow_from, long_from = book.rule("slow-lowering"), book.rule("long-pause")
+    factor = tempo_factor(
+        lower, pause, slow_from_s=slow_from, pause_from_s=long_from,
+        slow_factor=book.rule("slow-factor"),
+    )  # fmt: skip
+    if factor != 1:
+        because = (
+            f"Lowering {lower:g}{NBSP}s, slow from {slow_from:g}{NBSP}s on"
+            if lower >= slow_from
+            else f"Pause {pause:g}{NBSP}s, long from {long_from:g}{NBSP}s on"
+        )
+        result = number(fresh * factor)
+        text = f"{because}: {number(fresh)} × {number(factor, 2)} = {result}"
+        lines.append(by_formula("tempo_factor", text))
+    width = percent(100 * BETWEEN_PEOPLE)
+    text = f"{number(band.middle)} less and more {width}, because people differ: {reps_text(band)}"
+    lines.append(by_formula("feasible_reps", text))
+    return lines

@@ -1,0 +1,132 @@
+"""One cell of a table by body weight, worked out: the others are made alike."""
+
+from strength_handbook.model.loading import BodyWeightLift, Loading, OnBar
+from strength_handbook.plan.scales import Scale
+from strength_handbook.plan.tables import Cell, Table, exercise_table, loading_table
+from strength_handbook.plan.worked import WorkedSlot
+from strength_handbook.plan.working import (
+    Line,
+    Working,
+    amount,
+    as_written,
+    by_formula,
+    number,
+    percent,
+    rounding_rule,
+)
+from strength_handbook.plan.working_load import built
+
+
+def table_working(loading: Loading, scale: Scale | None, units: str) -> Working | None:
+    """How the table by body weight of an exercise is made, on the cell in its middle.
+
+    None where the exercise has no such table.
+    """
+    table = exercise_table(loading, scale, units)
+    if table is None:
+        return None
+    mass, column, cell = _middle(table)
+    lines = _cell_lines(loading, table.kind, mass, column, cell, units)
+    if not lines:
+        return None
+    title = f"Row {amount(mass, units)}, column {table.columns[column]}"
+    if table.scale is not None and cell.step is not None:
+        lines.append(built(table.scale, cell.step, _target(loading, table, mass, column), units))
+    elif cell.help_g:
+        lines.append(as_written(f"{amount(cell.help_g, units)} of help, rounded up"))
+    if table.kind == "moved":
+        rounding = "Rounded to half a kilogram."
+    else:
+        rounding = rounding_rule(scale) if scale is not None else ""
+    return Working(title, tuple(lines), rounding)
+
+
+def by_body_lines(slot: WorkedSlot, units: str) -> list[Line]:
+    """One cell of a slot's table by body weight, for those without a tested value."""
+    loading = slot.exercise.load
+    if slot.percent is None:
+        return []
+    table = loading_table(loading, slot.scale, slot.percent, units)
+    if table is None:
+        return []
+    mass, column, cell = _middle(table)
+    body = amount(mass, units)
+    if isinstance(loading, OnBar):
+        best = mass * loading.multiples[column]
+        target = best * slot.percent / 100
+        text = (
+            f"Table, row {body}, column {table.columns[column]}: {amount(best, units)} × "
+            f"{percent(slot.percent)} = {amount(target, units)}"
+        )
+        lines = [by_formula("load_at_percent", text)]
+    elif isinstance(loading, BodyWeightLift):
+        moved = mass * loading.share / 100
+        target = cell.grams or 0
+        text = (
+            f"Table, row {body}, column {table.columns[column]}: {percent(slot.percent)} of the "
+            f"best total, less {amount(moved, units)} of body"
+        )
+        return [by_formula("added_for_percent", text)]
+    else:
+        return []
+    if slot.scale is not None and cell.step is not None:
+        lines.append(built(slot.scale, cell.step, target, units))
+    return lines
+
+
+def _middle(table: Table) -> tuple[int, int, Cell]:
+    """Body mass, column and cell in the middle of a table."""
+    mass, cells = table.rows[len(table.rows) // 2]
+    column = len(cells) // 2
+    return mass, column, cells[column]
+
+
+def _cell_lines(
+    loading: Loading, kind: str, mass: int, column: int, cell: Cell, units: str
+) -> list[Line]:
+    body = amount(mass, units)
+    match kind:
+        case "carry":
+            share = loading.body_mass_shares[column]  # type: ignore[union-attr]
+            text = f"{body} × {percent(share)} = {amount(mass * share / 100, units)}"
+            return [by_formula("load_at_percent", text)]
+        case "start" if loading.start is not None:
+            start = loading.start
+            share = list(start.shares.values())[column]
+            size = (mass / start.at.grams) ** start.power
+            first = amount(start.at.grams * share / 100, units)
+            at = amount(start.at.grams, start.at.unit)
+            result = amount(start.at.grams * share / 100 * size, units)
+            power = number(start.power, 2)
+            return [
+                by_formula("load_at_percent", f"The coach's start: {at} × {percent(share)} = {first}"),
+                by_formula("scale_strength", f"{first} × ({body} ÷ {at})^{power} = {result}"),
+            ]
+        case "system" if isinstance(loading, BodyWeightLift):
+            moved = mass * loading.share / 100
+            points = loading.shares[column]
+            return [
+                by_formula("load_at_percent", f"{body} × {percent(loading.share)} = "
+                           f"{amount(moved, units)} moved, body alone"),
+                by_formula("added_for_percent", f"{amount(moved, units)} × {percent(points)} − "
+                           f"{amount(moved, units)} = {amount(moved * (points - 100) / 100, units)}"),
+            ]  # fmt: skip
+        case "moved":
+            share = getattr(loading, "share", None) or 0.0
+            text = f"{body} × {percent(share)} = {amount(mass * share / 100, units)}"
+            return [by_formula("load_at_percent", text)]
+        case _:
+            return []
+
+
+def _target(loading: Loading, table: Table, mass: int, column: int) -> float:
+    """What a cell's load was taken for, in grams."""
+    if table.kind == "carry":
+        return mass * loading.body_mass_shares[column] / 100  # type: ignore[union-attr]
+    if table.kind == "start" and loading.start is not None:
+        start = loading.start
+        share = list(start.shares.values())[column]
+        return float(start.at.grams * (mass / start.at.grams) ** start.power * share / 100)
+    if isinstance(loading, BodyWeightLift):
+        return mass * loading.share / 100 * (loading.shares[column] - 100) / 100
+    return 0.0
