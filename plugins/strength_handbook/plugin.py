@@ -25,6 +25,7 @@ from strength_handbook.pages.site import write_pages
 from strength_handbook.publish.contents import anchors, contents_tree
 from strength_handbook.publish.front_matter import page_keys
 from strength_handbook.publish.handwritten import check_handwritten
+from strength_handbook.publish.set_aside import with_tables, without_tables
 from strength_handbook.publish.sidebar import fill_nav, reading_order
 from strength_handbook.publish.touch_up import (
     name_landmarks,
@@ -58,6 +59,7 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
         self.errors: list[Problem] = []
         self.site: Site | None = None
         self.pages: dict[str, Page] = {}
+        self.tables: dict[str, tuple[str, ...]] = {}
 
     def on_startup(self, *, command: Literal["build", "gh-deploy", "serve"], dirty: bool) -> None:  # noqa: ARG002  # MkDocs' signature
         """Remember whether this is a build; its presence keeps this object between rebuilds."""
@@ -170,7 +172,8 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
         if generated is not None:
             page.toc = get_toc(contents_tree(generated))
             page.present_anchor_ids = anchors(generated)
-            return generated.html
+            html, self.tables[uri] = without_tables(generated.html)
+            return html
         if self.site is None:
             return html
         try:
@@ -187,7 +190,8 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
         return self._touched_up(output) if template_name.endswith(".html") else output
 
     def on_post_page(self, output: str, *, page: MkDocsPage, config: MkDocsConfig) -> str:  # noqa: ARG002  # MkDocs' signature
-        """Names for screen readers, and the banner."""
+        """The tables back in their places, names for screen readers, and the banner."""
+        output = with_tables(output, self.tables.pop(page.file.src_uri, ()))
         return self._touched_up(output)
 
     def _touched_up(self, html: str) -> str:

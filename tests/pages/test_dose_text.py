@@ -92,11 +92,11 @@ def test_numbers_stay_with_their_units(tmp_path: Path) -> None:
             "ISO 1x30 s, RPE 7",
             "One hold of 30 seconds. Effort 7 out of 10, breathing all the time.",
         ),
-        ("ISO 3x2:30 ES", "Three holds of 2½ minutes on each side."),
+        ("ISO 3x2:30 ES", "Three holds of 2½ minutes on each side. Talk in short words."),
         ("3x45 s", "Three sets of 45 seconds."),
         ("1 -> 40 m", "One walk of 40 metres."),
         ("4 -> 30 m ES", "Four walks of 30 metres on each side."),
-        ("8x2, every 60 s", "Eight sets of two. Start a set every 1:00."),
+        ("8x2, every 60 s", "Eight sets of two. Start a set every 60 seconds."),
         (
             "2x5 @ 90 % of top, top 5RM",
             "Work up to today's best five first. Then two sets of five at 90 % of it.",

@@ -45,6 +45,7 @@ LINES: dict[str, Long] = {
     "2x5 @ 90 % of the top, top 5 RM": {
         "sets": 2, "reps": 5, "load": "90 % of top", "top": "5RM",
     },
+    "2x5 @ 65 % top 5RM": {"sets": 2, "reps": 5, "load": "65 %", "top": "5RM"},
     "2x5 @ 65 %, top none": {"sets": 2, "reps": 5, "load": "65 %", "top": "none"},
     "3x5 @ BW": {"sets": 3, "reps": 5, "load": "BW"},
     "3x5 @ BW+10 kg": {"sets": 3, "reps": 5, "load": "BW+10 kg"},

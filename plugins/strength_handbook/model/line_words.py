@@ -1,4 +1,4 @@
-"""What words in a one-line dose look like, for those who read such lines and those who print them."""
+"""What words in a one-line dose look like, for reading such lines and for printing them."""
 
 import re
 
@@ -12,8 +12,11 @@ HEIGHT = rf"{NUMBER}\s*(?:mm?|cm|ft|in)"
 COUNT = r"\d+(?:\s*[-–]\s*\d+|\+)?"
 TEMPO = r"[\dXx]+(?:[-–][\dXx]+){2,}"
 END = r"(?=$|[\s,;)@])"
+# A word with a number after it begins a clause of its own: '65 % top 5RM', '80 % TM 90 %'.
+_TM = r"TM(?!\s+\d)"
+_TOP = r"(?:the\s+)?top(?!\s+(?:\d+\s*RM|none)\b)"
 LOAD = (
-    rf"{PERCENT}(?:\s*(?:of\s+)?(?:system|TM|BM(?:\s*/\s*hand)?|(?:the\s+)?top))?"
+    rf"{PERCENT}(?:\s*(?:of\s+)?(?:system|{_TM}|BM(?:\s*/\s*hand)?|{_TOP}))?"
     rf"|BW(?:\s*[+\-−–]\s*{MASS})?|\d+\s*RM|{NUMBER}\s*units?|{MASS}"
 )
 FREE = r"[^\s,;](?:[^,;]|(?<=\d),(?=\d))*"

@@ -229,7 +229,7 @@ def _strip_end(strip: Strip) -> Iterator[str]:
 def height(value: float) -> str:
     r"""A height, in centimetres.
 
-    >>> height(0.45)
-    '45\xa0cm'
+    >>> height(0.45), height(1.125)
+    ('45\\xa0cm', '112.5\\xa0cm')
     """
-    return f"{value * 100:.3g}{NBSP}cm"
+    return f"{round(value * 100, 1):g}{NBSP}cm"

@@ -10,6 +10,7 @@ from strength_handbook.model.loading import (
     ByEffort,
     InHands,
     OnBar,
+    OnCarrier,
     OnMachine,
 )
 from strength_handbook.pages.dose_text import in_words, notation, partial_notation
@@ -18,10 +19,16 @@ from strength_handbook.pages.lookup import example_lines, slot_lookup
 from strength_handbook.pages.numbers import mass, percent
 from strength_handbook.pages.page import Heading, Page, link, url_of
 from strength_handbook.pages.render import render, safe
+from strength_handbook.pages.resistance_html import resistance_html
 from strength_handbook.pages.session_page import exercise_link, session_uri, use_anchor
+from strength_handbook.pages.variable_html import unloading_line
+from strength_handbook.pages.working_html import working_html
 from strength_handbook.plan.scales import Scale
 from strength_handbook.plan.tables import Table, exercise_table
 from strength_handbook.plan.worked import Use, Worked
+from strength_handbook.plan.working import reps_text, rounding_rule
+from strength_handbook.plan.working_tables import table_working
+from strength_handbook.plan.working_volume import slot_working
 
 HEADINGS = (
     ("today", "In the program"),
@@ -63,6 +70,10 @@ def exercise_page(worked: Worked, key: str) -> Page:
             "uses": [_use(use, url, worked.book) for use in uses],
             "table": safe(_table(exercise, table, units)),
             "table_note": _table_note(exercise, worked.scales[key]),
+            "table_working": safe(
+                working_html(table_working(exercise.load, worked.scales[key], units), url)
+            ),
+            "resistance": safe(resistance_html(worked, key)),
             "stations": [names[key] for key in (*exercise.stations, *exercise.uses)],
             "doors": _doors(worked, exercise, url),
             "cautions": exercise.all_cautions(),
@@ -106,7 +117,9 @@ def _use(use: Use, url: str, book: Book) -> dict[str, Any]:
         "table": safe(found.table),
         "by_body": safe(found.by_body),
         "examples": [(name, safe(line)) for name, line in example_lines(use.slot, book)],
-        "band": use.slot.reps_possible,
+        "band": use.slot.reps_possible and reps_text(use.slot.reps_possible),
+        "working": safe(working_html(slot_working(book, use.slot), url)),
+        "unloading": safe(unloading_line(use.slot, book.room)),
     }
 
 
@@ -135,7 +148,7 @@ def _table_note(exercise: Exercise, scale: Scale | None) -> list[str]:
     """What stands under the table: what it is made from, how it is rounded, who decides."""
     load = exercise.load
     notes: list[str] = []
-    if isinstance(load, OnBar | InHands) and load.body_mass_shares:
+    if isinstance(load, OnBar | InHands | OnCarrier) and load.body_mass_shares:
         notes.append("Made from body weight times the percentage.")
     elif isinstance(load, BodyWeightLift):
         notes.append(
@@ -157,25 +170,9 @@ def _table_note(exercise: Exercise, scale: Scale | None) -> list[str]:
             f"{start.power:g}."
         )
     if scale is not None:
-        notes.append(_rounding(scale))
+        notes.append(rounding_rule(scale))
     notes.append("The coach's eye and the effort limit come first.")
     return notes
-
-
-def _rounding(scale: Scale) -> str:
-    rounded = {
-        "down": "rounded down to",
-        "nearest": "rounded to the nearest of",
-        "up": "rounded up to",
-    }[scale.rounding]
-    what = {
-        "bar": f"what the plates at a rack make on the {scale.on}",
-        "fixed": f"the {scale.on}s that exist",
-        "hung": f"what the plates make on the {scale.on}",
-        "pin": f"the pins of the {scale.on}",
-        "plate": "the single plates that exist",
-    }[scale.kind]
-    return f"Loads are {rounded} {what}."
 
 
 def _doors(worked: Worked, exercise: Exercise, url: str) -> list[Mapping[str, Any]]:

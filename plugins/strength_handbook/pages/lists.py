@@ -1,16 +1,15 @@
-"""Home, list of exercises, room, words and numbers: the pages that lead to the others."""
+"""Home, list of exercises, room and words: the pages that lead to the others."""
 
 from collections import Counter
 from typing import Any
 
-from strength_handbook.calc.registry import all_formulas
-from strength_handbook.model.house_rules import RULES
 from strength_handbook.model.room import Room
 from strength_handbook.model.words import CAUTIONS
 from strength_handbook.pages.glossary import GLOSSARY, NOTATION
 from strength_handbook.pages.numbers import mass
 from strength_handbook.pages.page import Heading, Page, link, url_of
-from strength_handbook.pages.render import render
+from strength_handbook.pages.render import render, safe
+from strength_handbook.pages.room_resistance import room_resistance
 from strength_handbook.pages.session_page import exercise_link
 from strength_handbook.pages.week_page import overview_uri, week_links
 from strength_handbook.plan.worked import Worked
@@ -76,10 +75,12 @@ def room_page(worked: Worked) -> Page:
     """What is in the room."""
     room = worked.book.room
     units = room.units
+    part = room_resistance(room)
     html = render(
         "room.html",
         {
             "room": room,
+            "resistance": safe(part.html),
             "units": units,
             "plates": [
                 {"mass": mass(plate.mass.grams, plate.mass.unit), "pairs": plate.pairs}
@@ -97,7 +98,7 @@ def room_page(worked: Worked) -> Page:
     )
     headings = tuple(
         Heading(2, anchor, title)
-        for anchor, title in (("bars", "Bars"), ("plates", "Plates at each rack"),
+        for anchor, title in (("bars", "Bars"), ("plates", "Plates at each rack"), *part.headings,
                               ("held", "Held in the hand"), ("rest", "Everything else"))
     )  # fmt: skip
     return Page("room.md", "The room", html, headings, in_nav=True,
@@ -122,41 +123,3 @@ def words_page() -> Page:
     headings = (Heading(2, "notation", "How a dose is written"), Heading(2, "words", "Words"))
     return Page("words.md", "Words", html, headings, in_nav=True,
                 description="How a dose is written, and what the words mean")  # fmt: skip
-
-
-def numbers_page(worked: Worked) -> Page:
-    """Every formula with its source, and the house rules in force."""
-    subjects: dict[str, list[Any]] = {}
-    for formula in all_formulas():
-        subjects.setdefault(formula.subject, []).append(formula)
-    rules = [
-        {
-            "name": slug.replace("-", " "),
-            "value": f"{worked.book.rule(slug):g} {kind.unit}".strip(),
-            "what": kind.what,
-            "own": slug in worked.book.rules.rules,
-            "why": worked.book.rules.rules[slug].why if slug in worked.book.rules.rules else None,
-            "source": kind.source,
-        }
-        for slug, kind in RULES.items()
-    ]
-    html = render(
-        "numbers.html",
-        {
-            "subjects": sorted(subjects.items()),
-            "rules": rules,
-            "owner": worked.book.rules.owner,
-            "date": worked.book.rules.date,
-        },
-    )
-    headings = (
-        Heading(2, "short", "In short"),
-        Heading(2, "house-rules", "House rules"),
-        *(Heading(2, _anchor(subject), subject) for subject in sorted(subjects)),
-    )
-    return Page("numbers.md", "How the numbers are made", html, headings, in_nav=True,
-                description="Formulas, ranges, sources and house rules")  # fmt: skip
-
-
-def _anchor(subject: str) -> str:
-    return "".join(c if c.isalnum() else "-" for c in subject.lower())

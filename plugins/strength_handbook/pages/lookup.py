@@ -1,6 +1,6 @@
 """For one slot: where a member reads off how heavy."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from strength_handbook.model.book import Book
 from strength_handbook.model.load import (
@@ -12,9 +12,18 @@ from strength_handbook.model.load import (
     RepMax,
     Setting,
 )
-from strength_handbook.model.loading import BodyWeightLift, ByEffort, OnMachine
+from strength_handbook.model.loading import (
+    BodyWeightLift,
+    ByEffort,
+    OnMachine,
+    OnPivot,
+    PushUp,
+    StrapRow,
+)
 from strength_handbook.pages.load_html import load_line, strip_html, table_html
 from strength_handbook.pages.numbers import mass, percent
+from strength_handbook.pages.resistance_html import takes_bands
+from strength_handbook.pages.variable_html import example_note, help_words, variable_strip
 from strength_handbook.plan.tables import base_strip, body_masses, loading_table, share_table
 from strength_handbook.plan.worked import WorkedSlot
 
@@ -38,6 +47,17 @@ class Lookup:
 
 def slot_lookup(slot: WorkedSlot, units: str) -> Lookup:
     """The look-up of one slot in one week."""
+    found = _lookup(slot, units)
+    if slot.on_top is not None:
+        what = "bands" if slot.on_top.chain is None else "chains"
+        words = f"{found.sentence} These are bar and plates; the {what} come on top."
+        found = replace(found, sentence=words, table=variable_strip(slot, units) or found.table)
+    if words := help_words(slot, units):
+        found = replace(found, sentence=f"{found.sentence} {words}")
+    return found
+
+
+def _lookup(slot: WorkedSlot, units: str) -> Lookup:
     dose, loading, scale = slot.dose, slot.exercise.load, slot.scale
     load = dose.load
     if slot.percent is not None and slot.base is not None:
@@ -63,9 +83,12 @@ def slot_lookup(slot: WorkedSlot, units: str) -> Lookup:
         caption = f"{percent(load.percent)} of body weight{each}, {units}"
         return Lookup("Find your body weight.", table_html(table, caption, units))
     if isinstance(load, FixedLoad):
-        return Lookup(f"{mass(load.mass.grams, load.mass.unit)} for everybody.")
+        # What the hands hold stands on the exercise's page.
+        lever = isinstance(loading, OnPivot)
+        text = f"{mass(load.mass.grams, load.mass.unit)} for everybody."
+        return Lookup(text, by_body_below=lever)
     if isinstance(load, BodyWeight):
-        return Lookup(_body_weight(load))
+        return Lookup(_body_weight(load), by_body_below=isinstance(loading, PushUp | StrapRow))
     if isinstance(load, Setting | RepMax | PercentOfTop):
         return Lookup(f"{load.text}: work up to it by feel.", by_body_below=True)
     return Lookup(_by_effort(slot), by_body_below=not isinstance(loading, ByEffort | OnMachine))
@@ -104,6 +127,12 @@ def _by_effort(slot: WorkedSlot) -> str:
 def example_lines(slot: WorkedSlot, book: Book) -> list[tuple[str, str]]:
     """Loads of the example lifters, as name and HTML."""
     units, show_from = book.room.units, book.rule("show-planned-from")
+    banded = takes_bands(slot.exercise)
     return [
-        (name, load_line(load, slot.scale, units, show_from)) for name, load in slot.loads.items()
+        (
+            name,
+            load_line(load, slot.scale, units, show_from)
+            + example_note(slot, name, load, book.room, banded=banded),
+        )
+        for name, load in slot.loads.items()
     ]

@@ -8,6 +8,7 @@ from strength_handbook.pages.lookup import example_lines, slot_lookup
 from strength_handbook.pages.numbers import hours_minutes
 from strength_handbook.pages.page import Heading, Page, link, url_of
 from strength_handbook.pages.render import render, safe
+from strength_handbook.pages.working_html import working_html
 from strength_handbook.plan.worked import (
     Worked,
     WorkedProgram,
@@ -15,6 +16,8 @@ from strength_handbook.plan.worked import (
     WorkedSlot,
     WorkedWeek,
 )
+from strength_handbook.plan.working import reps_text
+from strength_handbook.plan.working_minutes import minutes_working
 
 
 def week_uri(program: WorkedProgram, week: int) -> str:
@@ -76,6 +79,9 @@ def session_page(
                 for slot in session.slots
                 if slot.exercise.spotting.alone == "no"
             ],
+            "working": safe(
+                working_html(minutes_working(worked.book, program.program, session), url)
+            ),
             "emergency": safe(emergency_panel(room.emergency)),
         },
     )
@@ -138,5 +144,5 @@ def _slot(
         "by_body": safe(found.by_body),
         "by_body_below": found.by_body_below,
         "examples": [(name, safe(line)) for name, line in example_lines(slot, worked.book)],
-        "band": slot.reps_possible,
+        "band": slot.reps_possible and reps_text(slot.reps_possible),
     }

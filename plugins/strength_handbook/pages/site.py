@@ -7,11 +7,11 @@ from strength_handbook.pages.exercise_page import exercise_page
 from strength_handbook.pages.lists import (
     exercise_list,
     home_page,
-    numbers_page,
     room_page,
     this_week,
     words_page,
 )
+from strength_handbook.pages.numbers_page import numbers_page
 from strength_handbook.pages.page import Chapter, Page, Site
 from strength_handbook.pages.session_page import emergency_panel, session_page
 from strength_handbook.pages.week_page import overview_page, overview_uri, week_page

@@ -7,9 +7,11 @@ from strength_handbook.pages.numbers import count_word
 from strength_handbook.pages.page import Heading, Page, link, url_of
 from strength_handbook.pages.render import render, safe
 from strength_handbook.pages.session_page import exercise_link, session_uri, week_uri
+from strength_handbook.pages.working_html import working_html
 from strength_handbook.pictures.bars import week_bars
 from strength_handbook.plan.volume import Volume
 from strength_handbook.plan.worked import Worked, WorkedProgram, WorkedWeek
+from strength_handbook.plan.working_volume import week_working
 
 EMPHASIS = {
     "eccentric": "slow lowering",
@@ -61,6 +63,7 @@ def week_page(worked: Worked, program: WorkedProgram, week: WorkedWeek) -> Page:
             "hard_sets": sorted(
                 week.volume.hard_sets.items(), key=lambda item: (-item[1], item[0])
             ),
+            "working": safe(working_html(week_working(worked.book, week), url)),
             "fresh": [(worked.book.exercises[key].name, exercise_link(url, key)) for key in fresh],
             "overview": link(url, url_of(overview_uri(program))),
             "program": program.program.program,

@@ -114,7 +114,15 @@ def _door(
     scale = scales[to] if to else slot.scale
     if door.load is not None:
         loads = {
-            lifter: _share(book, exercise, scale, today, lifter, door.load)
+            lifter: _share(
+                today,
+                scale,
+                door.load,
+                book.room.units,
+                body_share_g(exercise.load, book.lifters[lifter].bodyweight.grams, dose.said.height)
+                if to
+                else today.body_g,
+            )
             for lifter, today in slot.loads.items()
         }
         return replace(plan, dose=_without_load(dose, slot, door.load), loads=loads, scale=scale)
@@ -134,19 +142,12 @@ def _door(
 
 
 def _share(
-    book: Book,
-    exercise: Exercise,
-    scale: Scale | None,
-    today: PlannedLoad,
-    lifter: str,
-    share: float,
+    today: PlannedLoad, scale: Scale | None, share: float, units: str, body_g: float
 ) -> PlannedLoad:
-    """A share of everything that moves today, less what of the body moves in the other lift."""
-    body = body_share_g(exercise.load, book.lifters[lifter].bodyweight.grams)
-    wanted = (today.planned_g + today.body_g) * share / 100 - body
-    same = round(body) == round(today.body_g)
-    reference = today.reference_g if same else 0.0
-    return achieved(wanted, scale, reference, body, book.room.units)
+    """A share of everything that moves today, less what of the body moves in the lift."""
+    wanted = (today.planned_g + today.body_g) * share / 100 - body_g
+    reference = today.reference_g if round(body_g) == round(today.body_g) else 0.0
+    return achieved(wanted, scale, reference, body_g, units)
 
 
 def _without_load(dose: Dose, slot: WorkedSlot, share: float) -> Dose:

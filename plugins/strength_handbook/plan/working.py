@@ -89,7 +89,8 @@ def by_rule(book: Book, slug: str, text: str = "") -> Line:
     else:
         why = f": {own.why}" if own.why else ""
         source = f"set by the {book.rules.owner.lower()}, {book.rules.date}{why}".rstrip(".")
-    return Line(text or f"{kind.what} {value}", "", Evidence.HOUSE_RULE.value, source)
+    said = f"{slug.replace('-', ' ').capitalize()}: {value}. {kind.what}".rstrip(".")
+    return Line(text or said, "", Evidence.HOUSE_RULE.value, source)
 
 
 def as_tested(text: str) -> Line:
@@ -121,21 +122,32 @@ def bare(grams: float, units: str) -> str:
 def number(value: float, decimals: int = 1) -> str:
     """A number without needless zeros, with a proper minus.
 
-    >>> number(28.5), number(-3.0), number(8.667)
-    ('28.5', '−3', '8.7')
+    >>> number(28.5), number(-3.0), number(8.667), number(69.6, 0)
+    ('28.5', '−3', '8.7', '70')
     """
-    text = f"{round(value, decimals) + 0.0:.{decimals}f}".rstrip("0").rstrip(".")
+    text = f"{round(value, decimals) + 0.0:.{decimals}f}"
+    if "." in text:
+        text = text.rstrip("0").rstrip(".")
     return text.replace("-", "−")
 
 
 def percent(value: float) -> str:
     r"""A percentage, whole or half.
 
-    >>> percent(27.5), percent(76.79)
-    ('27.5\xa0%', '77\xa0%')
+    >>> percent(27.5), percent(76.79), percent(69.6)
+    ('27.5\xa0%', '77\xa0%', '70\xa0%')
     """
     half = value == round(value * 2) / 2
     return f"{number(value) if half else number(value, 0)}{NBSP}%"
+
+
+def times(count: float, what: str) -> str:
+    """How many of a thing.
+
+    >>> times(1, "set"), times(2.5, "set")
+    ('1 set', '2.5 sets')
+    """
+    return f"{number(count)} {what}{'' if count == 1 else 's'}"
 
 
 def seconds(value: float) -> str:

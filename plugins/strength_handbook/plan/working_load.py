@@ -22,6 +22,7 @@ from strength_handbook.model.load import (
 from strength_handbook.plan.loads import HELP_STEP_G, PlannedLoad, is_estimate, plan_load
 from strength_handbook.plan.scales import Scale, Step
 from strength_handbook.plan.tables import body_masses
+from strength_handbook.plan.worked import WorkedSlot
 from strength_handbook.plan.working import (
     NBSP,
     Line,
@@ -35,7 +36,6 @@ from strength_handbook.plan.working import (
     percent,
     reps_text,
 )
-from strength_handbook.plan.worked import WorkedSlot
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,6 +82,8 @@ def load_lines(book: Book, slot: WorkedSlot, example: Example) -> list[Line]:
     if load is None:
         return []
     units = book.room.units
+    if isinstance(slot.dose.load, BodyWeight) and not slot.dose.load.change.grams:
+        return _bare_body(example, load, units)
     lines = _reference(slot, example, units)
     lines += _planned(book, slot, example, load)
     if load.body_g:
@@ -160,10 +162,7 @@ def _charted(reps: float, what: str) -> Line:
 
 def _less_the_body(example: Example, load: PlannedLoad, units: str) -> list[Line]:
     """What has to be added to the body's own share, or taken off."""
-    body, share = amount(example.body_g, units), amount(load.body_g, units)
-    points = 100 * load.body_g / example.body_g
-    moved = by_formula("load_at_percent", f"Of {body} of body {percent(points)} move: {share}")
-    lines = [] if points == 100 else [moved]
+    lines, share = _bare_body(example, load, units), amount(load.body_g, units)
     if load.reference_g:
         wanted = amount(load.planned_g + load.body_g, units)
         text = f"{wanted} − {share} of body = {amount(load.planned_g, units)} to add"
@@ -171,6 +170,16 @@ def _less_the_body(example: Example, load: PlannedLoad, units: str) -> list[Line
     total = amount(load.planned_g + load.body_g, units)
     text = f"{share} of body + {amount(load.planned_g, units)} = {total}"
     return [*lines, by_formula("system_load", text)]
+
+
+def _bare_body(example: Example, load: PlannedLoad, units: str) -> list[Line]:
+    """The share of the body that moves, where it is not all of it."""
+    points = 100 * load.body_g / example.body_g
+    if not points or abs(points - 100) < 0.01:
+        return []
+    body, share = amount(example.body_g, units), amount(load.body_g, units)
+    text = f"Of {body} of body about {percent(points)} move: {share}"
+    return [by_formula("load_at_percent", text)]
 
 
 def _achievable(scale: Scale | None, load: PlannedLoad, units: str) -> list[Line]:
@@ -205,10 +214,11 @@ def built(scale: Scale, step: Step, target_g: float, units: str) -> Line:
         "nearest": f"the nearest to {amount(target_g, units)}",
     }[scale.rounding]
     parts = " + ".join(bare(grams, units) for grams in step.parts)
+    side = f"({parts})" if len(step.parts) > 1 else parts
     own = f"{amount(scale.empty_g, units)} {_named(scale.on)}"
     match scale.kind:
         case "bar" if parts:
-            how = f"{own} + 2 × ({parts}) = {result}"
+            how = f"{own} + 2 × {side} = {result}"
         case "hung" if parts and scale.empty_g and step.grams:
             how = f"{own} + {parts} = {result}"
         case "hung" | "pivot" | "pin" if len(step.parts) > 1:
@@ -228,7 +238,7 @@ def _named(thing: str) -> str:
 
 
 def reps_lines(book: Book, slot: WorkedSlot) -> list[Line]:
-    """How many repetitions most people can do at the slot's percentage and tempo, and why a band."""
+    """How many repetitions most people can do at this percentage and tempo, and why a band."""
     band, points = slot.reps_possible, slot.percent
     if band is None or points is None or is_estimate(slot.dose):
         return []
@@ -255,7 +265,7 @@ def reps_lines(book: Book, slot: WorkedSlot) -> list[Line]:
         result = number(fresh * factor)
         text = f"{because}: {number(fresh)} × {number(factor, 2)} = {result}"
         lines.append(by_formula("tempo_factor", text))
-    width = percent(100 * BETWEEN_PEOPLE)
-    text = f"{number(band.middle)} less and more {width}, because people differ: {reps_text(band)}"
+    middle, width = number(band.middle), percent(100 * BETWEEN_PEOPLE)
+    text = f"{middle} ∓ {width}: {reps_text(band)}, a band because people differ"
     lines.append(by_formula("feasible_reps", text))
     return lines

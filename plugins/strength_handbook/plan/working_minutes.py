@@ -14,6 +14,7 @@ from strength_handbook.plan.minutes import (
     session_blocks,
     work_seconds,
 )
+from strength_handbook.plan.worked import WorkedSession
 from strength_handbook.plan.working import (
     NBSP,
     Line,
@@ -22,8 +23,8 @@ from strength_handbook.plan.working import (
     by_rule,
     number,
     seconds,
+    times,
 )
-from strength_handbook.plan.worked import WorkedSession
 
 
 def minutes_working(book: Book, program: Program, session: WorkedSession) -> Working:
@@ -51,7 +52,9 @@ def minutes_working(book: Book, program: Program, session: WorkedSession) -> Wor
             sums.append(number(gap_seconds(block)))
     lines.append(_total(program, session, sums))
     return Working(
-        f"{program.group.sharing} at a station" if program.group.sharing > 1 else "One at a station",
+        f"{program.group.sharing} at a station"
+        if program.group.sharing > 1
+        else "One at a station",
         (*lines, *_rules(book, slots, blocks)),
         "Rounded to whole minutes; ranges of sets and repetitions are reckoned at their middle.",
     )
@@ -105,15 +108,13 @@ def _block(name: str, block: Block) -> list[Line]:
         line = f"{name}, from one round to the next: {text} = {seconds(cycle)}"
         lines.append(by_formula("cycle_seconds", line))
     last = whole - block.setup_s - max(0, block.rounds - 1) * cycle
-    parts = [number(block.setup_s)] if block.setup_s else []
+    parts = [f"set-up {number(block.setup_s)}"] if block.setup_s else []
     if block.rounds > 1:
         parts.append(f"{block.rounds - 1} × {number(cycle)}")
-    shared = f", shared by {block.people}" if block.people > 1 and last > round_s else ""
-    parts.append(f"{number(last)}")
-    head = f"{name}: {'set-up, ' if block.setup_s else ''}{block.rounds} rounds"
-    text = f"{head}{shared}: {' + '.join(parts)} = {seconds(whole)}"
-    lines.append(by_formula("block_seconds", text))
-    return lines
+    everybody = block.people > 1 and last > round_s
+    parts.append(f"{'last set of all' if everybody else 'last round'} {number(last)}")
+    text = f"{name}, {times(block.rounds, 'round')}: {' + '.join(parts)} = {seconds(whole)}"
+    return [*lines, by_formula("block_seconds", text)]
 
 
 def _total(program: Program, session: WorkedSession, sums: Sequence[str]) -> Line:

@@ -1,8 +1,16 @@
 """One cell of a table by body weight, worked out: the others are made alike."""
 
 from strength_handbook.model.loading import BodyWeightLift, Loading, OnBar
+from strength_handbook.model.quantities import GRAMS_PER_POUND
 from strength_handbook.plan.scales import Scale
-from strength_handbook.plan.tables import Cell, Table, exercise_table, loading_table
+from strength_handbook.plan.tables import (
+    BEST_CHANGES_KG,
+    BEST_CHANGES_LB,
+    Cell,
+    Table,
+    exercise_table,
+    loading_table,
+)
 from strength_handbook.plan.worked import WorkedSlot
 from strength_handbook.plan.working import (
     Line,
@@ -26,7 +34,7 @@ def table_working(loading: Loading, scale: Scale | None, units: str) -> Working 
     if table is None:
         return None
     mass, column, cell = _middle(table)
-    lines = _cell_lines(loading, table.kind, mass, column, cell, units)
+    lines = _cell_lines(loading, table.kind, mass, column, units)
     if not lines:
         return None
     title = f"Row {amount(mass, units)}, column {table.columns[column]}"
@@ -61,12 +69,13 @@ def by_body_lines(slot: WorkedSlot, units: str) -> list[Line]:
         lines = [by_formula("load_at_percent", text)]
     elif isinstance(loading, BodyWeightLift):
         moved = mass * loading.share / 100
-        target = cell.grams or 0
+        best = moved + _change(column, units)
+        target = best * slot.percent / 100 - moved
         text = (
-            f"Table, row {body}, column {table.columns[column]}: {percent(slot.percent)} of the "
-            f"best total, less {amount(moved, units)} of body"
+            f"Table, row {body}, column {table.columns[column]}: {amount(best, units)} × "
+            f"{percent(slot.percent)} − {amount(moved, units)} = {amount(target, units)}"
         )
-        return [by_formula("added_for_percent", text)]
+        lines = [by_formula("added_for_percent", text)]
     else:
         return []
     if slot.scale is not None and cell.step is not None:
@@ -74,16 +83,21 @@ def by_body_lines(slot: WorkedSlot, units: str) -> list[Line]:
     return lines
 
 
+def _change(column: int, units: str) -> float:
+    """What a column of best totals adds to the body, in grams."""
+    if units == "lb":
+        return BEST_CHANGES_LB[column] * GRAMS_PER_POUND
+    return BEST_CHANGES_KG[column] * 1000.0
+
+
 def _middle(table: Table) -> tuple[int, int, Cell]:
-    """Body mass, column and cell in the middle of a table."""
+    """Body mass, column and cell in the middle of a table, or in the last column if empty."""
     mass, cells = table.rows[len(table.rows) // 2]
-    column = len(cells) // 2
+    column = len(cells) // 2 if cells[len(cells) // 2].grams else len(cells) - 1
     return mass, column, cells[column]
 
 
-def _cell_lines(
-    loading: Loading, kind: str, mass: int, column: int, cell: Cell, units: str
-) -> list[Line]:
+def _cell_lines(loading: Loading, kind: str, mass: int, column: int, units: str) -> list[Line]:
     body = amount(mass, units)
     match kind:
         case "carry":
@@ -99,18 +113,22 @@ def _cell_lines(
             result = amount(start.at.grams * share / 100 * size, units)
             power = number(start.power, 2)
             return [
-                by_formula("load_at_percent", f"The coach's start: {at} × {percent(share)} = {first}"),
+                by_formula(
+                    "load_at_percent", f"The coach's start: {at} × {percent(share)} = {first}"
+                ),
                 by_formula("scale_strength", f"{first} × ({body} ÷ {at})^{power} = {result}"),
             ]
         case "system" if isinstance(loading, BodyWeightLift):
             moved = mass * loading.share / 100
             points = loading.shares[column]
+            alone = amount(moved, units)
+            target = amount(moved * (points - 100) / 100, units)
             return [
-                by_formula("load_at_percent", f"{body} × {percent(loading.share)} = "
-                           f"{amount(moved, units)} moved, body alone"),
-                by_formula("added_for_percent", f"{amount(moved, units)} × {percent(points)} − "
-                           f"{amount(moved, units)} = {amount(moved * (points - 100) / 100, units)}"),
-            ]  # fmt: skip
+                by_formula("load_at_percent", f"{body} × {percent(loading.share)} = {alone} moved"),
+                by_formula(
+                    "added_for_percent", f"{alone} × {percent(points)} − {alone} = {target}"
+                ),
+            ]
         case "moved":
             share = getattr(loading, "share", None) or 0.0
             text = f"{body} × {percent(share)} = {amount(mass * share / 100, units)}"

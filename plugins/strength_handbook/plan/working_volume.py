@@ -1,8 +1,9 @@
 """What slots and weeks add up to, sum by sum."""
 
 from strength_handbook.model.book import Book
-from strength_handbook.model.dose import Hold
+from strength_handbook.model.dose import Clock, Distance, Hold
 from strength_handbook.plan.volume import Volume, is_hard
+from strength_handbook.plan.worked import WorkedSlot, WorkedWeek
 from strength_handbook.plan.working import (
     Line,
     Working,
@@ -12,10 +13,10 @@ from strength_handbook.plan.working import (
     number,
     rounding_rule,
     seconds,
+    times,
 )
 from strength_handbook.plan.working_load import example_of, load_lines, reps_lines
 from strength_handbook.plan.working_tables import by_body_lines
-from strength_handbook.plan.worked import WorkedSlot, WorkedWeek
 
 _SUMS = (
     ("eccentric_s", "Lowering", "total_tension", seconds),
@@ -51,10 +52,10 @@ def _reps(slot: WorkedSlot) -> list[Line]:
     dose, volume = slot.dose, slot.volume
     if dose.reps is None:
         return []
-    factors = [f"{number(dose.sets.middle)} sets", number(dose.reps.middle)]
+    factors = [times(dose.sets.middle, "set"), number(dose.reps.middle)]
     if dose.each_side:
         factors.append("2 sides")
-    text = f"{' × '.join(factors)} = {number(volume.reps)} repetitions"
+    text = f"{' × '.join(factors)} = {times(volume.reps, 'repetition')}"
     lines = [by_formula("repetition_volume", text)]
     if volume.fast_reps:
         lines.append(by_formula("fast_repetitions", f"Fast: all {number(volume.fast_reps)}"))
@@ -66,7 +67,9 @@ def _seconds(slot: WorkedSlot) -> list[Line]:
     sides = " × 2 sides" if dose.each_side else ""
     if volume.eccentric_s and volume.reps:
         each = volume.eccentric_s / volume.reps
-        text = f"{number(volume.reps)} × {seconds(each)} = {seconds(volume.eccentric_s)} of lowering"
+        text = (
+            f"{number(volume.reps)} × {seconds(each)} = {seconds(volume.eccentric_s)} of lowering"
+        )
         lines.append(by_formula("total_tension", text))
     if isinstance(dose.work, Hold):
         text = (
@@ -83,13 +86,19 @@ def _seconds(slot: WorkedSlot) -> list[Line]:
 
 def _hard_sets(book: Book, slot: WorkedSlot) -> list[Line]:
     dose, sets = slot.dose, slot.volume.sets
-    held = dose.reps is None
+    held = isinstance(dose.work, Hold | Distance | Clock)
     rule = by_rule(book, "hard-hold-effort" if held else "hard-set-reserve")
     if not is_hard(book, dose):
-        return [by_formula("pelland_2025", "Not counted as hard sets"), rule]
+        if held:
+            why = "No effort written" if dose.reserve is None else f"Effort {10 - dose.reserve:g}"
+        elif dose.every is not None and dose.fast:
+            why = "Fast sets on an interval"
+        else:
+            why = f"{dose.reserve or 0:g} left"
+        return [by_formula("pelland_2025", f"{why}: not counted as hard sets"), rule]
     direct = [muscle.value for muscle in slot.exercise.muscles.direct]
     helping = [muscle.value for muscle in slot.exercise.muscles.helping]
-    text = f"{_list(direct)}: {number(sets)} × 1 = {number(sets)} hard sets"
+    text = f"{_list(direct)}: {number(sets)} × 1 = {times(sets, 'hard set')}"
     if helping:
         text += f"; {_list(helping)}: {number(sets)} × 0.5 = {number(sets / 2)}"
     return [by_formula("pelland_2025", _capital(text)), rule]

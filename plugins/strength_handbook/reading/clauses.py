@@ -18,6 +18,7 @@ from strength_handbook.model.line_words import (
     MASS,
     METRES,
     NO_PLACE,
+    NUMBER,
     PERCENT,
     TEMPO,
     TIME,
@@ -154,8 +155,15 @@ WORDS = (
 
 _SETS = rf"({COUNT})\s*[x×]\s*"
 _BAND = rf"(?!(?:{'|'.join(WORDS)})\b|{PERCENT})([\w-]+)"
-_OR_BARE = rf"(?:{TIME}|\d+(?:[.,]\d+)?)"
 _LATER = r"\s*,?\s*"
+_CLUSTER = (
+    rf"(?:{_SETS})?\(\s*(\d+(?:\s*\+\s*\d+)+)\s*\)\s*/\s*({TIME}|{NUMBER})"
+    rf"(?:\s*[x×]\s*({COUNT}))?{END}"
+)
+_STRIP = (
+    rf"(?:{_SETS})?strip\s+(\d+)\s+loads?(?:{_LATER}[-−–]\s*({PERCENT}))?"
+    rf"(?:{_LATER}to\s+(\d+)\s+reps?)?(?:{_LATER}within\s+({TIME}))?{END}"
+)
 _DELOAD = "a share of the {0} belongs behind 'deload of', such as 'deload of 3, {1}'"
 
 _CLAUSES: tuple[tuple[str, Handler], ...] = (
@@ -171,16 +179,8 @@ _CLAUSES: tuple[tuple[str, Handler], ...] = (
     (rf"{_SETS}({TIME}){END}", _take("sets", "time")),
     (rf"({COUNT})\s*(?:[x×]|->|→)\s*({METRES}){END}", _take("sets", "distance")),
     (rf"{_SETS}(AMRAP)(?:{_LATER}floor\s+(\d+))?{END}", _open_sets),
-    (
-        rf"(?:{_SETS})?\(\s*(\d+(?:\s*\+\s*\d+)+)\s*\)\s*/\s*({_OR_BARE})"
-        rf"(?:\s*[x×]\s*({COUNT}))?{END}",
-        _cluster,
-    ),
-    (
-        rf"(?:{_SETS})?strip\s+(\d+)\s+loads?(?:{_LATER}[-−–]\s*({PERCENT}))?"
-        rf"(?:{_LATER}to\s+(\d+)\s+reps?)?(?:{_LATER}within\s+({TIME}))?{END}",
-        _take("sets", "strip.loads", "strip.drop", "strip.total", "strip.within"),
-    ),
+    (_CLUSTER, _cluster),
+    (_STRIP, _take("sets", "strip.loads", "strip.drop", "strip.total", "strip.within")),
     (rf"{_SETS}({COUNT})(?:\s*reps?)?{END}", _take("sets", "reps")),
     (rf"@\s*({LOAD}){END}", _take("load")),
     (rf"tempo\s+([^\s,;]+){END}", _take("tempo")),

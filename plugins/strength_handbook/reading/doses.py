@@ -4,9 +4,19 @@ Each value keeps the place of its own words in the file, so a wrong tempo in the
 reported at that tempo.
 """
 
+from typing import TypeAlias
+
 from strength_handbook.reading.notation import Found, NotationError, read_dose
 from strength_handbook.reading.problem import Problem
 from strength_handbook.reading.source import Mark, Path, Plain, Source
+
+_Way: TypeAlias = tuple[str | None, ...]
+_DOSES: tuple[_Way, ...] = (
+    ("dose",),
+    ("doors", None, "dose"),
+    ("sessions", None, "slots", None, "weeks", None),
+)
+"""Ways to the places of doses; None stands for any key or index."""
 
 
 def expand_doses(source: Source) -> tuple[Source, list[Problem]]:
@@ -17,13 +27,17 @@ def expand_doses(source: Source) -> tuple[Source, list[Problem]]:
     marks, key_marks = dict(source.marks), dict(source.key_marks)
     problems: list[Problem] = []
 
-    def expanded(data: Plain, path: Path) -> Plain:
-        if isinstance(data, str) and _is_dose(path):
-            return long_form(data, path)
+    def expanded(data: Plain, path: Path, ways: tuple[_Way, ...]) -> Plain:
+        if () in ways:
+            return long_form(data, path) if isinstance(data, str) else data
         if isinstance(data, dict):
-            return {key: expanded(value, (*path, key)) for key, value in data.items()}
+            return {
+                key: expanded(value, (*path, key), on) if (on := _further(ways, key)) else value
+                for key, value in data.items()
+            }
         if isinstance(data, list):
-            return [expanded(value, (*path, index)) for index, value in enumerate(data)]
+            on = _further(ways, 0)
+            return [expanded(value, (*path, i), on) for i, value in enumerate(data)] if on else data
         return data
 
     def long_form(line: str, path: Path) -> Plain:
@@ -42,15 +56,13 @@ def expand_doses(source: Source) -> tuple[Source, list[Problem]]:
                 marks[place] = key_marks[place] = _mark(whole, value.start)
         return long
 
-    data = expanded(source.data, ())
+    data = expanded(source.data, (), _DOSES)
     return Source(source.file, data, marks, key_marks), problems
 
 
-def _is_dose(path: Path) -> bool:
-    """True under `dose` in an exercise and its doors, and for each week of a slot."""
-    if path[-1:] == ("dose",):
-        return len(path) == 1 or path[0] == "doors"
-    return len(path) == 6 and path[0] == "sessions" and path[2] == "slots" and path[4] == "weeks"
+def _further(ways: tuple[_Way, ...], key: str | int) -> tuple[_Way, ...]:
+    """The ways that lead on through a key."""
+    return tuple(way[1:] for way in ways if way[0] in (key, None))
 
 
 def store(long: dict[str, Plain], value: Found) -> None:
