@@ -35,6 +35,16 @@ def test_agrees_with_scipy(data: tuple[list[float], list[float]], share: float) 
     assert fritsch_butland_1984(xs, ys, x) == pytest.approx(expected, rel=1e-9, abs=1e-9)
 
 
+def test_gentle_curves_are_curves_too() -> None:
+    # SciPy PchipInterpolator; slopes far below 1, as of percent by degree.
+    from scipy.interpolate import PchipInterpolator
+
+    xs, ys = [0.0, 10.0, 20.0, 40.0], [0.0, 1.0, 3.0, 4.0]
+    for x in (5.0, 10.0, 15.0, 30.0):
+        expected = float(PchipInterpolator(xs, ys)(x))
+        assert fritsch_butland_1984(xs, ys, x) == pytest.approx(expected, rel=1e-12)
+
+
 @given(points())
 def test_passes_through_the_points(data: tuple[list[float], list[float]]) -> None:
     xs, ys = data
@@ -74,7 +84,13 @@ def test_is_never_extended(x: float) -> None:
 
 
 @pytest.mark.parametrize(
-    ("xs", "ys"), [([1.0], [1.0]), ([1.0, 2.0], [1.0]), ([1.0, 1.0], [1.0, 2.0])]
+    ("xs", "ys"),
+    [
+        ([1.0], [1.0]),
+        ([1.0, 2.0], [1.0]),
+        ([1.0, 1.0], [1.0, 2.0]),
+        ([0.0, 3.0, 2.0], [1.0, 2.0, 3.0]),
+    ],
 )
 def test_unusable_points_are_refused(xs: list[float], ys: list[float]) -> None:
     with pytest.raises(ValueError, match=r"points|rise"):

@@ -179,8 +179,9 @@ def test_nothing_satisfies() -> None:
     assert table.best(1, Rounding.NEAREST) == BarLoad(20_000, ())
     assert table.best(99_000, Rounding.NEAREST) == BarLoad(40_000, (10_000,))
     assert load_table(20_000, ()).smallest_step_g() is None
-    forbidden = load_table(20_000, GYM, limit_g=19_000)
+    forbidden = load_table(20_000, GYM, limit_g=19_999)
     assert forbidden.loads == ()
+    assert load_table(20_000, (), limit_g=19_999).loads == ()
     assert forbidden.best(50_000, Rounding.NEAREST) is None
 
 

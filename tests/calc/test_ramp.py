@@ -62,6 +62,28 @@ def test_a_step_close_to_the_one_before_is_left_out() -> None:
     assert [step.load_g for step in steps] == [24_000, 30_000, 54_000]
 
 
+def test_a_jump_a_gram_below_5_kg_is_not_worth_a_step() -> None:
+    # 70, 80 and 90 % of 49.99 kg lie 4.999 kg apart.
+    loads = [step.load_g for step in ramp_targets(49_990, 20_000)]
+    assert 39_992 not in loads
+    assert loads[-2:] == [34_993, 44_991]
+
+
+def test_a_last_step_of_99_percent_is_a_ramp() -> None:
+    assert ramp_targets(100_000, 20_000, steps=((99, 1),))[0].load_g == 99_000
+
+
+@pytest.mark.parametrize(("heavy", "plates"), [(72_005, 3), (71_995, 2)])
+def test_one_plate_more_is_worth_one_percent(heavy: int, plates: int) -> None:
+    # 90 kg wanted. Three plates make 91 kg, two make 1.005 or 0.995 kg worse of it: more or less
+    # than 1 % of the top load.
+    grams = (heavy, 80_000 - heavy, 50_000, 21_000, 9_000)
+    table = load_table(20_000, tuple(PlateSize(each, 1) for each in grams), sides=1)
+    ramp = ramp_plan(table, 100_000, steps=((90, 1),))
+    assert ramp is not None
+    assert len(ramp.top.side_g) == plates
+
+
 def test_a_last_step_just_worth_while_is_kept() -> None:
     steps = ramp_targets(50_000, 20_000, last_jump_percent=40)
     assert [step.load_g for step in steps][-2:] == [40_000, 45_000]
@@ -110,7 +132,7 @@ def test_targets_climb_from_the_bar_and_end_close_to_the_top(top: int, bar: int,
 
 
 @pytest.mark.parametrize(
-    "steps", [((60, 3), (50, 2), (90, 1)), ((50, 5), (80, 3)), ((90, 1), (100, 1))]
+    "steps", [((60, 3), (50, 2), (90, 1)), ((50, 5), (84, 3)), ((90, 1), (100, 1))]
 )
 def test_steps_that_are_no_ramp_are_refused(steps: tuple[tuple[int, int], ...]) -> None:
     with pytest.raises(ValueError, match="not a ramp"):
@@ -165,6 +187,14 @@ def test_no_ramp_where_the_plates_are_too_coarse_or_the_bar_too_heavy() -> None:
     assert ramp_plan(load_table(20_000, pairs((20, 2))), 100_000) is None
     assert ramp_plan(load_table(20_000, pairs((20, 2))), 100_000, last_jump_percent=40) is not None
     assert ramp_plan(TABLE, 19_000) is None
+
+
+@pytest.mark.parametrize(("inner", "allowed"), [(65_000, True), (64_900, False)])
+def test_last_jump_of_just_15_percent(inner: int, *, allowed: bool) -> None:
+    # 85 and 84.9 kg below a top load of 100 kg.
+    plates = (PlateSize(inner, 1), PlateSize(80_000 - inner, 1))
+    ramp = ramp_plan(load_table(20_000, plates, sides=1), 100_000)
+    assert (ramp is not None) == allowed
 
 
 def best_by_enumeration(table: LoadTable, top: int) -> float | None:

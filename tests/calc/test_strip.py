@@ -195,6 +195,22 @@ def test_first_load_may_lie_below_its_target_by_so_much_only() -> None:
     room = load_table(20_000, pairs((10, 1), (5, 1)))
     assert loads_of(strip_plan(room, 51_000, 2)) == [50, 40]
     assert strip_plan(room, 51_000, 2, below_g=900) is None
+    # 2.5 kg where nothing else is said: common practice, no source.
+    assert loads_of(strip_plan(room, 52_500, 2)) == [50, 40]
+    assert strip_plan(room, 52_501, 2) is None
+
+
+def test_a_strip_leaves_the_load_nearest_four_fifths() -> None:
+    # One plate off 100 kg leaves 79, 80.5 or 60.5 kg.
+    plates = tuple(PlateSize(grams, 1) for grams in (39_500, 21_000, 19_500))
+    table = load_table(20_000, plates, sides=1)
+    assert loads_of(strip_plan(table, 100_000, 2, below_g=0)) == [100, 80.5]
+
+
+def test_a_range_may_begin_or_end_at_what_is_aimed_at() -> None:
+    assert loads_of(strip_plan(TABLE, 50_000, 2, low_percent=80)) == [50, 40]
+    assert loads_of(strip_plan(TABLE, 50_000, 2, high_percent=80)) == [50, 40]
+    assert loads_of(strip_plan(TABLE, 50_000, 2, high_percent=99)) == [50, 40]
 
 
 def test_two_plates_a_strip_where_one_will_not_do() -> None:
@@ -233,7 +249,13 @@ def test_impossible_requests() -> None:
     assert strip_plan(TABLE, 20_000, 2) is None
     assert strip_plan(load_table(20_000, ()), 60_000, 2) is None
     assert strip_plan_to(TABLE, (60_001, 50_000)) is None
-    for wrong in ({"stages": 0}, {"high_percent": 100}, {"aim_percent": 70}, {"low_percent": 81}):
+    for wrong in (
+        {"stages": 0},
+        {"high_percent": 100},
+        {"aim_percent": 70},
+        {"low_percent": 81},
+        {"low_percent": 0},
+    ):
         with pytest.raises(ValueError, match="no drop set"):
             strip_plan(TABLE, 60_000, **{"stages": 3, **wrong})
     for targets in ((), (60_000, 60_000), (50_000, 60_000)):

@@ -16,6 +16,7 @@ from strength_handbook.model.slot_dose import slot_dose
 from strength_handbook.pages.dose_text import in_words, notation, partial_notation
 from strength_handbook.plan.minutes import work_seconds
 from strength_handbook.plan.volume import slot_volume
+from strength_handbook.publish.json_schema import json_schema
 from strength_handbook.reading.doses import store
 from strength_handbook.reading.notation import read_dose
 from strength_handbook.reading.yaml_source import read_source
@@ -29,11 +30,14 @@ def examples() -> list[dict[str, Any]]:
     """The file, read as a coach's files are read."""
     source, problems = read_source((HERE / "doses.yml").read_bytes(), "doses.yml")
     assert source is not None, problems
-    assert isinstance(source.data, list)
-    return [one for one in source.data if isinstance(one, dict)]
+    assert isinstance(source.data, dict)
+    doses: Any = source.data["doses"]
+    return list(doses)
 
 
 EXAMPLES = examples()
+SCHEMA = json_schema("exercise")
+DOSE_SCHEMA = {**SCHEMA["properties"]["dose"], "$defs": SCHEMA["$defs"]}
 each = pytest.mark.parametrize(
     "one", EXAMPLES, ids=[f"{one['v']}: {one['line']}" for one in EXAMPLES]
 )
@@ -62,7 +66,8 @@ def dose_of(one: dict[str, Any]) -> Dose:
 @pytest.fixture(scope="module")
 def book(tmp_path_factory: pytest.TempPathFactory) -> Book:
     root = tmp_path_factory.mktemp("book")
-    return build_book(root, exercises={"lift": exercise()}, sessions={"a": [slot("A", "lift", "3x5")]})
+    sessions = {"a": [slot("A", "lift", "3x5")]}
+    return build_book(root, exercises={"lift": exercise()}, sessions=sessions)
 
 
 def plain(text: str) -> str:
@@ -88,6 +93,16 @@ def test_the_long_form_prints_a_line_that_reads_back(one: dict[str, Any]) -> Non
 
 
 @each
+def test_both_ways_are_valid_by_the_schema(one: dict[str, Any]) -> None:
+    # Oracle: the reference implementation of JSON Schema for Python.
+    jsonschema = pytest.importorskip("jsonschema")
+    validator = jsonschema.Draft202012Validator(DOSE_SCHEMA)
+    assert validator.is_valid(one["line"])
+    assert validator.is_valid(one["long"])
+    assert not validator.is_valid({**one["long"], "rezt": "90 s"})
+
+
+@each
 def test_what_a_page_prints(one: dict[str, Any]) -> None:
     dose = dose_of(one)
     assert plain(notation(dose)) == one["notation"]
@@ -96,10 +111,16 @@ def test_what_a_page_prints(one: dict[str, Any]) -> None:
     assert not re.search(r"\d [%×→]|[×→↓Σ@] ", notation(dose))
 
 
-@each
+@pytest.mark.parametrize("one", [one for one in EXAMPLES if "part" in one])
 def test_a_part_prints_what_it_says(one: dict[str, Any]) -> None:
-    printed = plain(partial_notation(part_of(one["line"])))
-    assert printed == one["part"] if "part" in one else printed
+    assert plain(partial_notation(part_of(one["line"]))) == one["part"]
+
+
+def test_a_part_says_something_for_every_key() -> None:
+    for one in EXAMPLES:
+        for key, value in one["long"].items():
+            part = DosePart.model_validate({key: value})
+            assert partial_notation(part), key
 
 
 @each

@@ -117,6 +117,20 @@ def test_loads_are_counted_as_they_add_up(plates: list[tuple[int, int]]) -> None
         assert len(messages(Room, data)) == 1
 
 
+@pytest.mark.parametrize(("pairs", "loads"), [(2, 3645), (3, 5103)])
+def test_the_limit_is_a_number_of_loads(pairs: int, loads: int) -> None:
+    """Masses that each outweigh all smaller ones twice over: every choice is a load of its own."""
+    masses = [50 * 3**power for power in range(6)]
+    plates = [{"mass": f"{mass} g", "pairs": 1} for mass in masses]
+    plates.append({"mass": f"{50 * 3**6} g", "pairs": pairs})
+    assert loads == 3**6 * (2 * pairs + 1)
+    data = {**books.KG_ROOM, "plates": plates}
+    if loads <= MOST_LOADS:
+        Room.model_validate(data)
+    else:
+        assert len(messages(Room, data)) == 1
+
+
 @pytest.mark.parametrize(
     ("kind", "data"),
     [

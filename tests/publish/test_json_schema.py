@@ -7,6 +7,7 @@ import pytest
 import demo
 from strength_handbook.publish.json_schema import SCHEMAS, json_schema
 from strength_handbook.reading.files import Found, Kind, list_folder
+from strength_handbook.reading.notation import read_dose
 from strength_handbook.reading.yaml_source import read_source
 
 # Oracle: the reference implementation of JSON Schema for Python.
@@ -49,13 +50,23 @@ def _slot(wave: Any) -> Any:
     return next(iter(wave["sessions"].values()))["slots"][0]
 
 
-@pytest.mark.parametrize("dose", ["3x5 @ 70 %, RIR 3", {"sets": 3, "reps": "8-12"}, None])
+@pytest.mark.parametrize(
+    "dose",
+    [
+        "3x5 @ 70 %, RIR 3",
+        "3x(2+2+2)/20 s @ 85 % system",
+        {"sets": 3, "reps": "8-12"},
+        {"hold": "30 s", "each-side": "yes", "bands": {"pair": ["a-1", "a-2"]}},
+        {"hold": "30 s", "each-side": True},
+        None,
+    ],
+)
 def test_a_dose_is_one_line_or_a_block(wave: Any, dose: Any) -> None:
     _slot(wave)["weeks"]["1"] = dose
     assert _validator("wave").is_valid(wave)
 
 
-@pytest.mark.parametrize("dose", [5, ["3x5"], {"sats": 3}, {"sets": "three"}])
+@pytest.mark.parametrize("dose", [5, ["3x5"], {"sats": 3}, {"sets": "three"}, {"each-side": 1}])
 def test_anything_else_is_no_dose(wave: Any, dose: Any) -> None:
     _slot(wave)["weeks"]["1"] = dose
     assert not _validator("wave").is_valid(wave)
@@ -80,6 +91,11 @@ def test_what_reads_as_a_number_is_text_where_text_is_wanted(wave: Any) -> None:
 def test_an_unknown_key_is_refused(wave: Any) -> None:
     _slot(wave)["rezt"] = "90 s"
     assert not _validator("wave").is_valid(wave)
+
+
+def test_examples_of_one_line_can_be_read() -> None:
+    lines = json_schema("exercise")["properties"]["dose"]["anyOf"][1]["examples"]
+    assert all(read_dose(line) for line in lines)
 
 
 def test_fields_carry_their_help() -> None:

@@ -17,12 +17,12 @@ from hypothesis import strategies as st
 import base_folder
 import demo
 from damage import EDITS, Edit, damaged
+from strength_handbook.checked import check_folder, errors_in
 from strength_handbook.model.loading import OnMachine
 from strength_handbook.plan.data import program_data
 from strength_handbook.plan.scales import unit_scale
 from strength_handbook.plan.tables import base_strip, exercise_table, loading_table
-from strength_handbook.plan.worked import Worked, work_out
-from strength_handbook.reading.book import Reading, read_book
+from strength_handbook.plan.worked import Worked
 from strength_handbook.reading.explain import EXPLANATIONS
 
 LONGEST_TEXT = 700
@@ -66,8 +66,8 @@ def winter(tmp_path_factory: pytest.TempPathFactory) -> Folder:
 
 def check(folder: Path) -> None:
     """Everything that must hold for any folder."""
-    reading = read_book(folder, base_folder.SHOWN)
-    for problem in reading.problems:
+    checked = check_folder(folder, base_folder.SHOWN)
+    for problem in checked.problems:
         assert problem.line >= 1, problem
         assert problem.column >= 1, problem
         assert problem.slug in EXPLANATIONS, problem
@@ -76,7 +76,9 @@ def check(folder: Path) -> None:
         assert len(problem.text) <= LONGEST_TEXT, problem
         assert "does not belong here" not in problem.text, problem
         check_place(folder.parent / problem.file, problem.line, problem.column)
-    check_book(reading)
+    assert (checked.worked is None) == bool(errors_in(checked.problems))
+    if checked.worked is not None:
+        check_tables(checked.worked)
 
 
 def check_place(file: Path, line: int, column: int) -> None:
@@ -91,18 +93,10 @@ def check_place(file: Path, line: int, column: int) -> None:
         assert column <= len(lines[line - 1]) + 1, (file.name, line, column)
 
 
-def check_book(reading: Reading) -> None:
-    if reading.book is None:
-        assert reading.problems
-        return
-    worked = work_out(reading.book)
-    for scale in worked.scales.values():
-        assert scale is None or len(scale.steps) <= MOST_STEPS
-    check_tables(worked)
-
-
 def check_tables(worked: Worked) -> None:
     room = worked.book.room
+    for scale in worked.scales.values():
+        assert scale is None or len(scale.steps) <= MOST_STEPS
     for key, exercise in worked.book.exercises.items():
         exercise_table(exercise.load, worked.scales[key], room.units)
         if isinstance(exercise.load, OnMachine):
@@ -148,12 +142,25 @@ EDGES = {
 }  # fmt: skip
 
 
+def test_the_folders_are_good_before_they_are_damaged(base: Folder, winter: Folder) -> None:
+    for folder in (base, winter):
+        assert check_folder(folder.path, base_folder.SHOWN).worked is not None
+
+
 @pytest.mark.parametrize(("file", "old", "new"), EDGES.values(), ids=EDGES)
 def test_an_edge(base: Folder, file: str, old: str, new: str) -> None:
     text = base.files[file].decode()
     assert text.count(old) == 1
     with base.with_files({file: text.replace(old, new).encode()}) as folder:
         check(folder)
+
+
+@pytest.mark.parametrize("edge", ["a longest walk", "a longest set for a deload"])
+def test_the_far_end_of_what_is_allowed_is_worked_out(base: Folder, edge: str) -> None:
+    file, old, new = EDGES[edge]
+    changed = base.files[file].decode().replace(old, new).encode()
+    with base.with_files({file: changed}) as folder:
+        assert check_folder(folder, base_folder.SHOWN).worked is not None
 
 
 NO_LIMITS = settings(deadline=None, max_examples=100, suppress_health_check=[HealthCheck.too_slow])

@@ -184,7 +184,7 @@ def load_table(
         "rounding": "down, up or nearest",
     },
     output="one of the loads, g",
-    source="arithmetic",
+    source="definition",
     evidence=Evidence.ARITHMETIC,
 )
 def nearest_fixed(

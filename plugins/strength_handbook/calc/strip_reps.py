@@ -179,7 +179,7 @@ def strip_stage_range(
         "k": "constant of the lift, 30 (bench press 35, leg press 52)",
     },
     output="κ for this lifter and this lift",
-    source="house rule",
+    source="common practice, no source",
     evidence=Evidence.HOUSE_RULE,
 )
 def personal_kappa(

@@ -33,7 +33,7 @@ class VariableLoad:
         "share": "s = wanted share of the whole load at the top, %",
     },
     output="kg of pull, both sides together",
-    source="arithmetic",
+    source="definition",
     evidence=Evidence.ARITHMETIC,
     ranges={"share": (0.0, 90.0)},
 )

@@ -100,7 +100,7 @@ def garcia_ramos_2018_two_point(
         "step": "step = smallest step that the plates allow, kg",
     },
     output="new value that percentages refer to, kg",
-    source="house rule",
+    source="common practice, no source",
     evidence=Evidence.HOUSE_RULE,
 )
 def base_after_velocity(old: float, estimate: float, step: float) -> float:

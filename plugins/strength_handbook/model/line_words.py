@@ -23,7 +23,7 @@ FREE = r"[^\s,;](?:[^,;]|(?<=\d),(?=\d))*"
 """Words of the coach's own: to the next comma that is not inside a number, or to the end."""
 WORD = r"[^\s,;@]+"
 
-NO_PLACE = rf"(?:{LOAD}){END}|RIR\b|RPE\b|{NUMBER}\s*(?:$|[,;])"
+NO_PLACE = rf"(?:{LOAD}){END}|RIR\b|RPE\b|{NUMBER}\s*(?:$|[,;](?!\d))"
 """What after 'at' is no position of a hold, but a load or an effort."""
 
 LONGEST = 200

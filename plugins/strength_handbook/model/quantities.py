@@ -80,7 +80,9 @@ def in_unit(grams: int, unit: str) -> str:
     if unit == "lb":
         pounds = grams / GRAMS_PER_POUND
         quarter = round(pounds * 4) / 4
-        return f"{quarter:g}" if abs(pounds - quarter) < 0.03 else f"{pounds:.1f}"
+        return (
+            f"{quarter:g}" if abs(pounds - quarter) < 0.03 else f"{pounds:.1f}".removesuffix(".0")
+        )
     return f"{grams / 1000:.3f}".rstrip("0").rstrip(".")
 
 

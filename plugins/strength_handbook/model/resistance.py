@@ -91,7 +91,7 @@ class Pivot(Shape):
 
     name: Name
     count: Number = 1
-    offset: Annotated[Metres, within(read_length, "0 cm", "30 cm")] = 0.0
+    offset: Annotated[Metres, within(read_length, "0 cm", "20 cm")] = 0.0
     """From the joint to the end of the bar."""
     height: Annotated[Metres, within(read_length, "0 cm", "60 cm")] = 0.0
     """Of the joint above the floor."""

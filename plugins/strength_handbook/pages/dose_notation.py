@@ -12,7 +12,7 @@ from strength_handbook.model.dose import (
     Reps,
     StripSet,
 )
-from strength_handbook.model.methods import Cluster, Strip
+from strength_handbook.model.methods import Cluster, Strip, Test
 from strength_handbook.pages.numbers import MINUS, NBSP, clock, metres
 
 _TIMES = f"{NBSP}×{NBSP}"
@@ -24,8 +24,7 @@ def notation(dose: Dose) -> str:
     said = dose.said
     pieces = []
     if said.test is not None:
-        attempts = "attempt" if said.test.attempts == 1 else "attempts"
-        pieces.append(f"test {said.test.rm}RM in {said.test.attempts}{NBSP}{attempts}")
+        pieces.append(_test(said.test))
     if dose.top is not None:
         pieces.append(f"ramp to {dose.top}RM")
     if said.test is None and not only_a_ramp(dose):
@@ -67,7 +66,7 @@ def partial_notation(part: DosePart) -> str:
     """A part of a dose, such as a door changes it; says only what the part says."""
     pieces = [*_less(part)]
     if part.test is not None:
-        pieces.append(f"test {part.test.rm}RM in {part.test.attempts}")
+        pieces.append(_test(part.test))
     if part.top is not None:
         pieces.append("no top set" if part.top == "none" else f"ramp to {part.top}")
     words = [part.sets.text] if part.sets is not None else []
@@ -76,7 +75,7 @@ def partial_notation(part: DosePart) -> str:
     if part.hold is not None:
         words.append(f"{clock(part.hold)} hold")
     if part.time is not None:
-        words.append(clock(part.time))
+        words.append(f"{clock(part.time)}{' AMRAP' if part.density is not None else ''}")
     if part.distance is not None:
         words.append(metres(part.distance))
     if part.cluster is not None:
@@ -211,6 +210,11 @@ def _on_top(part: DosePart) -> str:
     return " ".join(pieces)
 
 
+def _test(test: Test) -> str:
+    attempts = "attempt" if test.attempts == 1 else "attempts"
+    return f"test {test.rm}RM in {test.attempts}{NBSP}{attempts}"
+
+
 def _cluster(cluster: Cluster) -> str:
     return f"({'+'.join(str(part) for part in cluster.parts)})/{clock(cluster.pause)}"
 
@@ -230,6 +234,6 @@ def height(value: float) -> str:
     r"""A height, in centimetres.
 
     >>> height(0.45), height(1.125)
-    ('45\\xa0cm', '112.5\\xa0cm')
+    ('45\xa0cm', '112.5\xa0cm')
     """
     return f"{round(value * 100, 1):g}{NBSP}cm"

@@ -3,7 +3,6 @@
 from collections.abc import Mapping
 from typing import Any
 
-from strength_handbook.model.book import Book
 from strength_handbook.model.exercise import IF_IT_STAYS, Door, Exercise
 from strength_handbook.model.loading import (
     BodyWeightLift,
@@ -14,8 +13,10 @@ from strength_handbook.model.loading import (
     OnMachine,
 )
 from strength_handbook.pages.dose_text import in_words, notation, partial_notation
+from strength_handbook.pages.instead_html import door_weeks
 from strength_handbook.pages.load_html import table_html
 from strength_handbook.pages.lookup import example_lines, slot_lookup
+from strength_handbook.pages.method_html import method_html
 from strength_handbook.pages.numbers import mass, percent
 from strength_handbook.pages.page import Heading, Page, link, url_of
 from strength_handbook.pages.render import render, safe
@@ -67,7 +68,7 @@ def exercise_page(worked: Worked, key: str) -> Page:
             "x": exercise,
             "stays": IF_IT_STAYS,
             "pattern": exercise.pattern.value.replace("-", " "),
-            "uses": [_use(use, url, worked.book) for use in uses],
+            "uses": [_use(worked, use, url) for use in uses],
             "table": safe(_table(exercise, table, units)),
             "table_note": _table_note(exercise, worked.scales[key]),
             "table_working": safe(
@@ -75,7 +76,7 @@ def exercise_page(worked: Worked, key: str) -> Page:
             ),
             "resistance": safe(resistance_html(worked, key)),
             "stations": [names[key] for key in (*exercise.stations, *exercise.uses)],
-            "doors": _doors(worked, exercise, url),
+            "doors": _doors(worked, exercise, url, door_weeks(worked, uses)),
             "cautions": exercise.all_cautions(),
             "safety": link(url, "safety/"),
             "list": link(url, "exercises/"),
@@ -98,7 +99,8 @@ def exercise_page(worked: Worked, key: str) -> Page:
     )
 
 
-def _use(use: Use, url: str, book: Book) -> dict[str, Any]:
+def _use(worked: Worked, use: Use, url: str) -> dict[str, Any]:
+    book = worked.book
     found = slot_lookup(use.slot, book.room.units)
     program, week, session = use.program, use.week, use.session
     return {
@@ -113,6 +115,7 @@ def _use(use: Use, url: str, book: Book) -> dict[str, Any]:
             url,
             url_of(session_uri(program, week.week, session.id)) + f"#slot-{use.slot.order.lower()}",
         ),
+        "method": method_html(worked, program, week, session, use.slot),
         "sentence": found.sentence,
         "table": safe(found.table),
         "by_body": safe(found.by_body),
@@ -175,7 +178,9 @@ def _table_note(exercise: Exercise, scale: Scale | None) -> list[str]:
     return notes
 
 
-def _doors(worked: Worked, exercise: Exercise, url: str) -> list[Mapping[str, Any]]:
+def _doors(
+    worked: Worked, exercise: Exercise, url: str, weeks: Mapping[str, list[tuple[str, str, str]]]
+) -> list[Mapping[str, Any]]:
     rows: list[Mapping[str, Any]] = []
     for name in _DOORS:
         door: Door = getattr(exercise.doors, name)
@@ -189,6 +194,7 @@ def _doors(worked: Worked, exercise: Exercise, url: str) -> list[Mapping[str, An
                 "link": exercise_link(url, door.to) if door.to else "",
                 "load": door.load,
                 "dose": dose,
+                "weeks": weeks.get(name.replace("_", "-"), []),
             }
         )
     return rows

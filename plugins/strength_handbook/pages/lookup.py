@@ -53,7 +53,8 @@ def slot_lookup(slot: WorkedSlot, units: str) -> Lookup:
         words = f"{found.sentence} These are bar and plates; the {what} come on top."
         found = replace(found, sentence=words, table=variable_strip(slot, units) or found.table)
     if words := help_words(slot, units):
-        found = replace(found, sentence=f"{found.sentence} {words}")
+        said = f"{found.sentence} " if slot.dose.load is not None else ""
+        found = replace(found, sentence=f"{said}{words}", by_body_below=False)
     return found
 
 
@@ -85,7 +86,9 @@ def _lookup(slot: WorkedSlot, units: str) -> Lookup:
     if isinstance(load, FixedLoad):
         # What the hands hold stands on the exercise's page.
         lever = isinstance(loading, OnPivot)
-        text = f"{mass(load.mass.grams, load.mass.unit)} for everybody."
+        # A deload's share of a fixed load is rounded to one that exists.
+        step = scale.best(load.mass.grams) if scale is not None else None
+        text = f"{mass(step.grams if step else load.mass.grams, load.mass.unit)} for everybody."
         return Lookup(text, by_body_below=lever)
     if isinstance(load, BodyWeight):
         return Lookup(_body_weight(load), by_body_below=isinstance(loading, PushUp | StrapRow))

@@ -27,7 +27,7 @@ EVIDENCE = (
 NOT_COMPUTED = (
     (
         "Repetitions on each load of a strip set, as one number",
-        "No study reports them load by load. You get a range; the total ends the set.",
+        "We found no figures load by load. You get a range; the total ends the set.",
     ),
     (
         "Repetitions left from how fast the bar moved",
@@ -47,8 +47,7 @@ NOT_COMPUTED = (
     ),
     (
         "The pull of a band from its colour",
-        "Bands of one colour differ by 8 to 19 %. Each band is read in place, and nothing is "
-        "guessed beyond its readings.",
+        "Bands of one colour differ by 8 to 19 %. Each is read in place; beyond that nothing.",
     ),
     (
         "The heights of the bar from a lifter's height",
@@ -143,7 +142,7 @@ def _formula(entry: Formula) -> dict[str, Any]:
             symbol, mark, words = part.partition(" = ")
             rows.append({
                 "symbol": symbol if mark else "",
-                "meaning": words if mark else part,
+                "meaning": words if mark else part[:1].upper() + part[1:],
                 "limits": limits,
             })  # fmt: skip
             limits = ""

@@ -69,7 +69,7 @@ def _limit(room: Room, limit: TipLimit) -> dict[str, Any]:
         "bar": room.bars[limit.bar].name,
         "rack": room.racks[limit.rack].name,
         "lone": mass(lone_g, units),
-        "too_heavy": ", ".join(mass(grams, units) for grams in heavier),
+        "too_heavy": " or ".join(mass(grams, units) for grams in heavier),
         "full": " · ".join(bare_mass(grams, units) for grams in limit.side_g),
         "order": safe(pairs_words(limit.pairs, units)),
         "alone": not any(pair.hold for pair in limit.pairs),
@@ -85,14 +85,14 @@ def _unmeasured(room: Room) -> str:
 
 def _band(number: str, band: Band, units: str) -> dict[str, str]:
     pulls = ", ".join(
-        f"{bare_mass(half(pull.kg, units), units)} at {100 * height:g}"
+        f"{bare_mass(pull.grams, units)} at {100 * height:g}"
         for height, pull in (band.pulls or {}).items()
     )
     return {
         "number": number,
         "width": f"{1000 * band.width:g}" if band.width is not None else "–",
         "pulls": pulls or "not read",
-        "help": "–" if band.help is None else bare_mass(half(band.help.kg, units), units),
+        "help": "–" if band.help is None else bare_mass(band.help.grams, units),
         "until": band.until.isoformat() if band.until else "–",
         "note": band.note or "",
     }

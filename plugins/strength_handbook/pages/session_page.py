@@ -4,7 +4,9 @@ from typing import Any
 
 from strength_handbook.model.room import Emergency
 from strength_handbook.pages.dose_text import in_words, notation
+from strength_handbook.pages.instead_html import door_rows, variant_rows
 from strength_handbook.pages.lookup import example_lines, slot_lookup
+from strength_handbook.pages.method_html import method_html
 from strength_handbook.pages.numbers import hours_minutes
 from strength_handbook.pages.page import Heading, Page, link, url_of
 from strength_handbook.pages.render import render, safe
@@ -62,12 +64,13 @@ def session_page(
             "optional": session.session.optional,
             "safety": link(url, "safety/"),
             "week_link": link(url, url_of(week_uri(program, week.week))),
-            "groups": _groups(worked, program, session, url),
+            "groups": _groups(worked, program, week, session, url),
             "warm_up": session.session.warm_up,
             "warm_up_minutes": round(program.program.warm_up / 60),
             "close_minutes": round(program.program.close / 60),
             "sharing": program.program.group.sharing,
             "cut_first": session.session.cut_first,
+            "variants": variant_rows(worked, program, session),
             "rules": program.program.rules,
             "partner": [
                 (slot.order, slot.exercise.name, slot.exercise.spotting)
@@ -89,6 +92,8 @@ def session_page(
         Heading(2, f"slot-{slot.order.lower()}", f"{slot.order} {slot.exercise.name}")
         for slot in session.slots
     ]
+    if session.session.variants:
+        headings.append(Heading(2, "less", "Only half a day?"))
     headings += [Heading(2, "warm-up", "Warm-up"), Heading(2, "emergency", "If someone is hurt")]
     return Page(
         uri,
@@ -107,7 +112,7 @@ def emergency_panel(emergency: Emergency) -> str:
 
 
 def _groups(
-    worked: Worked, program: WorkedProgram, session: WorkedSession, url: str
+    worked: Worked, program: WorkedProgram, week: WorkedWeek, session: WorkedSession, url: str
 ) -> list[dict[str, Any]]:
     """The slots by letter, each group with the minute at which it starts."""
     starts = dict(session.minutes.starts)
@@ -116,14 +121,19 @@ def _groups(
         letter = slot.order[0]
         if not groups or groups[-1]["letter"] != letter:
             groups.append({"letter": letter, "at": hours_minutes(starts[letter]), "slots": []})
-        groups[-1]["slots"].append(_slot(worked, program, session, slot, url))
+        groups[-1]["slots"].append(_slot(worked, program, week, session, slot, url))
     for group in groups:
         group["paired"] = len(group["slots"]) > 1
     return groups
 
 
 def _slot(
-    worked: Worked, program: WorkedProgram, session: WorkedSession, slot: WorkedSlot, url: str
+    worked: Worked,
+    program: WorkedProgram,
+    week: WorkedWeek,
+    session: WorkedSession,
+    slot: WorkedSlot,
+    url: str,
 ) -> dict[str, Any]:
     units = worked.book.room.units
     found = slot_lookup(slot, units)
@@ -144,5 +154,7 @@ def _slot(
         "by_body": safe(found.by_body),
         "by_body_below": found.by_body_below,
         "examples": [(name, safe(line)) for name, line in example_lines(slot, worked.book)],
+        "method": method_html(worked, program, week, session, slot),
+        "doors": door_rows(worked, program, slot, url),
         "band": slot.reps_possible and reps_text(slot.reps_possible),
     }

@@ -170,7 +170,9 @@ def unloading_line(slot: WorkedSlot, room: Room) -> str:
 
 def _short(asked: OnTop, variable: Variable) -> str:
     what = variable.what
-    return what.removeprefix("bands ") if asked.chain is None else what.split(" of ")[0]
+    if asked.chain is not None:
+        return what.split(" of ")[0]
+    return what.removeprefix("bands ").replace(" and ", ", ")
 
 
 def _name(what: str) -> str:

@@ -18,24 +18,20 @@ def working_html(working: Working | None, url: str) -> str:
     """
     if working is None:
         return ""
+    numbers = link(url, NUMBERS)
     seen: set[str] = set()
     rows = []
     for line in working.lines:
         known = line.formula in seen
         seen.add(line.formula or line.text)
-        rows.append(_row(line, url, short=known))
+        rows.append(_row(line, numbers, short=known))
     return render("working.html", {"working": working, "rows": rows})
 
 
-def formula_link(from_url: str, name: str) -> str:
-    """Address of a formula on the page of numbers."""
-    return link(from_url, f"{NUMBERS}#{name}")
-
-
-def _row(line: Line, url: str, *, short: bool) -> dict[str, str]:
+def _row(line: Line, numbers: str, *, short: bool) -> dict[str, str]:
     return {
         "text": line.text,
-        "link": formula_link(url, line.formula) if line.formula else "",
+        "link": f"{numbers}#{line.formula}" if line.formula else "",
         "title": formulas()[line.formula].title if line.formula else "",
         "evidence": line.evidence,
         "source": "" if short else line.source.rstrip("."),

@@ -3,11 +3,13 @@
 Further keys may be added; none is dropped or renamed without raising `SCHEMA`.
 """
 
+from collections.abc import Mapping
 from typing import Any
 
 from strength_handbook.model.book import Book
 from strength_handbook.model.dose import Clock, ClusterSet, Distance, Hold, Reps, StripSet
 from strength_handbook.plan.loads import PlannedLoad
+from strength_handbook.plan.method_data import scales_of, slot_data, variants_data
 from strength_handbook.plan.scales import Scale
 from strength_handbook.plan.variable import Variable
 from strength_handbook.plan.volume import Volume
@@ -15,9 +17,12 @@ from strength_handbook.plan.worked import WorkedProgram, WorkedSession, WorkedSl
 
 SCHEMA = 1
 
+Scales = Mapping[str, Scale | None]
+
 
 def program_data(book: Book, worked: WorkedProgram) -> dict[str, Any]:
     """A worked program as plain data, ready for JSON."""
+    scales = scales_of(book)
     return {
         "schema": SCHEMA,
         "program": worked.id,
@@ -32,17 +37,27 @@ def program_data(book: Book, worked: WorkedProgram) -> dict[str, Any]:
             }
             for name, lifter in book.lifters.items()
         ],
-        "weeks": [_week(week) for week in worked.weeks],
+        "weeks": [_week(book, worked, scales, week) for week in worked.weeks],
     }
 
 
-def _week(week: WorkedWeek) -> dict[str, Any]:
+def _week(book: Book, program: WorkedProgram, scales: Scales, week: WorkedWeek) -> dict[str, Any]:
     return {
         "week": week.week,
         "wave": week.wave_id,
         "deload": week.deload,
         "volume": _volume(week.volume),
-        "sessions": [_session(session) for session in week.sessions],
+        "sessions": [
+            _session(session)
+            | {
+                "variants": variants_data(book, program, session),
+                "slots": [
+                    _slot(slot) | {"plan": slot_data(book, scales, program, week, session, slot)}
+                    for slot in session.slots
+                ],
+            }
+            for session in week.sessions
+        ],
     }
 
 
@@ -53,7 +68,6 @@ def _session(session: WorkedSession) -> dict[str, Any]:
         "optional": session.session.optional,
         "minutes": round(session.minutes.total, 1),
         "volume": _volume(session.volume),
-        "slots": [_slot(slot) for slot in session.slots],
     }
 
 

@@ -53,6 +53,7 @@ class DoorPlan:
         exercise: the exercise that is done.
         dose: what it asks, without its load where that is a share of today's; None where nobody
             said how many sets of what, and where the slot has words of its own.
+        changed: the dose is another than today's.
         share: load as percent of today's, or None.
         loads: load of each example lifter for whom it is known.
         scale: the loads that exist for it.
@@ -66,6 +67,7 @@ class DoorPlan:
     to: str | None
     exercise: Exercise
     dose: Dose | None = None
+    changed: bool = False
     share: float | None = None
     loads: Mapping[str, PlannedLoad] = field(default_factory=dict)
     scale: Scale | None = None
@@ -108,7 +110,8 @@ def _door(
     to = door.to if door.to != slot.exercise_id else None
     exercise = book.exercises[to] if to else slot.exercise
     dose = _other_dose(door, exercise, slot) if to else _same_dose(door, slot)
-    plan = DoorPlan(key, name, door.how, to, exercise, dose, door.load)
+    changed = to is not None or door.dose is not None
+    plan = DoorPlan(key, name, door.how, to, exercise, dose, changed, door.load)
     if dose is None:
         return plan
     scale = scales[to] if to else slot.scale
@@ -137,7 +140,7 @@ def _door(
         loads=done.loads,
         scale=scale,
         estimate=is_estimate(dose) and bool(done.loads),
-        look_up=to is not None and not done.loads and dose.load is None,
+        look_up=to is not None and not done.loads and dose.load is None and scale is not None,
     )
 
 

@@ -128,7 +128,7 @@ def _linear(case: _Case) -> tuple[Outcome, ...]:
 
 
 def _two_for_two(case: _Case) -> tuple[Outcome, ...]:
-    """Two repetitions over the goal in the last set of two sessions (Sheppard and Triplett 2016)."""
+    """Two over the goal in the last set of two sessions: Sheppard and Triplett 2016, ch. 17."""
     reps = case.slot.dose.reps
     goal = "Two more than asked" if reps is None else f"{reps.high + 2} or more"
     return case.more(f"{goal} in the last set, two sessions in a row"), case.again()

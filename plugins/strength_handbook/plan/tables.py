@@ -123,7 +123,7 @@ def share_table(
     kind: str, scale: Scale, shares: tuple[float, ...], masses: tuple[int, ...]
 ) -> Table:
     """Loads as percent of body mass."""
-    labels = tuple(f"{share:g} %" for share in shares)
+    labels = tuple(_points(share) for share in shares)
     return _table(kind, labels, scale, [
         (mass, tuple(_cell(scale, mass * share / 100) for share in shares)) for mass in masses
     ])  # fmt: skip
@@ -153,7 +153,7 @@ def _base_table(
 def _system_table(
     lift: BodyWeightLift, scale: Scale | None, masses: Sequence[int], units: str
 ) -> Table:
-    labels = tuple(f"{share:g} %" for share in lift.shares)
+    labels = tuple(_points(share) for share in lift.shares)
     rows = []
     for mass in masses:
         moved = mass * lift.share / 100
@@ -184,7 +184,7 @@ def _best_table(
 @lru_cache(maxsize=64)
 def _moved_table(share: float, masses: tuple[int, ...]) -> Table:
     rows = [(mass, (Cell(Step(round(mass * share / 100 / 500) * 500)),)) for mass in masses]
-    return Table("moved", (f"{share:g} %",), tuple(rows), None, ())
+    return Table("moved", (_points(share),), tuple(rows), None, ())
 
 
 def _table(
@@ -200,6 +200,11 @@ def _table(
 
 def _cell(scale: Scale | None, target_g: float, units: str = "kg") -> Cell:
     return Cell(*achievable(target_g, scale, units))
+
+
+def _points(share: float) -> str:
+    """A share as the head of a column, whole or half."""
+    return f"{share:g} %" if share * 2 == round(share * 2) else f"{share:.0f} %"
 
 
 def _exact_g(mass: Mass) -> float:

@@ -47,7 +47,8 @@ class TipLimit:
 
 def fits(bar: Bar, rack: Rack) -> bool:
     """True where the bar was measured for racks and its collars stand outside the hooks."""
-    return bar.between_collars is not None and rack.hook_spacing <= bar.between_collars
+    measured = bar.between_collars is not None and bar.mass.grams > 0
+    return measured and rack.hook_spacing <= (bar.between_collars or 0)
 
 
 def lone_limit_kg(bar: Bar, rack: Rack, thickness: float = UNMEASURED_PLATE) -> float:

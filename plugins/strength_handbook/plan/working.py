@@ -150,6 +150,18 @@ def times(count: float, what: str) -> str:
     return f"{number(count)} {what}{'' if count == 1 else 's'}"
 
 
+def share_of(grams: float, points: float, units: str) -> str:
+    r"""A percentage of a mass; says so where the percentage is printed rounded.
+
+    >>> share_of(140_000, 78, "kg"), share_of(90_000, 88.6, "kg")
+    ('140\xa0kg × 78\xa0% = 109.2\xa0kg', '90\xa0kg × about 89\xa0% ≈ 79.74\xa0kg')
+    """
+    exact = abs(points * 2 - round(points * 2)) < 1e-9
+    about, equals = ("", "=") if exact else ("about ", "≈")
+    result = amount(grams * points / 100, units)
+    return f"{amount(grams, units)} × {about}{percent(points)} {equals} {result}"
+
+
 def seconds(value: float) -> str:
     r"""Seconds, tenths only where a mean of two counts makes them.
 

@@ -1,13 +1,8 @@
-"""The load of a slot and the repetitions it allows, step by step for one example lifter."""
+"""The load of a slot, step by step for one example lifter."""
 
 from dataclasses import dataclass
 
-from strength_handbook.calc.repetitions import (
-    BETWEEN_PEOPLE,
-    percent_for_reps,
-    reps_at_percent,
-    tempo_factor,
-)
+from strength_handbook.calc.repetitions import percent_for_reps
 from strength_handbook.model.book import Book
 from strength_handbook.model.load import (
     BodyWeight,
@@ -19,12 +14,12 @@ from strength_handbook.model.load import (
     PercentOfTrainingMax,
     RepMax,
 )
-from strength_handbook.plan.loads import HELP_STEP_G, PlannedLoad, is_estimate, plan_load
+from strength_handbook.model.loading import PushUp
+from strength_handbook.plan.loads import HELP_STEP_G, PlannedLoad, moved_g, plan_load
 from strength_handbook.plan.scales import Scale, Step
 from strength_handbook.plan.tables import body_masses
 from strength_handbook.plan.worked import WorkedSlot
 from strength_handbook.plan.working import (
-    NBSP,
     Line,
     amount,
     as_tested,
@@ -32,9 +27,8 @@ from strength_handbook.plan.working import (
     bare,
     by_formula,
     by_rule,
-    number,
     percent,
-    reps_text,
+    share_of,
 )
 
 
@@ -83,11 +77,11 @@ def load_lines(book: Book, slot: WorkedSlot, example: Example) -> list[Line]:
         return []
     units = book.room.units
     if isinstance(slot.dose.load, BodyWeight) and not slot.dose.load.change.grams:
-        return _bare_body(example, load, units)
+        return _bare_body(slot, example, load, units)
     lines = _reference(slot, example, units)
     lines += _planned(book, slot, example, load)
     if load.body_g:
-        lines += _less_the_body(example, load, units)
+        lines += _less_the_body(slot, example, load, units)
     lines += _achievable(slot.scale, load, units)
     actual = load.actual_percent
     if actual is not None and load.actual_g is not None:
@@ -114,9 +108,7 @@ def _planned(book: Book, slot: WorkedSlot, example: Example, load: PlannedLoad) 
     base_g = example.base_g or 0.0
 
     def share(of_g: float, points: float, what: str = "") -> Line:
-        result = amount(of_g * points / 100, units)
-        text = f"{amount(of_g, units)} × {percent(points)} = {result}{what}"
-        return by_formula("load_at_percent", text)
+        return by_formula("load_at_percent", share_of(of_g, points, units) + what)
 
     match dose.load:
         case PercentOfBase(points) | PercentOfSystem(points):
@@ -160,26 +152,34 @@ def _charted(reps: float, what: str) -> Line:
     return by_formula("percent_for_reps", f"{what}: {percent(percent_for_reps(reps))} by the chart")
 
 
-def _less_the_body(example: Example, load: PlannedLoad, units: str) -> list[Line]:
+def _less_the_body(slot: WorkedSlot, example: Example, load: PlannedLoad, units: str) -> list[Line]:
     """What has to be added to the body's own share, or taken off."""
-    lines, share = _bare_body(example, load, units), amount(load.body_g, units)
+    lines, share = _bare_body(slot, example, load, units), amount(load.body_g, units)
     if load.reference_g:
         wanted = amount(load.planned_g + load.body_g, units)
         text = f"{wanted} − {share} of body = {amount(load.planned_g, units)} to add"
         return [*lines, by_formula("added_for_percent", text)]
+    if isinstance(slot.exercise.load, PushUp):
+        grams = moved_g(
+            slot.exercise.load, example.body_g, round(load.planned_g), slot.dose.said.height
+        )
+        added = amount(load.planned_g, units)
+        text = f"{share} of body, and {added} on the back: {amount(grams, units)} at the hands"
+        return [*lines, by_formula("push_up_load", text)]
     total = amount(load.planned_g + load.body_g, units)
     text = f"{share} of body + {amount(load.planned_g, units)} = {total}"
     return [*lines, by_formula("system_load", text)]
 
 
-def _bare_body(example: Example, load: PlannedLoad, units: str) -> list[Line]:
+def _bare_body(slot: WorkedSlot, example: Example, load: PlannedLoad, units: str) -> list[Line]:
     """The share of the body that moves, where it is not all of it."""
     points = 100 * load.body_g / example.body_g
     if not points or abs(points - 100) < 0.01:
         return []
     body, share = amount(example.body_g, units), amount(load.body_g, units)
     text = f"Of {body} of body about {percent(points)} move: {share}"
-    return [by_formula("load_at_percent", text)]
+    name = "ebben_2011_push_up" if isinstance(slot.exercise.load, PushUp) else "load_at_percent"
+    return [by_formula(name, text)]
 
 
 def _achievable(scale: Scale | None, load: PlannedLoad, units: str) -> list[Line]:
@@ -235,37 +235,3 @@ def _named(thing: str) -> str:
     """A thing's name without the mass in it: ``20 kg bar`` is a bar."""
     words = thing.split(" ")
     return " ".join(words[2:]) if len(words) > 2 and words[0][:1].isdigit() else thing
-
-
-def reps_lines(book: Book, slot: WorkedSlot) -> list[Line]:
-    """How many repetitions most people can do at this percentage and tempo, and why a band."""
-    band, points = slot.reps_possible, slot.percent
-    if band is None or points is None or is_estimate(slot.dose):
-        return []
-    fresh = reps_at_percent(points)
-    lines = [
-        by_formula(
-            "reps_at_percent", f"Chart at {percent(points)}: {number(fresh)} repetitions, all out"
-        )
-    ]
-    tempo, held = slot.dose.tempo, slot.dose.said.pause
-    lower = tempo.lower if tempo else 0
-    pause = max(tempo.longest_pause if tempo else 0, held.time if held else 0)
-    slow_from, long_from = book.rule("slow-lowering"), book.rule("long-pause")
-    factor = tempo_factor(
-        lower, pause, slow_from_s=slow_from, pause_from_s=long_from,
-        slow_factor=book.rule("slow-factor"),
-    )  # fmt: skip
-    if factor != 1:
-        because = (
-            f"Lowering {lower:g}{NBSP}s, slow from {slow_from:g}{NBSP}s on"
-            if lower >= slow_from
-            else f"Pause {pause:g}{NBSP}s, long from {long_from:g}{NBSP}s on"
-        )
-        result = number(fresh * factor)
-        text = f"{because}: {number(fresh)} × {number(factor, 2)} = {result}"
-        lines.append(by_formula("tempo_factor", text))
-    middle, width = number(band.middle), percent(100 * BETWEEN_PEOPLE)
-    text = f"{middle} ∓ {width}: {reps_text(band)}, a band because people differ"
-    lines.append(by_formula("feasible_reps", text))
-    return lines

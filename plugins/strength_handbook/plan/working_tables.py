@@ -21,6 +21,7 @@ from strength_handbook.plan.working import (
     number,
     percent,
     rounding_rule,
+    share_of,
 )
 from strength_handbook.plan.working_load import built
 
@@ -58,23 +59,18 @@ def by_body_lines(slot: WorkedSlot, units: str) -> list[Line]:
     if table is None:
         return []
     mass, column, cell = _middle(table)
-    body = amount(mass, units)
+    place = f"Table, row {amount(mass, units)}, column {table.columns[column]}"
     if isinstance(loading, OnBar):
         best = mass * loading.multiples[column]
         target = best * slot.percent / 100
-        text = (
-            f"Table, row {body}, column {table.columns[column]}: {amount(best, units)} × "
-            f"{percent(slot.percent)} = {amount(target, units)}"
-        )
-        lines = [by_formula("load_at_percent", text)]
+        text = share_of(best, slot.percent, units)
+        lines = [by_formula("load_at_percent", f"{place}: {text}")]
     elif isinstance(loading, BodyWeightLift):
         moved = mass * loading.share / 100
         best = moved + _change(column, units)
         target = best * slot.percent / 100 - moved
-        text = (
-            f"Table, row {body}, column {table.columns[column]}: {amount(best, units)} × "
-            f"{percent(slot.percent)} − {amount(moved, units)} = {amount(target, units)}"
-        )
+        today = share_of(best, slot.percent, units)
+        text = f"{place}: {today}; less {amount(moved, units)} of body: {amount(target, units)}"
         lines = [by_formula("added_for_percent", text)]
     else:
         return []
@@ -102,20 +98,18 @@ def _cell_lines(loading: Loading, kind: str, mass: int, column: int, units: str)
     match kind:
         case "carry":
             share = loading.body_mass_shares[column]  # type: ignore[union-attr]
-            text = f"{body} × {percent(share)} = {amount(mass * share / 100, units)}"
-            return [by_formula("load_at_percent", text)]
+            return [by_formula("load_at_percent", share_of(mass, share, units))]
         case "start" if loading.start is not None:
             start = loading.start
             share = list(start.shares.values())[column]
             size = (mass / start.at.grams) ** start.power
             first = amount(start.at.grams * share / 100, units)
-            at = amount(start.at.grams, start.at.unit)
+            at = amount(start.at.grams, units)
             result = amount(start.at.grams * share / 100 * size, units)
             power = number(start.power, 2)
+            given = share_of(start.at.grams, share, units)
             return [
-                by_formula(
-                    "load_at_percent", f"The coach's start: {at} × {percent(share)} = {first}"
-                ),
+                by_formula("load_at_percent", f"The coach's start: {given}"),
                 by_formula("scale_strength", f"{first} × ({body} ÷ {at})^{power} = {result}"),
             ]
         case "system" if isinstance(loading, BodyWeightLift):
@@ -124,15 +118,14 @@ def _cell_lines(loading: Loading, kind: str, mass: int, column: int, units: str)
             alone = amount(moved, units)
             target = amount(moved * (points - 100) / 100, units)
             return [
-                by_formula("load_at_percent", f"{body} × {percent(loading.share)} = {alone} moved"),
+                by_formula("load_at_percent", f"{share_of(mass, loading.share, units)} moved"),
                 by_formula(
                     "added_for_percent", f"{alone} × {percent(points)} − {alone} = {target}"
                 ),
             ]
         case "moved":
             share = getattr(loading, "share", None) or 0.0
-            text = f"{body} × {percent(share)} = {amount(mass * share / 100, units)}"
-            return [by_formula("load_at_percent", text)]
+            return [by_formula("load_at_percent", share_of(mass, share, units))]
         case _:
             return []
 

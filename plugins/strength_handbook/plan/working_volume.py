@@ -15,7 +15,8 @@ from strength_handbook.plan.working import (
     seconds,
     times,
 )
-from strength_handbook.plan.working_load import example_of, load_lines, reps_lines
+from strength_handbook.plan.working_load import example_of, load_lines
+from strength_handbook.plan.working_reps import reps_lines, variable_lines
 from strength_handbook.plan.working_tables import by_body_lines
 
 _SUMS = (
@@ -35,7 +36,7 @@ def slot_working(book: Book, slot: WorkedSlot) -> Working | None:
     """
     example = example_of(book, slot)
     loads = load_lines(book, slot, example)
-    lines = [*loads, *reps_lines(book, slot)]
+    lines = [*loads, *variable_lines(book, slot, example.name), *reps_lines(book, slot)]
     lines += [*by_body_lines(slot, book.room.units), *volume_lines(book, slot)]
     if not lines:
         return None

@@ -10,8 +10,20 @@ from strength_handbook.reading.notation import EXAMPLE
 SCHEMAS = tuple(str(kind) for kind in MODELS)
 """The kinds of files, which are the names of the schema files too."""
 
-_ONE_LINE = {"DosePart": EXAMPLE.strip("'"), "Progress": "linear +2.5 kg"}
-"""Blocks that may be written in one line, each with an example."""
+_ONE_LINE = {
+    "DosePart": [
+        EXAMPLE.strip("'"),
+        "3x8-12, RIR 2",
+        "ISO 3x30 s ES @ 12 kg, at front knee 90°",
+        "4 -> 40 m @ 25 % BM",
+        "3x(2+2+2)/20 s @ 85 % system",
+        "strip 3 loads -20 % to 36 reps within 3 min @ 70 %",
+        "ramp to 5RM, 2x5 @ 90 % of top",
+        "deload of 3, sets 60 %, load 85 %",
+    ],
+    "Progress": ["linear +2.5 kg", "double +2 kg", "hold +5 s to 60 s", "listed"],
+}
+"""Blocks that may be written in one line, each with examples."""
 
 
 def schema_text(kind: str) -> str:
@@ -37,16 +49,19 @@ def json_schema(kind: str) -> dict[str, Any]:
 def _as_written(part: Any) -> Any:
     """The model's schema with what the reader allows before the model sees it.
 
-    A dose or a rule may be one line, and where text is wanted YAML may have read a number, as in
-    ``version: 2026``.
+    A dose or a rule may be one line, true may be ``yes``, and where text is wanted YAML may have
+    read a number, as in ``version: 2026``.
     """
     if isinstance(part, dict):
         block = str(part.get("$ref", "")).rpartition("/")[2]
         if block in _ONE_LINE:
             beside = {key: value for key, value in part.items() if key != "$ref"}
-            line = {"type": "string", "examples": [_ONE_LINE[block]]}
+            line = {"type": "string", "examples": _ONE_LINE[block]}
             return {"anyOf": [{"$ref": part["$ref"]}, line], **beside}
         inner = {key: _as_written(value) for key, value in part.items()}
+        if part.get("type") == "boolean":  # YAML 1.2 leaves yes and no as they were typed
+            inner["enum"] = [True, False, "yes", "no"]
+            del inner["type"]
         return {**inner, "type": ["string", "number"]} if _may_be_number(part) else inner
     if isinstance(part, list):
         return [_as_written(value) for value in part]

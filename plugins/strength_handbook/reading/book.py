@@ -19,7 +19,7 @@ from strength_handbook.reading.doses import expand_doses
 from strength_handbook.reading.files import Found, Kind, list_folder
 from strength_handbook.reading.problem import Problem, Severity, sorted_problems
 from strength_handbook.reading.references import check_references
-from strength_handbook.reading.shape import shape
+from strength_handbook.reading.shape import MOST_SHOWN, shape
 from strength_handbook.reading.source import Source
 from strength_handbook.reading.written import Written
 from strength_handbook.reading.yaml_source import read_source
@@ -84,10 +84,20 @@ def _read_file(found: Found) -> tuple[BaseModel | None, Source | None, list[Prob
         return None, None, [Problem(found.shown, 1, 1, "no-file", text)]
     source, problems = read_source(raw, found.shown)
     if source is None:
-        return None, None, problems
+        return None, None, _shortened(problems)
     source, wrong_doses = expand_doses(source)
     model, wrong_shape = shape(MODELS[found.kind], source)
-    return model, source, problems + wrong_doses + wrong_shape
+    return model, source, _shortened(problems + wrong_doses) + wrong_shape
+
+
+def _shortened(problems: list[Problem]) -> list[Problem]:
+    """The first problems of a file, and how many more there are."""
+    shown = problems[:MOST_SHOWN]
+    if len(problems) > len(shown):
+        more = len(problems) - len(shown)
+        text = f"there are {more} more problems in this file; mend the others first"
+        shown.append(Problem(shown[0].file, 1, 1, "too-many", text))
+    return shown
 
 
 def _book(written: Written) -> Book:

@@ -31,7 +31,7 @@ def shape(model: type[Model], source: Source) -> tuple[Model | None, list[Proble
     problems = list(_problems(model, source, details[:MOST_SHOWN]))
     if len(details) > MOST_SHOWN:
         more = len(details) - MOST_SHOWN
-        text = f"there are {more} more problems in this file; mend these first"
+        text = f"there are {more} more problems in this file; mend the others first"
         problems.append(source.problem((), "too-many", text))
     return None, problems
 

@@ -8,7 +8,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from strength_handbook.model.load import BodyWeight, FixedLoad, Setting
-from strength_handbook.model.loading import OnBar, OnMachine, OnPivot
+from strength_handbook.model.loading import BodyWeightLift, OnBar, OnMachine, OnPivot, PushUp
 from strength_handbook.model.quantities import in_unit
 from strength_handbook.model.room import Room
 from strength_handbook.plan.loads import PlannedLoad, is_estimate
@@ -114,15 +114,24 @@ def _slot(room: Room, slot: WorkedSlot, place: _Place) -> Iterator[Problem]:
                 "scale in the loop"
             )
             yield place.problem("assist", "help", text, word=True)
-    if text := _no_such_load(room, slot):
+    if text := _no_such_load(room, slot, derived=_is_derived(slot, place.week)):
         yield place.problem("load", "no-such-load", text, word=False)
     elif text := _too_heavy(slot):
         yield place.problem("load", "above-best", text, word=False)
 
 
-def _no_such_load(room: Room, slot: WorkedSlot) -> str:
+def _is_derived(slot: WorkedSlot, week: int) -> bool:
+    """True where the load is a share of another week's: then it is rounded like a percentage."""
+    part = slot.slot.weeks.get(week)
+    return part is not None and part.deload_of is not None and part.load is None
+
+
+def _no_such_load(room: Room, slot: WorkedSlot, *, derived: bool) -> str:
     """What is wrong with a load that nobody could put on here; empty where all is well."""
     load, loading, scale = slot.dose.load, slot.exercise.load, slot.scale
+    body = isinstance(loading, BodyWeightLift | PushUp)
+    if derived:
+        return _for_nobody(scale, list(slot.loads.values()), room.units, body=body)
     if isinstance(load, Setting) and isinstance(loading, OnMachine):
         settings = unit_scale(room, loading)
         if not any(abs(setting - load.value) < 1e-6 for setting in settings):
@@ -134,14 +143,14 @@ def _no_such_load(room: Room, slot: WorkedSlot) -> str:
         return ""
     if isinstance(load, FixedLoad) and scale is not None:
         return _not_exact(scale, load.mass.grams, load.mass.unit)
-    if isinstance(load, BodyWeight) and load.sign > 0 and load.change.grams:
+    if body and isinstance(load, BodyWeight) and load.sign > 0 and load.change.grams:
         if scale is None:
             text = "there is nothing to put the weight on; name a 'carrier' in the exercise"
             return f"{text}, or write 'BW'"
         return _not_exact(scale, load.change.grams, load.change.unit)
-    if is_estimate(slot.dose) or not slot.loads:
+    if is_estimate(slot.dose):
         return ""
-    return _for_nobody(scale, list(slot.loads.values()), room.units)
+    return _for_nobody(scale, list(slot.loads.values()), room.units, body=body)
 
 
 def _not_exact(scale: Scale, grams: int, units: str) -> str:
@@ -155,12 +164,19 @@ def _not_exact(scale: Scale, grams: int, units: str) -> str:
     return f"no {_plain(grams, units)} can be made with the {scale.on}{there}"
 
 
-def _for_nobody(scale: Scale | None, loads: list[PlannedLoad], units: str) -> str:
-    """A load that lies beyond what is here for every example lifter."""
+def _for_nobody(scale: Scale | None, loads: list[PlannedLoad], units: str, *, body: bool) -> str:
+    """A load that lies beyond what is here for every example lifter.
+
+    Without a scale nothing is known about the load, save in a lift of the `body`.
+    """
+    if not loads or (scale is None and not body):
+        return ""
     if all(load.step is None and not load.help_g for load in loads):
         heaviest = max(load.planned_g for load in loads)
         if scale is None:
             return "weight must be added and there is nothing to put it on; name a 'carrier'"
+        if not scale.steps:
+            return f"nothing can be put on the {scale.on}: the room has no load for it"
         least = _plain(scale.lightest_g, units)
         return (
             f"lighter than all there is for every example lifter: {_plain(heaviest, units)} at "

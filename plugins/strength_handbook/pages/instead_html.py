@@ -1,0 +1,126 @@
+"""Doors and variants on a page: what to do instead, worked out for the day."""
+
+from collections.abc import Iterable
+from typing import Any
+
+from strength_handbook.pages.dose_text import notation
+from strength_handbook.pages.load_html import load_line
+from strength_handbook.pages.lookup import example_lines
+from strength_handbook.pages.numbers import percent
+from strength_handbook.pages.page import link
+from strength_handbook.pages.render import safe
+from strength_handbook.plan.doors import DoorPlan, slot_doors
+from strength_handbook.plan.variants import session_variants
+from strength_handbook.plan.worked import Use, Worked, WorkedProgram, WorkedSession, WorkedSlot
+
+
+def door_rows(
+    worked: Worked, program: WorkedProgram, slot: WorkedSlot, url: str
+) -> list[dict[str, Any]]:
+    """The five doors of a slot, ready for the template."""
+    plans = slot_doors(worked.book, program.program.bases, worked.scales, slot)
+    return [_row(worked, plan, url) for plan in plans]
+
+
+def _row(worked: Worked, plan: DoorPlan, url: str) -> dict[str, Any]:
+    there = link(url, f"exercises/{plan.to}/") if plan.to else ""
+    return {
+        "name": plan.name,
+        "how": plan.how,
+        "target": plan.exercise.name if plan.to else "",
+        "link": there,
+        # Today's own dose stands right above.
+        "dose": _dose(plan) if plan.changed else "",
+        "note": _note(plan),
+        "loads": safe(_loads(worked, plan)),
+        "look_up": link(url, f"exercises/{plan.to}/#by-body-weight") if plan.look_up else "",
+    }
+
+
+def _dose(plan: DoorPlan) -> str:
+    return notation(plan.dose) if plan.dose is not None else ""
+
+
+def _note(plan: DoorPlan) -> str:
+    if plan.share is None:
+        return "By effort, about:" if plan.estimate else ""
+    return "Same load." if plan.share == 100 else f"{percent(plan.share)} of today's load."
+
+
+def _loads(worked: Worked, plan: DoorPlan) -> str:
+    """Loads of the example lifters in one line; once for all where they are the same.
+
+    Empty where nothing is different from today.
+    """
+    if plan.share == 100 and not plan.changed:
+        return ""
+    units, show_from = worked.book.room.units, worked.book.rule("show-planned-from")
+    lines = {
+        # The plan that a share comes to is no news: only what can be put on is printed.
+        name: load_line(load, plan.scale, units, 100 if plan.share else show_from)
+        for name, load in plan.loads.items()
+    }
+    same = set(lines.values())
+    if len(lines) > 1 and len(same) == 1:
+        return f"All: {same.pop()}"
+    return "; ".join(f"{name}: {line}" for name, line in lines.items())
+
+
+def door_weeks(worked: Worked, uses: Iterable[Use]) -> dict[str, list[tuple[str, str, str]]]:
+    """For each door: weeks, dose and loads, as the program's weeks make them.
+
+    Weeks that come to the same stand together. Where a door comes to one thing only, and nothing
+    is known of its load, its own words have said it all.
+    """
+    found: dict[str, dict[tuple[str, str], list[Use]]] = {}
+    for use in uses:
+        plans = slot_doors(worked.book, use.program.program.bases, worked.scales, use.slot)
+        for plan in plans:
+            loads = _loads(worked, plan)
+            if plan.dose is not None and (plan.changed or loads):
+                found.setdefault(plan.key, {}).setdefault((_dose(plan), loads), []).append(use)
+    return {
+        key: [(_when(same), dose, safe(loads)) for (dose, loads), same in several.items()]
+        for key, several in found.items()
+        if len(several) > 1 or any(loads for _, loads in several)
+    }
+
+
+def _when(uses: list[Use]) -> str:
+    """Weeks by session: ``Lift, weeks 1, 2; Descend, week 3``."""
+    weeks: dict[str, list[str]] = {}
+    for use in uses:
+        numbers = weeks.setdefault(use.session.session.title, [])
+        if f"{use.week.week}" not in numbers:
+            numbers.append(f"{use.week.week}")
+    return "; ".join(
+        f"{title}, week{'' if len(numbers) == 1 else 's'} {', '.join(numbers)}"
+        for title, numbers in weeks.items()
+    )
+
+
+def variant_rows(
+    worked: Worked, program: WorkedProgram, session: WorkedSession
+) -> list[dict[str, Any]]:
+    """The variants of a session, ready for the template."""
+    book = worked.book
+    return [
+        {
+            "when": one.variant.when,
+            "minutes": round(one.minutes.total),
+            "slots": [
+                {
+                    "order": slot.order,
+                    "name": slot.exercise.name,
+                    "notation": notation(slot.dose),
+                    # Loads stand with the session's own slots unless they differ.
+                    "examples": []
+                    if one.variant.keep_load == 100
+                    else [(name, safe(line)) for name, line in example_lines(slot, book)],
+                }
+                for slot in one.slots
+            ],
+            "left_out": [f"{slot.order} {slot.exercise.name}" for slot in one.left_out],
+        }
+        for one in session_variants(book, program.program, session)
+    ]

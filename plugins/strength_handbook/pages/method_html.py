@@ -1,0 +1,191 @@
+"""What a slot's method comes to, as short lines and as parts to open."""
+
+from dataclasses import dataclass
+
+from markupsafe import Markup
+
+from strength_handbook.pages.numbers import NBSP, clock, count_word, mass, metres, percent
+from strength_handbook.pages.ramp_html import back_off_html, ladders_html, ramps_html
+from strength_handbook.pages.render import safe
+from strength_handbook.pages.set_html import next_html, open_set_html, strips_html
+from strength_handbook.plan.broken_sets import BrokenSet, DensityPlan, Interval, TimedSets
+from strength_handbook.plan.carries import CarryPlan, TeamPlan
+from strength_handbook.plan.efforts import EffortLoad, TrainingMax
+from strength_handbook.plan.method_plan import Contacts, MachineSettings, method_plan
+from strength_handbook.plan.progress import following_slot, next_target
+from strength_handbook.plan.worked import (
+    Worked,
+    WorkedProgram,
+    WorkedSession,
+    WorkedSlot,
+    WorkedWeek,
+)
+
+
+@dataclass(frozen=True, slots=True)
+class MethodHtml:
+    """What stands with a slot beside its load.
+
+    Attributes:
+        lines: short sentences.
+        parts: title and HTML of what is opened by a tap.
+        next: what comes next, or empty; the last of the parts.
+    """
+
+    lines: tuple[str, ...]
+    parts: tuple[tuple[str, Markup], ...]
+    next: Markup
+
+
+def method_html(
+    worked: Worked,
+    program: WorkedProgram,
+    week: WorkedWeek,
+    session: WorkedSession,
+    slot: WorkedSlot,
+) -> MethodHtml:
+    """Lines and parts of one slot."""
+    units = worked.book.room.units
+    plan = method_plan(worked.book, slot, session, week)
+    following = following_slot(program, session, slot)
+    goal = next_target(slot, following=following, units=units)
+    own = {
+        name: found
+        for name in worked.book.lifters
+        if (found := next_target(slot, name, following=following, units=units))
+    }
+    coming = safe(next_html(goal, own, slot, units)) if goal else safe("")
+    parts = [
+        ("Warm-up steps", plan.ramps and ramps_html(plan.ramps, slot.scale, units)),
+        ("Steps of the test", plan.test and ladders_html(plan.test, slot.scale, units)),
+        ("After today's top set", plan.back_off and back_off_html(plan.back_off, slot, units)),
+        ("Strips", plan.strips and strips_html(plan.strips, slot.scale, units)),
+        ("What the open set tells", plan.open_set and open_set_html(plan.open_set, units)),
+        ("What comes next", coming),
+    ]
+    lines = (
+        plan.machine and _machine(plan.machine),
+        _effort(plan.effort) if plan.effort and slot.base else None,
+        plan.training_max and _training_max(plan.training_max, units),
+        plan.broken and _broken(plan.broken),
+        plan.interval and _interval(plan.interval),
+        plan.timed and _timed(plan.timed),
+        plan.density and _density(plan.density),
+        plan.team and _team(plan.team, units),
+        plan.carry and _carry(plan.carry),
+        plan.contacts and _contacts(plan.contacts),
+    )
+    return MethodHtml(
+        tuple(line for line in lines if line),
+        tuple((title, safe(html)) for title, html in parts if html),
+        coming,
+    )
+
+
+def _machine(plan: MachineSettings) -> str:
+    set_up = ", ".join(f"{key} {value}" for key, value in plan.settings.items())
+    return f"Set: {set_up}." if set_up else ""
+
+
+def _effort(plan: EffortLoad) -> str:
+    if plan.percent is None:
+        return "" if plan.reliable else "So many left are hard to judge: begin light."
+    sum_ = f"{plan.reps} done and {plan.reserve:g} left"
+    return f"{sum_}: about {percent(plan.percent)} of your best. People guess about one off."
+
+
+def _training_max(plan: TrainingMax, units: str) -> str:
+    text = (
+        f"{percent(plan.percent)} of a training max that is {percent(plan.share)} of your best: "
+        f"{percent(plan.of_best)} of your best."
+    )
+    if not plan.by_lifter:
+        return text
+    each = ", ".join(f"{name} {_whole(grams, units)}" for name, grams in plan.by_lifter.items())
+    return f"{text} Training max: {each}."
+
+
+def _broken(plan: BrokenSet) -> str:
+    text = f"{plan.reps} a set, {plan.total} in all, about {_about(plan.seconds)} a set."
+    if plan.falling:
+        return f"{text} End a part when the next one would not be good."
+    return text
+
+
+def _interval(plan: Interval) -> str:
+    starts = plan.starts_s
+    shown = [*starts[:3], *starts[-1:]] if len(starts) > 4 else starts
+    times = ", ".join(clock_face(second) for second in shown[:-1])
+    text = f"{times}{' …' if len(starts) > 4 else ','} {clock_face(shown[-1])}".lstrip(", ")
+    minutes = max(1, round(plan.total_s / 60))
+    line = f"Sets start at {text}; about {minutes}{NBSP}min in all."
+    if not plan.fits:
+        line += f" One takes about {_about(plan.work_s)}: that does not fit. Ask the coach."
+    return line
+
+
+def _timed(plan: TimedSets) -> str:
+    work, rest = (1, plan.ratio) if plan.ratio >= 1 else (1 / plan.ratio, 1)
+    parts = f"{round(work * 2) / 2:g}{NBSP}:{NBSP}{round(rest * 2) / 2:g}"
+    return f"Work to rest {parts}; about {max(1, round(plan.total_s / 60))}{NBSP}min in all."
+
+
+def _density(plan: DensityPlan) -> str:
+    share = f", {plan.each} each for {count_word(plan.sharing)}" if plan.sharing > 1 else ""
+    return f"The pace gives {plan.total} in all{share}. When the pace is lost, the set is over."
+
+
+def _team(plan: TeamPlan, units: str) -> str:
+    text = (
+        f"{_whole(plan.total_g, units)} between {count_word(plan.bearers)}: about "
+        f"{_whole(plan.each_g, units)} each."
+    )
+    if plan.turn_every_s is not None:
+        changes = f", {_times(plan.changes)} on the way" if plan.changes else ""
+        text += f" Change places every {clock(plan.turn_every_s)}{changes}."
+    return text
+
+
+def _carry(plan: CarryPlan) -> str:
+    time = f"about {_about(plan.seconds)}"
+    if not plan.lane:
+        return f"One walk takes {time}."
+    if not plan.lengths:
+        return f"Part of the {plan.lane}, {time}."
+    lengths = f"{count_word(plan.lengths)} length{'' if plan.lengths == 1 else 's'}"
+    more = f" and {metres(plan.more_m)} more" if plan.more_m else ""
+    turns = f", {count_word(plan.turns)} turn{'' if plan.turns == 1 else 's'}"
+    return f"{lengths.capitalize()} of the {plan.lane}{more}{turns}, {time}."
+
+
+def _contacts(plan: Contacts) -> str:
+    height = f"Box {round(plan.height_m * 100)}{NBSP}cm. " if plan.height_m else ""
+    rest = "" if plan.week == plan.slot else f", {plan.session} this session, {plan.week} this week"
+    return f"{height}{plan.slot} landings{rest}."
+
+
+def clock_face(seconds: float) -> str:
+    """A moment on the clock, minutes and seconds.
+
+    >>> clock_face(0), clock_face(90)
+    ('0:00', '1:30')
+    """
+    whole = round(seconds)
+    return f"{whole // 60}:{whole % 60:02d}"
+
+
+def _about(seconds: float) -> str:
+    """A reckoned time: to five seconds, from two minutes on to half a minute."""
+    if seconds < 120:
+        return f"{max(5, 5 * round(seconds / 5))}{NBSP}s"
+    return f"{round(seconds / 30) / 2:g}{NBSP}min"
+
+
+def _whole(grams: float, units: str) -> str:
+    """A reckoned mass: whole kilograms or pounds."""
+    gram = 1000 if units == "kg" else 453.59237
+    return mass(round(grams / gram) * gram, units)
+
+
+def _times(number: int) -> str:
+    return {1: "once", 2: "twice"}.get(number, f"{count_word(number)} times")

@@ -1,0 +1,78 @@
+"""Small tables, lists and loads that the parts of a method are made of."""
+
+import re
+from collections.abc import Iterable, Sequence
+from html import escape
+
+from strength_handbook.model.quantities import GRAMS_PER_POUND
+from strength_handbook.pages.load_html import DASH
+from strength_handbook.pages.numbers import NBSP, bare_mass, mass
+from strength_handbook.plan.loads import PlannedLoad
+
+_UNIT = re.compile(r"(?<=\d) (?=(?:(?:kg|lb|s|m)\b|%))")
+
+
+def spaced(text: str) -> str:
+    r"""Numbers stay with their units.
+
+    >>> spaced("62.5 kg, two more"), spaced("20 sets of 5 s.")
+    ('62.5\\xa0kg, two more', '20 sets of 5\\xa0s.')
+    """
+    return _UNIT.sub(NBSP, text)
+
+
+def plates_moved(grams: Sequence[int], units: str) -> str:
+    """Plates of one side, in the order in which they are handled."""
+    return " · ".join(bare_mass(one, units) for one in grams)
+
+
+def bare_load(load: PlannedLoad, units: str) -> str:
+    """A load as a number for a cell; added to a body with its sign."""
+    grams = load.actual_g
+    if grams is None:
+        return DASH
+    text = bare_mass(grams, units)
+    return f"+{text}" if load.body_g and grams > 0 else text
+
+
+def load_words(load: PlannedLoad, units: str) -> str:
+    """A load with its unit."""
+    grams = load.actual_g
+    if grams is None:
+        return DASH
+    if load.help_g:
+        return f"{mass(load.help_g, units)} of help"
+    if load.body_g:
+        return f"+{mass(grams, units)}" if grams else "body weight"
+    return mass(grams, units)
+
+
+def whole_mass(grams: float, units: str) -> str:
+    """A reckoned mass in whole units, without the unit."""
+    return f"{grams / (1000 if units == 'kg' else GRAMS_PER_POUND):.0f}"
+
+
+def listed(items: Iterable[str]) -> str:
+    """A list."""
+    return "<ul>" + "".join(f"<li>{item}</li>" for item in items) + "</ul>"
+
+
+def by_lifter(lines: Iterable[tuple[str, str]]) -> str:
+    """A line for each example lifter; empty where there are none."""
+    items = [f"{escape(name)}: {text}" for name, text in lines]
+    return "<p>Examples:</p>" + listed(items) if items else ""
+
+
+def small_table(caption: str, heads: Sequence[str], rows: Iterable[Sequence[str]]) -> str:
+    """A narrow table; columns with an empty head are left out of the head."""
+    head = "".join(f'<th scope="col">{text}</th>' for text in heads if text)
+    body = "".join(
+        f'<tr><th scope="row">{first}</th>'
+        + "".join(f"<td>{cell}</td>" for cell in cells)
+        + "</tr>"
+        for first, *cells in rows
+    )
+    return (
+        f'<table class="sh-strip"><caption>{escape(caption)}</caption>'
+        f"<thead><tr>{head}</tr></thead><tbody>{body}</tbody></table>"
+    )

@@ -1,0 +1,201 @@
+"""Doors worked out: dose and load of every alternative, for the week and the lifter."""
+
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from books import BAR, EFFORT, KG_ROOM, base, exercise, slot, slots_of, work
+from demo import PROGRAMS
+from strength_handbook.pages.dose_text import notation
+from strength_handbook.plan.doors import DoorPlan, slot_doors
+from strength_handbook.plan.worked import work_out
+from strength_handbook.reading.book import read_book
+
+BELT = {"kind": "body-weight", "carrier": "belt"}
+CABLE = {"kind": "stack", "stack": "cable"}
+ROOM: dict[str, Any] = {
+    **KG_ROOM,
+    "carriers": {"belt": {"name": "belt"}},
+    "stacks": {
+        "cable": {
+            "name": "cable", "pins": {"from": "5 kg", "to": "90 kg", "by": "5 kg"},
+            "add-on": "2.5 kg",
+        }
+    },
+    "machines": {"press": {"name": "press", "to": 400, "by": 2}},
+}  # fmt: skip
+STAY = {"how": "As it is."}
+
+
+def door(
+    root: Path,
+    dose: Any,
+    easier: dict[str, Any],
+    *,
+    load: Any = BAR,
+    other: dict[str, Any] | None = None,
+    week: int = 1,
+    **more: Any,
+) -> DoorPlan:
+    """The easier door of a lift whose best is 100 kg, done by somebody of 72 kg."""
+    doors = dict.fromkeys(("harder", "hurts", "taken", "no-partner"), STAY)
+    lift = exercise(load=load, doors=doors | {"easier": {"how": "Less."} | easier})
+    kind = "system" if load == BELT else "1RM"
+    worked = work(
+        root,
+        room=ROOM,
+        exercises={"lift": lift, "other": exercise("Other") | (other or {})},
+        sessions={"a": [slot("A", "lift", dose, base="best", **more)]},
+        bases={"best": base(kind=kind), "other-best": base("other")},
+        lifters={"P1": {"bodyweight": "72 kg", "bases": {"best": "100 kg", "other-best": "80 kg"}}},
+    )
+    bases = worked.programs[0].program.bases
+    today = slots_of(worked, week=week)["A"]
+    found = slot_doors(worked.book, bases, worked.scales, today)
+    assert [one.key for one in found] == ["easier", "harder", "hurts", "taken", "no-partner"]
+    return found[0]
+
+
+def kg(plan: DoorPlan) -> float | None:
+    grams = plan.loads["P1"].actual_g
+    return None if grams is None else grams / 1000
+
+
+def dose_of(plan: DoorPlan) -> str:
+    assert plan.dose is not None
+    return notation(plan.dose).replace("\u00a0", " ")
+
+
+def test_a_share_of_todays_load(tmp_path: Path) -> None:
+    plan = door(tmp_path, "4x5 @ 78 %, tempo 4-0-X-0, RIR 2", {"load": "90 %"})
+    # Of the 78 kg that are planned, not of the 77.5 that can be put on: 70.2.
+    assert plan.loads["P1"].planned_g == 70_200
+    assert kg(plan) == 70
+    assert dose_of(plan) == "4 × 5 · 4-0-X-0 · RIR 2"
+    assert not plan.changed
+
+
+def test_plates_for_the_share(tmp_path: Path) -> None:
+    step = door(tmp_path, "4x5 @ 60 kg", {"load": "90 %"}).loads["P1"].step
+    assert step is not None
+    assert (step.grams, step.parts) == (52_500, (15_000, 1_250))  # 54 kg
+
+
+def test_a_share_of_body_and_plates(tmp_path: Path) -> None:
+    plan = door(tmp_path, "3x5 @ BW+10 kg", {"load": "90 %"}, load=BELT)
+    # Nine tenths of 72 + 10 are 73.8 kg, 1.8 on the belt. Nine tenths of the belt would be 9.
+    assert plan.loads["P1"].planned_g == pytest.approx(1_800)
+    assert kg(plan) == 1.25
+
+
+def test_a_share_of_body_less_help(tmp_path: Path) -> None:
+    plan = door(tmp_path, "3x5 @ 70 % system", {"load": "90 %"}, load=BELT)
+    # 63 of 72 kg: nine kilograms of help.
+    assert kg(plan) == -9
+    percent = plan.loads["P1"].actual_percent
+    assert percent == pytest.approx(63)
+
+
+def test_the_doors_dose_over_todays(tmp_path: Path) -> None:
+    plan = door(tmp_path, "4x5 @ 78 %, tempo 4-0-X-0, RIR 2", {"dose": "tempo 2-2-1-0, rest 1:00"})
+    assert dose_of(plan) == "4 × 5 · 2-2-1-0 · RIR 2 · rest 1:00"
+    # Nobody said what the pause does to the load.
+    assert plan.loads == {}
+    assert plan.changed
+
+
+def test_a_hold_takes_the_place_of_repetitions(tmp_path: Path) -> None:
+    plan = door(tmp_path, "4x5, RIR 2", {"dose": {"hold": "10 s", "rpe": 5}})
+    assert dose_of(plan) == "4 × 10 s hold · effort 5"
+
+
+def test_other_sets_take_the_place_of_a_test(tmp_path: Path) -> None:
+    plan = door(tmp_path, "test 3RM in 4 attempts", {"dose": "3x6 @ 60 %"})
+    assert dose_of(plan) == "3 × 6 @ 60 %"
+    assert kg(plan) == 60
+
+
+def test_other_sets_take_the_place_of_the_top(tmp_path: Path) -> None:
+    plan = door(tmp_path, "ramp to 5RM, 2x5 @ 90 % of top", {"dose": "3x8", "load": "80 %"})
+    # A five goes with 87 %; 80 of 90 of 87 % are 62.6 kg.
+    assert dose_of(plan) == "3 × 8"
+    assert kg(plan) == 62.5
+
+
+def test_another_exercise_with_its_own_percentage(tmp_path: Path) -> None:
+    easier = {"to": "other", "dose": "3x6 @ 60 %, RIR 4"}
+    plan = door(tmp_path, "4x5 @ 78 %", easier, other={"load": {**BAR, "base": "other-best"}})
+    assert (plan.to, plan.exercise.name) == ("other", "Other")
+    assert kg(plan) == 47.5  # 48 of 80
+    assert not plan.look_up
+
+
+def test_another_exercise_by_effort(tmp_path: Path) -> None:
+    easier = {"to": "other", "dose": "3x6, RIR 4"}
+    plan = door(tmp_path, "4x5 @ 78 %", easier, other={"load": {**BAR, "base": "other-best"}})
+    # Six with four left are a load for ten, 75 % (Sheppard and Triplett 2016) of 80 kg.
+    assert plan.estimate
+    assert kg(plan) == 60
+
+
+def test_another_exercise_without_a_percentage_has_its_own_table(tmp_path: Path) -> None:
+    start = {"at": "75 kg", "shares": {"new": "20 %"}}
+    other = {"load": {**BAR, "start": start}, "dose": "rest 1:30"}
+    plan = door(tmp_path, "4x5 @ 78 %", {"to": "other", "dose": "3x8, RIR 3"}, other=other)
+    assert dose_of(plan) == "3 × 8 · RIR 3 · rest 1:30"
+    assert plan.look_up
+    assert plan.loads == {}
+
+
+def test_nothing_to_look_up_where_effort_decides(tmp_path: Path) -> None:
+    easier = {"to": "other", "dose": "3x8, RIR 3"}
+    assert not door(tmp_path, "4x5 @ 78 %", easier, other={"load": EFFORT}).look_up
+
+
+def test_another_exercise_without_a_dose_takes_over_the_sets(tmp_path: Path) -> None:
+    other = {"dose": "rest 1:30", "sides": "each", "load": EFFORT}
+    plan = door(tmp_path, "4x5 @ 78 %, RIR 2, rest 3:00", {"to": "other"}, other=other)
+    assert dose_of(plan) == "4 × 5 each side · RIR 2 · rest 1:30"
+
+
+def test_a_load_that_carries_over_to_another_lift(tmp_path: Path) -> None:
+    easier = {"to": "other", "load": "60 %", "dose": "3x8"}
+    plan = door(tmp_path, "3x5 @ BW+10 kg", easier, load=BELT, other={"load": CABLE})
+    # Three fifths of 82 kg are 49.2: pin 45 and the small weight.
+    assert kg(plan) == 47.5
+
+
+def test_units_of_a_machine(tmp_path: Path) -> None:
+    machine = {"kind": "machine", "machine": "press"}
+    plan = door(tmp_path, "3x10 @ 120 units", {"load": "80 %"}, load=machine)
+    assert dose_of(plan) == "3 × 10 @ 96 units"
+
+
+def test_a_deload_is_what_a_door_starts_from(tmp_path: Path) -> None:
+    weeks = {"1": "4x5 @ 80 %, RIR 2", "2": "deload of 1, sets 50 %, load 85 %"}
+    plan = door(tmp_path, weeks, {"load": "90 %"}, week=2)
+    assert plan.dose is not None
+    assert plan.dose.sets.high == 2
+    assert kg(plan) == 60  # 90 of 85 of 80 %: 61.2
+
+
+def test_a_slots_own_words_replace_the_door(tmp_path: Path) -> None:
+    own = {"easier": "Sit down and rest."}
+    plan = door(tmp_path, "4x5 @ 78 %", {"load": "90 %", "to": "other"}, doors=own)
+    assert (plan.how, plan.to, plan.dose, plan.loads) == ("Sit down and rest.", None, None, {})
+
+
+def test_every_door_of_the_demo_says_what_to_do() -> None:
+    book = read_book(PROGRAMS).book
+    assert book is not None
+    worked = work_out(book)
+    for key, uses in worked.uses.items():
+        for use in uses:
+            bases = use.program.program.bases
+            for plan in slot_doors(book, bases, worked.scales, use.slot):
+                assert plan.dose is not None, (key, plan.key)
+                for load in plan.loads.values():
+                    # Where nothing can be put on, it is because the bar alone is heavier.
+                    lightest = plan.scale.lightest_g if plan.scale else 0
+                    assert load.actual_g is not None or load.planned_g < lightest, (key, plan.key)

@@ -1,0 +1,220 @@
+"""What happens next: every rule with its numbers, and steps that no plate can make."""
+
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from books import EFFORT, KG_ROOM, LB_ROOM, base, exercise, slot, slots_of, work
+from strength_handbook.plan.progress import NextTarget, following_slot, next_target
+from strength_handbook.plan.worked import Worked
+
+BELT = {"kind": "body-weight", "carrier": "belt"}
+BELLS = {"kind": "hands", "weight": "bell", "hands": 2}
+THINGS: dict[str, Any] = {
+    "carriers": {"belt": {"name": "belt"}},
+    "hand-weights": {
+        "bell": {"name": "bell", "masses": [{"from": "4 kg", "to": "36 kg", "by": "2 kg"}]}
+    },
+    "machines": {"press": {"name": "press", "to": 400, "by": 2}},
+}
+
+
+def worked(root: Path, rule: str, *doses: str, room: Any = KG_ROOM, **load: Any) -> Worked:
+    weeks = {str(number): dose for number, dose in enumerate(doses, start=1)}
+    body, best = ("160 lb", "200 lb") if room is LB_ROOM else ("72 kg", "140 kg")
+    return work(
+        root,
+        room={**room, **THINGS},
+        exercises={"lift": exercise(**load)},
+        sessions={"a": [slot("A", "lift", weeks, progress=rule, base="best")]},
+        bases={"best": base(kind="system" if load.get("load") == BELT else "1RM")},
+        lifters={"P1": {"bodyweight": body, "bases": {"best": best}}},
+    )
+
+
+def target(root: Path, rule: str, *doses: str, room: Any = KG_ROOM, **load: Any) -> NextTarget:
+    found = worked(root, rule, *doses, room=room, **load)
+    today = slots_of(found)["A"]
+    program = found.programs[0]
+    following = following_slot(program, program.weeks[0].sessions[0], today)
+    goal = next_target(today, "P1", following=following, units=room["units"])
+    assert goal is not None
+    return goal
+
+
+def kilos(goal: NextTarget) -> list[float | None]:
+    """The next load after each outcome, in kg."""
+    return [
+        None if one.load is None or one.load.actual_g is None else one.load.actual_g / 1000
+        for one in goal.outcomes
+    ]
+
+
+def says(goal: NextTarget) -> list[tuple[str, str]]:
+    return [(one.when, one.then) for one in goal.outcomes]
+
+
+def test_linear(tmp_path: Path) -> None:
+    goal = target(tmp_path, "linear +2.5 kg", "3x5 @ 60 kg, RIR 2")
+    # Two misses: a tenth less is 54, and the plates make 52.5.
+    assert says(goal) == [
+        ("Every set done, at or under the planned effort", "62.5 kg."),
+        ("Otherwise", "The same again."),
+        ("Missed twice in a row", "Go back by a tenth: 52.5 kg."),
+    ]
+    assert kilos(goal) == [62.5, 60, 52.5]
+    assert goal.warning == ""
+
+
+def test_two_for_two(tmp_path: Path) -> None:
+    # Sheppard and Triplett 2016, ch. 17: two over the goal in the last set of two sessions.
+    goal = target(tmp_path, "two-for-two +5 kg", "3x8 @ 60 kg")
+    assert says(goal)[0] == ("10 or more in the last set, two sessions in a row", "65 kg.")
+
+
+def test_double(tmp_path: Path) -> None:
+    goal = target(tmp_path, "double +2 kg", "3x8-12 @ 20 kg", load=BELLS)
+    assert says(goal)[0] == ("Every set reaches 12", "22 kg in each hand. Begin again at 8.")
+    assert kilos(goal) == [22, 20]
+    assert goal.warning == ""
+
+
+def test_open_set(tmp_path: Path) -> None:
+    # Over the floor by 0 or 1: the same; by 2 to 4: a step; by 5 and more: two.
+    goal = target(tmp_path, "open-set +2.5 kg", "2x5 @ 50 kg, last set 5+ cap 12 RIR 1")
+    assert [one.when for one in goal.outcomes] == [
+        "10 or more", "7 to 9", "5 or 6", "Under 5, twice in a row"
+    ]  # fmt: skip
+    assert kilos(goal) == [55, 52.5, 50, 45]
+
+
+def test_a_low_cap_leaves_no_room_for_two_steps(tmp_path: Path) -> None:
+    goal = target(tmp_path, "open-set +2.5 kg", "2x5 @ 50 kg, last set 5+ cap 8 RIR 1")
+    assert [one.when for one in goal.outcomes] == ["7 to 8", "5 or 6", "Under 5, twice in a row"]
+
+
+@pytest.mark.parametrize(
+    ("seconds", "then"),
+    [
+        (30, "35 s."),
+        (58, "60 s."),  # never beyond the cap
+        (60, "60 s is enough: more load or a longer position, and begin shorter."),
+    ],
+)
+def test_hold(tmp_path: Path, seconds: int, then: str) -> None:
+    goal = target(tmp_path, "hold +5 s to 60 s", f"ISO 3x{seconds} s", load=EFFORT)
+    assert says(goal)[0] == ("Every hold complete, breathing steadily", then)
+
+
+def test_distance(tmp_path: Path) -> None:
+    goal = target(tmp_path, "distance +10 m", "3 -> 30 m @ 25 % BM", load=BELLS)
+    assert says(goal)[0] == ("Every walk without setting down", "40 m.")
+    assert kilos(goal) == [18, 18]
+
+
+def test_speed(tmp_path: Path) -> None:
+    # 52 % of 140 kg is 72.8.
+    goal = target(tmp_path, "speed +2 %", "8x2 @ 50 %, tempo 1-0-X-0, every 60 s")
+    assert goal.outcomes[0].then == "52 %."
+    assert kilos(goal) == [72.5, 70]
+    assert goal.outcomes[1].then.startswith("Stop these sets for today.")
+
+
+def test_effort(tmp_path: Path) -> None:
+    # 6 with 3 left is a load for 9, 77 % (107.8 kg); with 2 left one for 8, 80 % (112 kg).
+    goal = target(tmp_path, "effort", "3x6, RIR 3", "3x6, RIR 2")
+    assert kilos(goal) == [110]
+    assert goal.outcomes[0].then == "2 left instead of 3: about 2.5 kg more."
+
+
+def test_effort_without_a_base(tmp_path: Path) -> None:
+    goal = target(tmp_path, "effort", "3x6, RIR 3", load=EFFORT)
+    assert goal.outcomes[0].then == "The same load, 2 left instead of 3."
+
+
+def test_listed(tmp_path: Path) -> None:
+    goal = target(tmp_path, "listed", "3x5 @ 70 %", "4x5 @ 74 %")
+    assert says(goal) == [("Done as planned", "The next week says 74 %.")]
+    assert kilos(goal) == [102.5]  # 103.6
+
+
+def test_listed_with_a_large_step(tmp_path: Path) -> None:
+    # 78 of 65 % is a fifth more; above ten per cent it is said.
+    goal = target(tmp_path, "listed", "3x5 @ 65 %", "4x5 @ 78 %")
+    assert goal.outcomes[0].then.endswith("That is 20 % more load: a large step.")
+
+
+def test_listed_at_the_end(tmp_path: Path) -> None:
+    assert target(tmp_path, "listed", "3x5 @ 70 %").outcomes[0].then.startswith("It ends here.")
+
+
+@pytest.mark.parametrize(
+    ("rule", "dose", "load", "warning", "next_kg"),
+    [
+        ("linear +1 kg", "3x5 @ 60 kg", {}, "Plates here go up by 2.5 kg, not by 1 kg.", 62.5),
+        (
+            "double +1 kg", "3x8-12 @ 20 kg", {"load": BELLS},
+            "Weights here go up by 2 kg in each hand, not by 1 kg.", 22,
+        ),
+        # 2 of 12 kg are 17 %.
+        (
+            "double +2 kg", "3x8-12 @ 12 kg", {"load": BELLS},
+            "The step is 17 % of this load: expect fewer repetitions at first.", 14,
+        ),
+        (
+            "double +2 kg", "3x8-12 @ 36 kg", {"load": BELLS}, "This is the heaviest load here.",
+            None,
+        ),
+        (
+            "linear +2.5 kg", "3x5, RIR 2", {"load": EFFORT},
+            "Nothing here goes up by 2.5 kg: the coach shows what is harder.", None,
+        ),
+        (
+            "linear +2.5 kg", "3x10 @ 42 units", {"load": {"kind": "machine", "machine": "press"}},
+            "This machine has its own units: take its smallest step instead.", None,
+        ),
+    ],
+)  # fmt: skip
+def test_steps_that_are_not_there(
+    tmp_path: Path, rule: str, dose: str, load: Any, warning: str, next_kg: float | None
+) -> None:
+    goal = target(tmp_path, rule, dose, **load)
+    assert goal.warning == warning
+    assert kilos(goal)[0] == next_kg
+
+
+def test_body_and_belt(tmp_path: Path) -> None:
+    goal = target(tmp_path, "linear +2.5 kg", "3x5 @ BW+5 kg", load=BELT)
+    # A tenth less of 72 + 5 is 69.3: 2.7 kg of help, rounded up. A tenth less of the belt would be
+    # nothing.
+    assert kilos(goal) == [7.5, 5, -3]
+    assert goal.outcomes[0].then == "Body weight +7.5 kg."
+    assert goal.outcomes[2].then == "Go back by a tenth: 3 kg of help."
+
+
+def test_less_help_is_a_step_up(tmp_path: Path) -> None:
+    goal = target(tmp_path, "linear +2.5 kg", "3x5 @ BW-15 kg", load=BELT)
+    # 12.5 kg of help, rounded towards more.
+    assert goal.outcomes[0].then == "13 kg of help."
+
+
+def test_pounds(tmp_path: Path) -> None:
+    goal = target(tmp_path, "linear +5 lb", "3x5 @ 135 lb", room=LB_ROOM)
+    assert goal.outcomes[0].then == "140 lb."
+    assert goal.warning == ""
+
+
+def test_without_a_rule_nothing_is_said(tmp_path: Path) -> None:
+    found = work(
+        tmp_path, exercises={"lift": exercise()}, sessions={"a": [slot("A", "lift", "3x5")]}
+    )
+    assert next_target(slots_of(found)["A"]) is None
+
+
+def test_without_a_lifter_the_rule_alone(tmp_path: Path) -> None:
+    today = slots_of(worked(tmp_path, "linear +1 kg", "3x5 @ 70 %"))["A"]
+    goal = next_target(today)
+    assert goal is not None
+    assert goal.outcomes[0].then == "1 kg more."
+    assert goal.warning == "Plates here go up by 2.5 kg, not by 1 kg."
