@@ -55,8 +55,8 @@ def test_arms(tmp_path: Path) -> None:
 
 
 def test_body_and_belt(tmp_path: Path) -> None:
-    # A best total of 84 kg at 72 kg of body: 12 on the belt, of which 11.25 can be hung. On the way,
-    # 7.5 % apart, 78.1, 72.7 and 67.6 in all: 5, nothing and 5 kg of help.
+    # A best total of 84 kg at 72 kg of body: 12 on the belt, of which 11.25 can be hung. On the
+    # way, 7.5 % apart, 78.1, 72.7 and 67.6 in all: 5, nothing and 5 kg of help.
     found = ladders(tmp_path, "test 1RM in 4 attempts", "84 kg", BELT, pattern="vertical-pull")
     assert found is not None
     one = found.by_lifter["P1"]

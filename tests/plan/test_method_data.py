@@ -57,7 +57,7 @@ def test_next(tmp_path: Path) -> None:
 
 
 def test_doors(tmp_path: Path) -> None:
-    doors = dict.fromkeys(("harder", "hurts", "taken", "no-partner"), {"how": "As it is."})
+    doors = {key: {"how": "As it is."} for key in ("harder", "hurts", "taken", "no-partner")}
     lift = {"doors": doors | {"easier": {"how": "Less.", "load": "90 %"}}}
     plan = data(tmp_path, "3x5 @ 60 kg", lift=lift)["slots"][0]["plan"]
     assert plan["doors"][0] == {

@@ -162,7 +162,10 @@ def _without_load(dose: Dose, slot: WorkedSlot, share: float) -> Dose:
 
 def _same_dose(door: Door, slot: WorkedSlot) -> Dose:
     """The door's dose over today's."""
-    today, own = as_part(slot.dose), door.dose or DosePart()
+    own = door.dose
+    if own is None:
+        return slot.dose
+    today = as_part(slot.dose)
     if any(getattr(own, name) is not None for name in ("sets", *WORK_FIELDS)):
         today = today.model_copy(update=dict.fromkeys(_WHOLE))
     return complete(own, today)

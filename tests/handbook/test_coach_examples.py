@@ -1,0 +1,140 @@
+"""The pages for coaches, followed to the letter on a copy of the demo."""
+
+import re
+import shlex
+from html import unescape
+from pathlib import Path
+
+import pytest
+from click.testing import CliRunner
+
+import coach_pages
+import demo
+from strength_handbook.checked import Checked, check_folder, errors_in
+from strength_handbook.cli import main
+from strength_handbook.pages.site import write_pages
+from strength_handbook.reading.yaml_source import read_source
+
+PAGES = sorted(path.name for path in coach_pages.FOLDER.glob("*.md"))
+WITH_EXAMPLES = [page for page in PAGES if coach_pages.steps(page)]
+
+
+def plain(text: str) -> str:
+    """With ordinary spaces, and one of them where there were several."""
+    return " ".join(text.split())
+
+
+def texts(checked: Checked) -> dict[str, str]:
+    """The words of every generated page, by address."""
+    assert checked.worked is not None, errors_in(checked.problems)
+    site = write_pages(checked.worked)
+    return {page.url: plain(unescape(re.sub(r"<[^>]+>", "", page.html))) for page in site.pages}
+
+
+def follow_page(page: str, root: Path) -> list[str]:
+    """Do everything a page says; returns what turned out otherwise."""
+    find, wrong = "", []
+    for step in coach_pages.steps(page):
+        if step.kind == "example":
+            find = coach_pages.follow(step, root, find)
+            continue
+        checked = check_folder(root / "programs", "programs")
+        if step.kind == "answer":
+            wrong += [] if answered(step.text, checked) else [step.text]
+            continue
+        there = texts(checked)
+        assert step.promised, step.text
+        wrong += [
+            f"{step.target}: {said}"
+            for said in step.promised
+            if plain(said) not in there.get(step.target, "")
+        ]
+    return wrong
+
+
+def answered(text: str, checked: Checked) -> bool:
+    """The check says just this; lines and columns may be others in another copy."""
+
+    def without_place(line: str) -> str:
+        return re.sub(r":\d+:\d+:", ":", line)
+
+    said = [without_place(str(problem)) for problem in checked.problems]
+    return said == [without_place(line) for line in text.strip().split("\n")]
+
+
+@pytest.fixture
+def root(tmp_path: Path) -> Path:
+    return demo.copy_demo(tmp_path)
+
+
+def test_there_are_pages_with_examples() -> None:
+    assert {
+        "change-a-week.md", "write-an-exercise.md", "write-a-program.md", "publish.md",
+        "print.md", "hand-over.md",
+    } <= set(WITH_EXAMPLES)  # fmt: skip
+
+
+@pytest.mark.parametrize("page", WITH_EXAMPLES)
+def test_a_page_that_is_followed_keeps_its_promises(page: str, root: Path) -> None:
+    assert follow_page(page, root) == []
+    assert errors_in(check_folder(root / "programs").problems) == []
+
+
+def test_a_promise_that_is_not_kept_is_found(root: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    step = coach_pages.Step("promise", "winter/week-02/a-lift/", "begin", "> `9 × 9 @ 99 %`")
+    monkeypatch.setattr(coach_pages, "steps", lambda _: [step])
+    assert follow_page("any.md", root) == ["winter/week-02/a-lift/: 9 × 9 @ 99 %"]
+
+
+def test_lines_that_are_there_twice_are_not_replaced(tmp_path: Path) -> None:
+    file = tmp_path / "a.yml"
+    file.write_text("a:\n  x: 1\nb:\n  x: 1\n", encoding="utf-8")
+    with pytest.raises(AssertionError, match="is 0 times"):
+        coach_pages.replace(file, "x: 1\n", "x: 2\n")
+    coach_pages.replace(file, "b:\n  x: 1\n", "b:\n  x: 3\n")
+    assert file.read_text(encoding="utf-8") == "a:\n  x: 1\nb:\n  x: 3\n"
+
+
+def test_the_new_exercise_has_the_table_that_the_page_promises(root: Path) -> None:
+    """14, 20 and 28 % of 75 kg are 10.5, 15 and 21 kg; the bells are 8, 12, 16, 20, 24 …"""
+    follow_page("write-an-exercise.md", root)
+    worked = check_folder(root / "programs").worked
+    assert worked is not None
+    html = next(p.html for p in write_pages(worked).pages if p.url == "exercises/goblet-squat/")
+    rows = [
+        re.findall(r"<t[hd][^>]*>(.*?)</t[hd]>", row, re.DOTALL)
+        for row in re.findall(r"<tr>(.*?)</tr>", html, re.DOTALL)
+    ]
+    cells = [[plain(re.sub(r"<[^>]+>", "", cell)) for cell in row] for row in rows]
+    assert ["75", "8", "12", "20"] in cells
+    text = (coach_pages.FOLDER / "write-an-exercise.md").read_text(encoding="utf-8")
+    assert "8 kg when new, 12 kg with some practice, 20 kg when strong" in text
+
+
+def test_the_new_program_stands_beside_the_old_one(root: Path) -> None:
+    follow_page("write-a-program.md", root)
+    there = texts(check_folder(root / "programs"))
+    assert {f"spring/week-0{week}/a-stones/" for week in range(1, 5)} <= set(there)
+    assert "winter/week-01/a-lift/" in there
+
+
+def test_every_block_of_yaml_is_yaml() -> None:
+    for page in PAGES:
+        text = (coach_pages.FOLDER / page).read_text(encoding="utf-8")
+        for block in re.findall(r"```yaml\n(.*?)^```", text, re.DOTALL | re.MULTILINE):
+            source, problems = read_source(block.encode(), page)
+            assert source is not None, problems
+
+
+@pytest.mark.parametrize(("page", "line"), coach_pages.commands())
+def test_every_command_works(
+    page: str, line: str, root: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.chdir(root)
+    name, *words = shlex.split(line)
+    if name == "mkdocs":  # tests of the plugin build sites
+        assert words in (["build", "--strict"], ["serve"]), page
+        return
+    assert name == "strength-handbook"
+    done = CliRunner().invoke(main, words)
+    assert done.exit_code == 0, done.output
