@@ -81,11 +81,12 @@ def replace(file: Path, old: str, new: str) -> None:
     """Put whole lines in the place of others, which are there once, at their indentation."""
     text = file.read_text(encoding="utf-8")
     first = old.split("\n", 1)[0]
-    found = re.findall(rf"^( *){re.escape(first)}$", text, re.MULTILINE)
-    places = [depth for depth in found if text.count("\n" + indent(old, depth)) == 1]
-    assert len(places) == 1, f"{first!r} is {len(places)} times in {file.name}"
-    changed = text.replace("\n" + indent(old, places[0]), "\n" + indent(new, places[0]))
-    file.write_text(changed, encoding="utf-8")
+    depths = set(re.findall(rf"^( *){re.escape(first)}$", text, re.MULTILINE))
+    times = {depth: ("\n" + text).count("\n" + indent(old, depth)) for depth in depths}
+    assert sum(times.values()) == 1, f"{first!r} is {sum(times.values())} times in {file.name}"
+    (depth,) = (depth for depth, number in times.items() if number)
+    changed = ("\n" + text).replace("\n" + indent(old, depth), "\n" + indent(new, depth))
+    file.write_text(changed[1:], encoding="utf-8")
 
 
 def commands() -> list[tuple[str, str]]:

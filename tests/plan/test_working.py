@@ -75,7 +75,7 @@ def test_slow_deadlift_of_the_third_week(handbook: Worked) -> None:
     assert found[4:7] == [
         "Chart at 78 %: 8.7 repetitions, all out",
         "Lowering 5 s, slow from 4 s on: 8.7 × 0.7 = 6.1",
-        "6.1 ∓ 30 %: 4 to 8, a band because people differ",
+        "6.1 ± 30 %: 4 to 8, a band because people differ",
     ]
     # 4 × 5 = 20 repetitions of 5-1-X-0.
     for text in ("4 sets × 5 = 20 repetitions", "20 × 5 s = 100 s of lowering"):

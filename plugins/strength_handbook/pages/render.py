@@ -6,11 +6,12 @@ from functools import cache
 from typing import Any
 
 from jinja2 import Environment, PackageLoader, StrictUndefined
-from markupsafe import Markup
+from markupsafe import Markup, escape
 
 from strength_handbook.pages import numbers
 from strength_handbook.pages.dose_text import clock_words
 
+_TEMPO = re.compile(r"\b\d{1,2}-\d{1,2}-(?:\d{1,2}|X)-\d{1,2}\b")
 _BLANK = re.compile(r"\s*\n\s*")
 
 
@@ -25,6 +26,7 @@ def _environment() -> Environment:
         auto_reload=False,
     )
     environment.filters |= {
+        "dose": _unbroken_tempo,
         "clock": numbers.clock,
         "clock_words": clock_words,
         "percent": numbers.percent,
@@ -32,6 +34,12 @@ def _environment() -> Environment:
         "mass": numbers.mass,
     }
     return environment
+
+
+def _unbroken_tempo(notation: str) -> Markup:
+    """A dose in which no line ends inside the tempo."""
+    escaped = str(escape(notation))
+    return safe(_TEMPO.sub(lambda found: f'<span class="sh-tempo">{found[0]}</span>', escaped))
 
 
 def render(template: str, values: Mapping[str, Any]) -> str:

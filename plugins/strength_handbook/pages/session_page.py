@@ -63,6 +63,7 @@ def session_page(
             "purpose": session.session.purpose,
             "optional": session.session.optional,
             "safety": link(url, "safety/"),
+            "missed": link(url, f"{program.id}/missed/"),
             "week_link": link(url, url_of(week_uri(program, week.week))),
             "groups": _groups(worked, program, week, session, url),
             "warm_up": session.session.warm_up,

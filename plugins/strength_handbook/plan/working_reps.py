@@ -44,7 +44,7 @@ def reps_lines(book: Book, slot: WorkedSlot) -> list[Line]:
         text = f"{because}: {number(fresh)} × {number(factor, 2)} = {result}"
         lines.append(by_formula("tempo_factor", text))
     middle, width = number(band.middle), percent(100 * BETWEEN_PEOPLE)
-    text = f"{middle} ∓ {width}: {reps_text(band)}, a band because people differ"
+    text = f"{middle} ± {width}: {reps_text(band)}, a band because people differ"
     lines.append(by_formula("feasible_reps", text))
     return lines
 
