@@ -155,10 +155,10 @@ def test_minutes_by_hand(tmp_path: Path) -> None:
     # A walk: 40 s each side and 5 s between. Two turns of 100 s are more than 85 + 60 s.
     assert texts(found)[:6] == [
         "A: 10 × 3 s = 30 s a set",
-        "A, from one round to the next: the larger of 30 + 90 and 2 × (30 + 15) = 120 s",
+        "A, from one round to the next: the largest of 30 + 90 and 2 × (30 + 15) = 120 s",
         "A, 3 rounds: set-up 60 + 2 × 120 + last set of all 75 = 375 s",
         "B: 2 × (40 m ÷ 1 m/s) + 5 s = 85 s a set",
-        "B, from one round to the next: the larger of 85 + 60 and 2 × (85 + 15) = 200 s",
+        "B, from one round to the next: the largest of 85 + 60 and 2 × (85 + 15) = 200 s",
         "B, 2 rounds: 1 × 200 + last set of all 185 = 385 s",
     ]
     # 10 + (375 + 60 + 385) ÷ 60 + 5 = 28.67 min.

@@ -23,7 +23,7 @@ OPERATORS: dict[type[ast.operator], Callable[[float, float], float]] = {
     ast.Add: operator.add, ast.Sub: operator.sub, ast.Mult: operator.mul,
     ast.Div: operator.truediv, ast.Pow: operator.pow,
 }  # fmt: skip
-LARGER = re.compile(r"the larger of (.+?) and ([^=]+?) =")
+MOST = re.compile(r"the largest of ([^=]+?) =")
 
 
 def evaluate(node: ast.expr) -> float:
@@ -52,11 +52,13 @@ def equations(text: str) -> Iterator[tuple[float, float, float]]:
     text = text.replace(NBSP, " ")
     if text.startswith("Warm-up"):
         return  # its hand-worked sum is checked elsewhere
-    two = LARGER.search(text)
-    if two is not None:
-        sides = [calculated(side) for side in two.groups()]
-        assert None not in sides, text
-        text = f"{max(side for side in sides if side is not None)} = {text[two.end() :].strip()}"
+    several = MOST.search(text)
+    if several is not None:
+        terms = [calculated(term) for term in re.split(", | and ", several[1])]
+        assert None not in terms, text
+        text = (
+            f"{max(term for term in terms if term is not None)} = {text[several.end() :].strip()}"
+        )
     for part in re.split(r"; |: ", text):
         left, mark, right = part.partition(" = ")
         found = re.match(r"(−?[\d.]+)\s*(%?)", right)
@@ -101,7 +103,7 @@ def test_the_check_itself_finds_a_wrong_sum() -> None:
     assert next(equations("140 kg × 78 % = 109.2 kg"))[:2] == pytest.approx((109.2, 109.2))
     left, right, slack = next(equations("25 kg trap bar + 2 × (25 + 15) = 107.5 kg, the most"))
     assert abs(left - right) > slack
-    left, right, _ = next(equations("A: the larger of 30 + 90 and 2 × (30 + 15) = 120 s"))
+    left, right, _ = next(equations("A: the largest of 30 + 90 and 2 × (30 + 15) = 120 s"))
     assert (left, right) == (120, 120)
 
 

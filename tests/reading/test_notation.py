@@ -8,8 +8,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from strength_handbook.model.dose_part import DosePart
+from strength_handbook.model.line_words import LONGEST
 from strength_handbook.reading.doses import expand_doses
-from strength_handbook.reading.notation import LONGEST, NotationError, read_dose
+from strength_handbook.reading.notation import NotationError, read_dose
 from strength_handbook.reading.source import Mark, Source
 
 Long = Mapping[str, Any]

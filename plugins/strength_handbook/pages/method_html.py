@@ -175,10 +175,10 @@ def clock_face(seconds: float) -> str:
 
 
 def _about(seconds: float) -> str:
-    """A reckoned time: to five seconds, from two minutes on to half a minute."""
+    """A reckoned time: to five seconds, from two minutes on to a minute."""
     if seconds < 120:
         return f"{max(5, 5 * round(seconds / 5))}{NBSP}s"
-    return f"{round(seconds / 30) / 2:g}{NBSP}min"
+    return f"{round(seconds / 60)}{NBSP}min"
 
 
 def _whole(grams: float, units: str) -> str:

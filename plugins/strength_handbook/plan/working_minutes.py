@@ -96,13 +96,14 @@ def _block(name: str, block: Block) -> list[Line]:
     round_s = sum(block.work_s) + (len(work) - 1) * block.transition_s
     inside = f" + {between} + ".join(work) if block.transition_s else " + ".join(work)
     cycle, whole = cycle_seconds(block), block_seconds(block)
-    own = f"{inside} + {number(block.rest_s)}"
+    terms = [f"{inside} + {number(block.rest_s)}"]
     if block.interval_s is not None:
-        own = f"{inside} or {number(block.interval_s)}"
-    text = own
+        terms = [inside, number(block.interval_s)]
     if block.people > 1:
-        longest = f"{block.people} × ({number(max(block.work_s))} + {number(block.swap_s)})"
-        text = f"the larger of {own} and {longest}"
+        terms.append(f"{block.people} × ({number(max(block.work_s))} + {number(block.swap_s)})")
+    text = (
+        terms[0] if len(terms) == 1 else f"the largest of {', '.join(terms[:-1])} and {terms[-1]}"
+    )
     lines = []
     if block.rounds > 1:
         line = f"{name}, from one round to the next: {text} = {seconds(cycle)}"

@@ -39,7 +39,7 @@ class Place:
         """The models that may stand here."""
         return _models(self.kind)
 
-    def keys(self) -> list[str]:
+    def known_keys(self) -> list[str]:
         """The keys that may be written here."""
         return list(dict.fromkeys(key for model in self.models for key in _fields(model)))
 
@@ -74,10 +74,10 @@ def belongs(model: type[BaseModel], location: Sequence[str | int], key: str) -> 
         inner = _bare(field.annotation)
         inside = get_args(inner)[-1] if get_origin(inner) in (list, dict) else inner
         if any(key in _fields(found) for found in _models(inside)):
-            return f"it belongs into {quoted(outer)}"
+            return f"it belongs in {quoted(outer)}"
     for length in range(len(location) - 1, -1, -1):
         place = place_of(model, location[:length])
-        if len(place.models) == 1 and key in place.keys():  # noqa: SIM118  # not a mapping
+        if len(place.models) == 1 and key in place.known_keys():
             return f"it belongs further out, beside {quoted(str(location[length]))}"
     return ""
 
@@ -156,7 +156,7 @@ def _inner(kind: Any, part: str | int) -> Any:
     kind = _bare(kind)
     if isinstance(kind, type) and issubclass(kind, BaseModel):
         field = _fields(kind).get(str(part))
-        # The annotations of a field are kept beside its type.
+        # The annotations of a field are kept beside its type; () is there for fields without.
         return Annotated[field.annotation, *field.metadata, ()] if field else None
     origin, inner = get_origin(kind), get_args(kind)
     if origin in (list, dict):

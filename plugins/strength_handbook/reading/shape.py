@@ -72,7 +72,7 @@ def _refused(place: Place, source: Source, detail: ErrorDetails) -> Problem:
 
 def _unknown_key(key: str, place: Place, elsewhere: str) -> tuple[str, str]:
     """What to say about an unknown key, and the key that was probably meant."""
-    options = place.keys()
+    options = place.known_keys()
     if elsewhere:
         return f"{quoted(key)} does not stand here; {elsewhere}", ""
     hint = did_you_mean(key, options)
