@@ -13,7 +13,9 @@ pytestmark = pytest.mark.browser
 def test_how_heavy_is_my_trap_bar_deadlift_in_week_3(phone: Callable[..., Opened]) -> None:
     page = phone().go("")
     page.get_by_role("link", name="Week 3, Lift, Mon").tap()
-    slot = page.locator("article.sh-slot", has=page.get_by_role("heading", name="Trap-bar deadlift"))
+    slot = page.locator(
+        "article.sh-slot", has=page.get_by_role("heading", name="Trap-bar deadlift")
+    )
     slot.get_by_text("How heavy?").tap()
     row = slot.get_by_role("row", name="140", exact=False).filter(
         has=page.get_by_role("rowheader", name="140", exact=True)
@@ -26,7 +28,9 @@ def test_how_heavy_is_my_trap_bar_deadlift_in_week_3(phone: Callable[..., Opened
 def test_the_same_without_scripts(phone: Callable[..., Opened]) -> None:
     page = phone(scripts=False).go("")
     page.get_by_role("link", name="Week 3, Lift, Mon").tap()
-    slot = page.locator("article.sh-slot", has=page.get_by_role("heading", name="Trap-bar deadlift"))
+    slot = page.locator(
+        "article.sh-slot", has=page.get_by_role("heading", name="Trap-bar deadlift")
+    )
     slot.get_by_text("How heavy?").tap()
     expect(slot.get_by_role("rowheader", name="140", exact=True)).to_be_visible()
 

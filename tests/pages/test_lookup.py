@@ -106,6 +106,17 @@ def test_pounds(tmp_path: Path) -> None:
             "3x8-12, RIR 2",
             "Choose a load for 8 to 12 good repetitions with 2 left. Write it down.",
         ),
+        (
+            ON_BAR,
+            "strip 3 loads -20 % to 36 reps, RIR 1",
+            "Choose a first load for 8 to 12 good repetitions with 1 left. Write it down.",
+        ),
+        (
+            ON_BAR,
+            "2x(8+4+3)/20 s, RIR 1",
+            "Choose a load for 8 good repetitions with 1 left. Write it down.",
+        ),
+        (ON_BAR, "test 3RM in 4 attempts", "The steps below lead up to the first attempt."),
         (ON_BAR, "3x5", "Choose a load that lets every repetition look the same."),
         (ON_BAR, "ISO 3x30 s, RPE 7", "Choose a load that feels like 7 out of 10 by the end."),
         (EFFORT, "3x5", "How hard you push."),

@@ -27,7 +27,8 @@ FORCE_EXPONENT = 0.67
 
 Multiple = Annotated[float, Field(gt=0, le=5), DECIMAL]
 BodyShare = Annotated[Percent, within(read_percent, "1 %", "150 %")]
-Columns = Annotated[list[Share], Field(max_length=8)]
+Columns = Annotated[list[Share], Field(max_length=6)]
+"""Columns of a table: six fit on the narrowest phone."""
 
 
 class Start(Shape):
@@ -59,7 +60,7 @@ class OnBar(_Loading):
     base: Id | None = None
     """The tested value that percentages refer to, unless the slot names another."""
     multiples: list[Multiple] = Field(
-        default=[0.5, 0.75, 1, 1.25, 1.5, 2], min_length=1, max_length=8
+        default=[0.5, 0.75, 1, 1.25, 1.5, 2], min_length=1, max_length=6
     )
     """Columns of the table by body weight: base as a multiple of body weight."""
     body_mass_shares: Columns = Field(default_factory=list)

@@ -1,6 +1,7 @@
 """Doors and variants on a page: what to do instead, worked out for the day."""
 
 from collections.abc import Iterable
+from dataclasses import replace
 from typing import Any
 
 from strength_handbook.pages.dose_text import notation
@@ -37,8 +38,18 @@ def _row(worked: Worked, plan: DoorPlan, url: str) -> dict[str, Any]:
     }
 
 
+_AS_TODAY = ("position", "push", "pause", "range_", "breathe", "intent", "height", "note")
+"""What stands with today's dose and need not be said again with the same exercise."""
+
+
 def _dose(plan: DoorPlan) -> str:
-    return notation(plan.dose) if plan.dose is not None else ""
+    if plan.dose is None:
+        return ""
+    if plan.to is not None:
+        return notation(plan.dose)
+    same = [name for name in _AS_TODAY if plan.own is None or getattr(plan.own, name) is None]
+    said = plan.dose.said.model_copy(update=dict.fromkeys(same))
+    return notation(replace(plan.dose, said=said))
 
 
 def _note(plan: DoorPlan) -> str:

@@ -3,6 +3,7 @@
 from dataclasses import dataclass, replace
 
 from strength_handbook.model.book import Book
+from strength_handbook.model.dose import ClusterSet, Count, StripSet
 from strength_handbook.model.load import (
     BodyWeight,
     FixedLoad,
@@ -24,6 +25,7 @@ from strength_handbook.pages.load_html import load_line, strip_html, table_html
 from strength_handbook.pages.numbers import mass, percent
 from strength_handbook.pages.resistance_html import takes_bands
 from strength_handbook.pages.variable_html import example_note, help_words, variable_strip
+from strength_handbook.plan.strips import FIRST_REPS
 from strength_handbook.plan.tables import base_strip, body_masses, loading_table, share_table
 from strength_handbook.plan.worked import WorkedSlot
 
@@ -117,14 +119,21 @@ def _by_effort(slot: WorkedSlot) -> str:
     loading = slot.exercise.load
     if isinstance(loading, ByEffort):
         return loading.by
+    if slot.dose.said.test is not None:
+        return "The steps below lead up to the first attempt."
     reserve = slot.dose.reserve
     if reserve is None:
         return "Choose a load that lets every repetition look the same."
     if slot.dose.reps is None:
         return f"Choose a load that feels like {10 - reserve:g} out of 10 by the end."
-    count = slot.dose.reps
+    count, first = slot.dose.reps, ""
+    match slot.dose.work:
+        case StripSet():
+            count, first = Count(*FIRST_REPS), "first "
+        case ClusterSet(cluster) if cluster.falling:
+            count = Count(cluster.parts[0], cluster.parts[0])
     reps = f"{count.high}" if count.low == count.high else f"{count.low} to {count.high}"
-    return f"Choose a load for {reps} good repetitions with {reserve:g} left. Write it down."
+    return f"Choose a {first}load for {reps} good repetitions with {reserve:g} left. Write it down."
 
 
 def example_lines(slot: WorkedSlot, book: Book) -> list[tuple[str, str]]:

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 from markupsafe import Markup
 
-from strength_handbook.pages.numbers import NBSP, clock, count_word, mass, metres, percent
+from strength_handbook.pages.numbers import NBSP, count_word, mass, metres, percent
 from strength_handbook.pages.ramp_html import back_off_html, ladders_html, ramps_html
 from strength_handbook.pages.render import safe
 from strength_handbook.pages.set_html import next_html, open_set_html, strips_html
@@ -140,9 +140,8 @@ def _team(plan: TeamPlan, units: str) -> str:
         f"{_whole(plan.total_g, units)} between {count_word(plan.bearers)}: about "
         f"{_whole(plan.each_g, units)} each."
     )
-    if plan.turn_every_s is not None:
-        changes = f", {_times(plan.changes)} on the way" if plan.changes else ""
-        text += f" Change places every {clock(plan.turn_every_s)}{changes}."
+    if plan.changes:
+        text += f" They change places {_times(plan.changes)} on the way."
     return text
 
 
@@ -159,9 +158,8 @@ def _carry(plan: CarryPlan) -> str:
 
 
 def _contacts(plan: Contacts) -> str:
-    height = f"Box {round(plan.height_m * 100)}{NBSP}cm. " if plan.height_m else ""
     rest = "" if plan.week == plan.slot else f", {plan.session} this session, {plan.week} this week"
-    return f"{height}{plan.slot} landings{rest}."
+    return f"{plan.slot} landings{rest}."
 
 
 def clock_face(seconds: float) -> str:

@@ -53,7 +53,7 @@ class DoorPlan:
         exercise: the exercise that is done.
         dose: what it asks, without its load where that is a share of today's; None where nobody
             said how many sets of what, and where the slot has words of its own.
-        changed: the dose is another than today's.
+        own: what the door itself says of the dose, or None.
         share: load as percent of today's, or None.
         loads: load of each example lifter for whom it is known.
         scale: the loads that exist for it.
@@ -67,12 +67,17 @@ class DoorPlan:
     to: str | None
     exercise: Exercise
     dose: Dose | None = None
-    changed: bool = False
+    own: DosePart | None = None
     share: float | None = None
     loads: Mapping[str, PlannedLoad] = field(default_factory=dict)
     scale: Scale | None = None
     estimate: bool = False
     look_up: bool = False
+
+    @property
+    def changed(self) -> bool:
+        """True where the dose is another than today's."""
+        return self.to is not None or self.own is not None
 
 
 def slot_doors(
@@ -110,8 +115,7 @@ def _door(
     to = door.to if door.to != slot.exercise_id else None
     exercise = book.exercises[to] if to else slot.exercise
     dose = _other_dose(door, exercise, slot) if to else _same_dose(door, slot)
-    changed = to is not None or door.dose is not None
-    plan = DoorPlan(key, name, door.how, to, exercise, dose, changed, door.load)
+    plan = DoorPlan(key, name, door.how, to, exercise, dose, door.dose, door.load)
     if dose is None:
         return plan
     scale = scales[to] if to else slot.scale
