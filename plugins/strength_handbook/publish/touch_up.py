@@ -5,6 +5,7 @@ axe-core, rules `aria-dialog-name` and `landmark-unique`). The names are set her
 that no theme template is copied.
 """
 
+import re
 from collections.abc import Sequence
 from html import escape
 
@@ -15,6 +16,8 @@ _NAMES = (
     ('data-md-component="search" role="dialog"', ' aria-label="Search"'),
     ('<nav class="md-tags"', ' aria-label="Tags"'),
 )
+# A section with a front page of its own has its label's id on an empty label beside the link.
+_SECTION = re.compile(r'(<label class="md-nav__link " for="(__nav_[\d_]+)") id="\2_label"')
 _PATH = '<nav class="md-path" aria-label="Navigation"'
 _PATH_NAMED = '<nav class="md-path" aria-label="Path to this page"'
 _BANNER_PLACE = '<div class="md-container"'
@@ -24,10 +27,14 @@ _STYLE = "margin:0;padding:1rem;background:#7f1d1d;color:#fff;font:1rem/1.4 sans
 
 
 def name_landmarks(html: str) -> str:
-    """The page with names for the search dialog, the list of tags and the path to the page."""
+    """The page with names for the search dialog, the tags, the path, and each part of the nav."""
     for place, name in _NAMES:
         html = html.replace(place, place + name)
-    return html.replace(_PATH, _PATH_NAMED)
+    html = html.replace(_PATH, _PATH_NAMED)
+    for found in _SECTION.finditer(html):
+        title = f'<label class="md-nav__title" for="{found[2]}"'
+        html = html.replace(title, f'{title} id="{found[2]}_label"')
+    return _SECTION.sub(r"\1", html)
 
 
 def with_banner(html: str, banner: str) -> str:
