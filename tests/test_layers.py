@@ -1,0 +1,56 @@
+"""The flow runs one way: which part of the package may import which."""
+
+import ast
+from pathlib import Path
+
+import pytest
+
+import demo
+
+MAY_IMPORT = {
+    "model": {"model"},
+    "calc": {"calc"},
+    "pictures": {"pictures"},
+    "reading": {"reading", "model"},
+    "plan": {"plan", "calc", "model"},
+    "review": {"review", "plan", "reading", "model", "calc"},
+    "pages": {"pages", "pictures", "plan", "reading", "model", "calc"},
+    "checked": {"reading", "review", "plan"},
+    "publish": {"publish", "pages", "checked", "reading", "model"},
+    "cli": {"publish", "pages", "checked", "reading", "cli"},
+    "__main__": {"cli"},
+    "__init__": set(),
+    "plugin": {"publish", "pages", "checked", "reading"},
+}
+PACKAGE = "strength_handbook"
+MODULES = sorted(demo.PACKAGE.rglob("*.py"))
+
+
+def part_of(path: Path) -> str:
+    return path.relative_to(demo.PACKAGE).parts[0].removesuffix(".py")
+
+
+def imported(path: Path) -> set[str]:
+    found: set[str] = set()
+    for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+        if isinstance(node, ast.Import):
+            found |= {alias.name for alias in node.names}
+        elif isinstance(node, ast.ImportFrom):
+            assert node.level == 0, f"{path}: imports by full name"
+            found.add(node.module or "")
+            if node.module == PACKAGE:
+                found |= {f"{PACKAGE}.{alias.name}" for alias in node.names}
+    return found
+
+
+@pytest.mark.parametrize("path", MODULES, ids=lambda path: str(path.relative_to(demo.PACKAGE)))
+def test_nothing_imports_its_right_neighbour(path: Path) -> None:
+    parts = {name.split(".")[1] for name in imported(path) if name.startswith(f"{PACKAGE}.")}
+    assert parts <= MAY_IMPORT[part_of(path)]
+
+
+def test_only_the_plugin_imports_mkdocs() -> None:
+    users = {part_of(path) for path in MODULES if any(
+        name.split(".")[0] in ("mkdocs", "material") for name in imported(path)
+    )}  # fmt: skip
+    assert users == {"plugin"}
