@@ -1,6 +1,6 @@
 """Ways of doing a set that are more than sets and repetitions; each is one key of a dose.
 
-What each comes to in loads, repetitions and seconds is worked out in `plan.methods`.
+What each comes to in loads, repetitions and seconds is worked out in `plan.method_plan`.
 """
 
 from typing import Annotated

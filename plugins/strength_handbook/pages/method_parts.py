@@ -16,7 +16,7 @@ def spaced(text: str) -> str:
     r"""Numbers stay with their units.
 
     >>> spaced("62.5 kg, two more"), spaced("20 sets of 5 s.")
-    ('62.5\\xa0kg, two more', '20 sets of 5\\xa0s.')
+    ('62.5\xa0kg, two more', '20 sets of 5\xa0s.')
     """
     return _UNIT.sub(NBSP, text)
 

@@ -26,7 +26,7 @@ from strength_handbook.model.load import Setting, scaled
 from strength_handbook.model.program import Base
 from strength_handbook.plan.loads import PlannedLoad, achieved, body_share_g, is_estimate
 from strength_handbook.plan.scales import Scale
-from strength_handbook.plan.worked import WorkedSlot, work_slot
+from strength_handbook.plan.worked import WorkedSlot, lifter_loads, own_base
 
 DOORS: tuple[tuple[str, str], ...] = (
     ("easier", "Easier"), ("harder", "Harder"), ("hurts", "It hurts"), ("taken", "It's taken"),
@@ -136,15 +136,14 @@ def _door(
     if to is None and (door.dose is None or door.dose.load is None):
         # Nobody said what the change does to the load.
         return replace(plan, dose=replace(dose, load=None, top=None))
-    base_id = getattr(exercise.load, "base", None) if to else slot.base_id
-    base = bases.get(base_id) if base_id else None
-    done = work_slot(book, slot.slot, to or slot.exercise_id, dose, base_id, base, scale)
+    base_id = own_base(exercise) if to else slot.base_id
+    loads = lifter_loads(book, exercise, dose, base_id if base_id in bases else None, scale)
     return replace(
         plan,
-        loads=done.loads,
+        loads=loads,
         scale=scale,
-        estimate=is_estimate(dose) and bool(done.loads),
-        look_up=to is not None and not done.loads and dose.load is None and scale is not None,
+        estimate=is_estimate(dose) and bool(loads),
+        look_up=to is not None and not loads and dose.load is None and scale is not None,
     )
 
 

@@ -17,7 +17,7 @@ from strength_handbook.plan.tables import base_strip
 from strength_handbook.plan.worked import WorkedSlot
 
 EVERY_ROW = 4
-"""Of the look-up strip every so-manieth row gets its warm-up steps: enough to read between."""
+"""Every fourth row of the look-up strip gets its steps: enough to read between."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -203,7 +203,7 @@ def _session(
 
 def _slot(book: Book, program: Program, slot: Slot, week: int, scale: Scale | None) -> WorkedSlot:
     exercise = book.exercises[slot.exercise]
-    base_id = slot.base or getattr(exercise.load, "base", None)
+    base_id = slot.base or own_base(exercise)
     base = program.bases.get(base_id) if base_id else None
     dose = slot_dose(slot, exercise, week)
     return work_slot(book, slot, slot.exercise, dose, base_id, base, scale)
@@ -232,25 +232,19 @@ def work_slot(
     exercise = book.exercises[exercise_id]
     training_max = book.rule("training-max")
     asked = with_help(dose, exercise.load, book.room.bands)
-    loads: dict[str, PlannedLoad] = {}
-    moved: dict[str, int | None] = {}
-    for name, lifter in book.lifters.items():
-        body = lifter.bodyweight.grams
-        tested = lifter.bases.get(base_id) if base_id else None
-        load = plan_load(
-            asked, exercise.load, scale, body_g=body,
-            base_g=tested.grams if tested else None, units=book.room.units,
-            training_max=training_max,
-        )  # fmt: skip
-        if load is not None:
-            loads[name] = load
-            actual = load.actual_g
-            pieces = 2 if scale is not None and scale.per_hand else 1
-            moved[name] = (
-                None
-                if actual is None
-                else moved_g(exercise.load, body, pieces * actual, dose.said.height)
-            )
+    loads = lifter_loads(book, exercise, dose, base_id, scale)
+    pieces = 2 if scale is not None and scale.per_hand else 1
+    moved = {
+        name: None
+        if load.actual_g is None
+        else moved_g(
+            exercise.load,
+            book.lifters[name].bodyweight.grams,
+            pieces * load.actual_g,
+            dose.said.height,
+        )
+        for name, load in loads.items()
+    }
     percent = reference_percent(asked, training_max) if base else None
     on_top = served(book.room, exercise.load, dose)
     variable = for_lifters(
@@ -267,6 +261,32 @@ def work_slot(
         _reps_possible(book, dose, percent), slot_volume(book, exercise, dose, moved),
         on_top, variable, assisted(dose, book.room.bands),
     )  # fmt: skip
+
+
+def lifter_loads(
+    book: Book, exercise: Exercise, dose: Dose, base_id: str | None, scale: Scale | None
+) -> dict[str, PlannedLoad]:
+    """Load of each example lifter for whom it can be known."""
+    asked = with_help(dose, exercise.load, book.room.bands)
+    training_max = book.rule("training-max")
+    loads: dict[str, PlannedLoad] = {}
+    for name, lifter in book.lifters.items():
+        tested = lifter.bases.get(base_id) if base_id else None
+        load = plan_load(
+            asked, exercise.load, scale, body_g=lifter.bodyweight.grams,
+            base_g=tested.grams if tested else None, units=book.room.units,
+            training_max=training_max,
+        )  # fmt: skip
+        if load is not None:
+            loads[name] = load
+    return loads
+
+
+def own_base(exercise: Exercise) -> str | None:
+    """The tested value that an exercise itself refers to, or None."""
+    # Asking a model for a field it lacks is slow, and this is asked for every door.
+    known = "base" in type(exercise.load).model_fields
+    return getattr(exercise.load, "base") if known else None  # noqa: B009  # some kinds have none
 
 
 def _reps_possible(book: Book, dose: Dose, percent: float | None) -> RepBand | None:
