@@ -139,7 +139,7 @@ def _way(dose: Dose) -> Iterator[str]:
     """How one repetition or hold goes."""
     said, hold = dose.said, isinstance(dose.work, Hold)
     if said.position is not None:
-        angle = re.fullmatch(r"(?:the\s+)?(.*\D)\s+(\d+\s*°)", said.position)
+        angle = re.fullmatch(r"(?:the\s+)?(.*?\D)(?:\s+at)?\s+(\d+\s*°)", said.position)
         where = f"Hold with the {angle[1]} at {angle[2]}" if angle else ""
         yield where or f"Hold this position: {said.position}"
     if said.push is not None:
