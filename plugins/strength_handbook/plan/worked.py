@@ -170,13 +170,21 @@ def _program(
         for number in wave.weeks:
             sessions = tuple(
                 worked
-                for key, session in wave.sessions.items()
+                for key, session in sorted(wave.sessions.items(), key=_day)
                 if (worked := _session(book, written.program, key, session, number, scales))
             )
             volume = add_up(session.volume for session in sessions if not session.session.optional)
             weeks.append(WorkedWeek(number, wave_id, wave, sessions, volume))
     weeks.sort(key=lambda week: week.week)
     return WorkedProgram(written.id, written.program, tuple(weeks))
+
+
+_DAYS = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday", None)
+
+
+def _day(named: tuple[str, Session]) -> int:
+    """Place in the week; sessions without a day come last, in the order of the file."""
+    return _DAYS.index(named[1].day)
 
 
 def _session(
