@@ -13,12 +13,15 @@ from http.server import SimpleHTTPRequestHandler, ThreadingHTTPServer
 from typing import Literal
 
 import pytest
-from playwright.sync_api import Browser, BrowserContext, sync_playwright
+from playwright.sync_api import Browser, BrowserContext, expect, sync_playwright
 
 import demo
 from phones import Opened, Served
 
 PHONE = {"width": 360, "height": 740}
+# A loaded machine is slow, not wrong.
+expect.set_options(timeout=30_000)
+
 ARGUMENTS = ["--no-sandbox", "--disable-gpu", "--disable-background-networking"]
 
 

@@ -167,7 +167,7 @@ def _method(part: DosePart) -> Iterator[str]:
     for name, value in part.settings.items():
         yield f"{name}{NBSP}{value}"
     if part.position is not None:
-        yield f"at {part.position}"
+        yield part.position
     if part.push is not None:
         yield f"push at {part.push.at}, force up over {clock(part.push.ramp)}"
     if part.pause is not None:

@@ -122,4 +122,4 @@ def words_page() -> Page:
     html = render("words.html", {"notation": NOTATION, "glossary": GLOSSARY, "cautions": CAUTIONS})
     headings = (Heading(2, "notation", "How a dose is written"), Heading(2, "words", "Words"))
     return Page("words.md", "Words", html, headings, in_nav=True,
-                description="How a dose is written, and what the words mean")  # fmt: skip
+                description="How a dose is written, and what the words mean", boost=3)  # fmt: skip

@@ -86,6 +86,11 @@ def session_page(
             "working": safe(
                 working_html(minutes_working(worked.book, program.program, session), url)
             ),
+            "changed_alone": [
+                (slot.exercise.name, slot.exercise.spotting.alone_how)
+                for slot in session.slots
+                if slot.exercise.spotting.alone == "changed"
+            ],
             "emergency": safe(emergency_panel(room.emergency)),
         },
     )

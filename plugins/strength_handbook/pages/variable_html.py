@@ -100,6 +100,11 @@ def variable_note(asked: OnTop, units: str) -> str:
     )
 
 
+NEAR_ENOUGH = 2.0
+"""Points of the best total by which body weight alone may miss the plan, where every band would
+miss it by more. Common practice, no source."""
+
+
 def example_note(
     slot: WorkedSlot, name: str, load: PlannedLoad, room: Room, *, banded: bool
 ) -> str:
@@ -118,8 +123,15 @@ def example_note(
     if not banded or not load.help_g or slot.assisted is not None:
         return ""
     band = band_for(room.bands, load.help_g)
+    if load.reference_g and (band is None or load.help_g < band.grams - load.help_g):
+        own = 100 * load.body_g / load.reference_g
+        if abs(own - (load.planned_percent or own)) <= NEAR_ENOUGH:
+            return f" – body weight alone is near enough: {percent(own)}"
     if band is not None:
-        return f" – band {band.number}, about {mass(band.grams, units)} off"
+        text = f" – band {band.number}, about {mass(band.grams, units)} off"
+        if load.reference_g:
+            text += f": {percent(100 * (load.body_g - band.grams) / load.reference_g)}"
+        return text
     strongest = help_bands(room.bands)
     return f" – more than any one band here ({strongest[-1].number})" if strongest else ""
 
