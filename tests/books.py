@@ -10,7 +10,8 @@ from pathlib import Path
 from typing import Any
 
 from strength_handbook.model.book import Book
-from strength_handbook.plan.worked import Worked, WorkedSlot, work_out
+from strength_handbook.plan.work_out import work_out
+from strength_handbook.plan.worked import Worked, WorkedSlot
 from strength_handbook.reading.book import read_book
 
 Data = Mapping[str, Any]

@@ -9,7 +9,8 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from pathlib import Path
 
-from strength_handbook.plan.worked import Worked, work_out
+from strength_handbook.plan.work_out import work_out
+from strength_handbook.plan.worked import Worked
 from strength_handbook.reading.book import read_book
 from strength_handbook.reading.problem import Problem, Severity, sorted_problems
 from strength_handbook.review.servable import unserved

@@ -41,7 +41,7 @@ from benchmarks.generated_programs import generate
 from benchmarks.html_to_markdown import markdown
 from strength_handbook.pages.page import Site, url_of
 from strength_handbook.pages.site import write_pages
-from strength_handbook.plan.worked import work_out
+from strength_handbook.plan.work_out import work_out
 from strength_handbook.plugin import HandbookPlugin
 from strength_handbook.reading.book import read_book
 

@@ -9,7 +9,7 @@ import pytest
 from books import EFFORT, KG_ROOM, LB_ROOM, base, exercise, slot, slots_of, work
 from demo import PROGRAMS
 from strength_handbook.pages.lookup import Lookup, example_lines, slot_lookup
-from strength_handbook.plan.worked import work_out
+from strength_handbook.plan.work_out import work_out
 from strength_handbook.reading.book import read_book
 
 ON_BAR = {"kind": "bar", "bar": "bar"}

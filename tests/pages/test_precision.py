@@ -9,7 +9,7 @@ import demo
 from strength_handbook.calc.registry import all_formulas
 from strength_handbook.pages.page import Site
 from strength_handbook.pages.site import write_pages
-from strength_handbook.plan.worked import work_out
+from strength_handbook.plan.work_out import work_out
 from strength_handbook.reading.book import read_book
 
 # Sources stand in small print, with other people's figures as they printed them.

@@ -13,7 +13,7 @@ from strength_handbook.calc.registry import Evidence
 from strength_handbook.pages.page import Page, Site
 from strength_handbook.pages.site import write_pages
 from strength_handbook.pages.working_html import working_html
-from strength_handbook.plan.worked import work_out
+from strength_handbook.plan.work_out import work_out
 from strength_handbook.plan.working import Working, as_tested, by_adding, by_formula
 from strength_handbook.reading.book import read_book
 

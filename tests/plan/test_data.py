@@ -14,7 +14,7 @@ from books import EFFORT, KG_ROOM, base, exercise, slot, work
 from demo import PROGRAMS
 from strength_handbook.pages.site import write_pages
 from strength_handbook.plan.data import program_data
-from strength_handbook.plan.worked import work_out
+from strength_handbook.plan.work_out import work_out
 from strength_handbook.reading.book import read_book
 
 NUMBER = (int, float)
@@ -130,7 +130,7 @@ def test_the_same_files_give_the_same_bytes() -> None:
     code = (
         "import sys; from pathlib import Path;"
         "from strength_handbook.reading.book import read_book;"
-        "from strength_handbook.plan.worked import work_out;"
+        "from strength_handbook.plan.work_out import work_out;"
         "from strength_handbook.pages.site import write_pages;"
         "book = read_book(Path(sys.argv[1])).book;"
         "sys.stdout.buffer.write(write_pages(work_out(book)).data['data/winter.json'].encode())"

@@ -9,7 +9,7 @@ from books import BAR, EFFORT, KG_ROOM, base, exercise, slot, slots_of, work
 from demo import PROGRAMS
 from strength_handbook.pages.dose_text import notation
 from strength_handbook.plan.doors import DoorPlan, slot_doors
-from strength_handbook.plan.worked import work_out
+from strength_handbook.plan.work_out import work_out
 from strength_handbook.reading.book import read_book
 
 BELT = {"kind": "body-weight", "carrier": "belt"}

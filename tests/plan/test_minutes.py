@@ -17,7 +17,7 @@ from strength_handbook.model.book import Book
 from strength_handbook.model.count import Count
 from strength_handbook.model.dose import Dose, Hold, Reps
 from strength_handbook.plan.minutes import Minutes, TimedSlot, session_minutes, work_seconds
-from strength_handbook.plan.worked import work_out
+from strength_handbook.plan.work_out import work_out
 from strength_handbook.reading.book import read_book
 
 

@@ -17,7 +17,8 @@ from books import EMERGENCY
 from demo import PROGRAMS
 from strength_handbook.pages.page import Site
 from strength_handbook.pages.site import write_pages
-from strength_handbook.plan.worked import Worked, work_out
+from strength_handbook.plan.work_out import work_out
+from strength_handbook.plan.worked import Worked
 from strength_handbook.reading.book import read_book
 from strength_handbook.reading.yaml_source import read_source
 

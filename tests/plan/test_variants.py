@@ -8,7 +8,7 @@ import pytest
 from books import BAR, base, exercise, slot, work
 from demo import PROGRAMS
 from strength_handbook.plan.variants import WorkedVariant, session_variants
-from strength_handbook.plan.worked import work_out
+from strength_handbook.plan.work_out import work_out
 from strength_handbook.reading.book import read_book
 
 

@@ -10,7 +10,8 @@ import pytest
 import demo
 from books import EFFORT, KG_ROOM, base, build_book, exercise, slot, slots_of, work
 from strength_handbook.calc.registry import Evidence, all_formulas
-from strength_handbook.plan.worked import Worked, work_out
+from strength_handbook.plan.work_out import work_out
+from strength_handbook.plan.worked import Worked
 from strength_handbook.plan.working import Line, Working, by_rule, outward
 from strength_handbook.plan.working_minutes import minutes_working
 from strength_handbook.plan.working_tables import table_working

@@ -11,7 +11,8 @@ import pytest
 
 import demo
 from books import EFFORT, KG_ROOM, LB_ROOM, base, exercise, slot, slots_of, work
-from strength_handbook.plan.worked import Worked, WorkedSession, work_out
+from strength_handbook.plan.work_out import work_out
+from strength_handbook.plan.worked import Worked, WorkedSession
 from strength_handbook.plan.working import Working
 from strength_handbook.plan.working_minutes import minutes_working
 from strength_handbook.plan.working_tables import table_working

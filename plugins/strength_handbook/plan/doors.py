@@ -26,7 +26,8 @@ from strength_handbook.model.load import Setting, scaled
 from strength_handbook.model.program import Base
 from strength_handbook.plan.loads import PlannedLoad, achieved, body_share_g, is_estimate
 from strength_handbook.plan.scales import Scale
-from strength_handbook.plan.worked import WorkedSlot, lifter_loads, own_base
+from strength_handbook.plan.work_out import lifter_loads, own_base
+from strength_handbook.plan.worked import WorkedSlot
 
 DOORS: tuple[tuple[str, str], ...] = (
     ("easier", "Easier"), ("harder", "Harder"), ("hurts", "It hurts"), ("taken", "It's taken"),

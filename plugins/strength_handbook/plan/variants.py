@@ -8,7 +8,8 @@ from strength_handbook.model.dose import Dose, lighter
 from strength_handbook.model.program import Program, Variant
 from strength_handbook.model.tempo import Tempo
 from strength_handbook.plan.minutes import Minutes, TimedSlot, session_minutes
-from strength_handbook.plan.worked import WorkedSession, WorkedSlot, work_slot
+from strength_handbook.plan.work_out import work_slot
+from strength_handbook.plan.worked import WorkedSession, WorkedSlot
 
 
 @dataclass(frozen=True, eq=False)
