@@ -34,6 +34,10 @@ KINDS = {
     "numbers": "numbers/",
     "safety": "safety/",
     "words": "words/",
+    "cards": "cards/",
+    "test day": "winter/test-day/",
+    "missed": "winter/missed/",
+    "coach page": "for-coaches/change-a-week/",
     "tags": "tags/",
 }
 

@@ -9,7 +9,7 @@ from strength_handbook.model.tempo import LONGEST_S, Tempo
 SECONDS = st.integers(0, LONGEST_S)
 
 
-@given(SECONDS, SECONDS, SECONDS | st.none(), SECONDS, st.sampled_from("-–"))
+@given(SECONDS, SECONDS, SECONDS | st.none(), SECONDS, st.sampled_from("-–/"))
 def test_a_tempo_is_read_as_it_is_written(
     lower: int, low_pause: int, lift: int | None, high_pause: int, hyphen: str
 ) -> None:

@@ -60,8 +60,8 @@ def test_a_handwritten_page_may_link_into_generated_ones(
 
 def test_without_a_nav_the_sidebar_has_everything_in_a_sensible_order(tmp_path: Path) -> None:
     assert sidebar(build(tmp_path)) == [
-        ".", "spring/", "spring/week-01/", "spring/week-02/", "exercises/", "room/", "numbers/",
-        "words/", "note/",
+        ".", "spring/", "spring/week-01/", "spring/week-02/", "exercises/", "room/", "cards/",
+        "numbers/", "words/", "note/",
     ]  # fmt: skip
 
 

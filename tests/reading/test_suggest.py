@@ -9,7 +9,14 @@ KEYS = ["sets", "reps", "rest", "tempo", "load", "rir"]
 
 @pytest.mark.parametrize(
     ("word", "meant"),
-    [("rep", "reps"), ("Reps", "reps"), ("TEMPO", "tempo"), ("laod", "load"), ("sest", "sets")],
+    [
+        ("rep", "reps"),
+        ("Reps", "reps"),
+        ("TEMPO", "tempo"),
+        ("laod", "load"),
+        ("sest", "sets"),
+        ("rset", "rest"),
+    ],
 )
 def test_a_slip_finds_its_word(word: str, meant: str) -> None:
     assert did_you_mean(word, KEYS) == f"; did you mean '{meant}'?"

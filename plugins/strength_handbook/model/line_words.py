@@ -3,14 +3,14 @@
 import re
 
 NUMBER = r"\d+(?:[.,]\d+)?"
-MASS = rf"{NUMBER}\s*(?:kg|lbs?|g)"
+MASS = rf"{NUMBER}\s*(?:kgs?|lbs?|g)"
 PERCENT = rf"{NUMBER}\s*%"
 TIME = rf"(?:\d{{1,2}}:\d{{2}}|{NUMBER}\s*(?:s|sec|min))"
 METRES = rf"{NUMBER}\s*(?:m|ft)"
 """How far to walk."""
 HEIGHT = rf"{NUMBER}\s*(?:mm?|cm|ft|in)"
 COUNT = r"\d+(?:\s*[-–]\s*\d+|\+)?"
-TEMPO = r"[\dXx]+(?:[-–][\dXx]+){2,}"
+TEMPO = r"[\dXx]+(?:(?:[-–][\dXx]+){2,}|(?:/[\dXx]+){3})"
 END = r"(?=$|[\s,;)@])"
 # A word with a number after it begins a clause of its own: '65 % top 5RM', '80 % TM 90 %'.
 _TM = r"TM(?!\s+\d)"

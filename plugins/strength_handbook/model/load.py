@@ -157,10 +157,10 @@ _PATTERNS: tuple[tuple[str, Callable[[re.Match[str]], Load]], ...] = (
     (rf"{NUMBER}\s*%\s*(?:of\s+)?BM(?:\s*/\s*hand)?", lambda m: PercentOfBodyMass(_number(m[1]))),
     (rf"{NUMBER}\s*%\s*(?:of\s+)?(?:the\s+)?top", lambda m: PercentOfTop(_number(m[1]))),
     (rf"{NUMBER}\s*%\s*(?:of\s+)?TM", lambda m: PercentOfTrainingMax(_number(m[1]))),
-    (rf"({NUMBER}\s*(?:kg|lbs?|g))", lambda m: FixedLoad(Mass.parse(m[1]))),
+    (rf"({NUMBER}\s*(?:kgs?|lbs?|g))", lambda m: FixedLoad(Mass.parse(m[1]))),
     (r"BW", lambda _: BodyWeight(Mass(0))),
     (
-        rf"BW\s*([+\-−–])\s*({NUMBER}\s*(?:kg|lbs?|g))",
+        rf"BW\s*([+\-−–])\s*({NUMBER}\s*(?:kgs?|lbs?|g))",
         lambda m: BodyWeight(Mass.parse(m[2]), 1 if m[1] == "+" else -1),
     ),
     (r"(\d{1,2})\s*RM", lambda m: RepMax(int(m[1]))),

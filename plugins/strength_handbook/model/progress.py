@@ -64,7 +64,7 @@ class Progress(Shape):
 
 
 _FORMS: tuple[tuple[str, tuple[str, ...]], ...] = (
-    (r"(linear|two-for-two|double|open-set)\s+\+?(\d\S*\s*(?:kg|lbs?|g))", ("rule", "step")),
+    (r"(linear|two-for-two|double|open-set)\s+\+?(\d\S*\s*(?:kgs?|lbs?|g))", ("rule", "step")),
     (r"(hold)\s+\+?(\d\S*\s*s)(?:\s+to\s+(\d\S*(?:\s*s)?))?", ("rule", "step-time", "cap-time")),
     (r"(distance)\s+\+?(\d\S*\s*m)", ("rule", "step-distance")),
     (r"(speed)\s+\+?(\d\S*\s*%)", ("rule", "step-percent")),

@@ -51,11 +51,11 @@ class Mass:
         found = _MASS.fullmatch(text.strip())
         if not found:
             raise ValueError(_advice(_MASS, text, "a mass", _BARE_MASS, "'20 kg' or '45 lb'"))
-        amount, unit = _number(found[1]), found[2]
+        amount, unit = _number(found[1]), found[2].rstrip("s")
         grams = amount * {"g": 1, "kg": 1000}.get(unit, GRAMS_PER_POUND)
         if grams > MOST_KG * 1000:
             raise LimitError(f"{shown(text)} is too large; the most is {MOST_KG} kg")
-        return cls(round(grams), "lb" if unit.startswith("lb") else "kg")
+        return cls(round(grams), "lb" if unit == "lb" else "kg")
 
     @property
     def kg(self) -> float:
@@ -86,7 +86,7 @@ def in_unit(grams: int, unit: str) -> str:
     return f"{grams / 1000:.3f}".rstrip("0").rstrip(".")
 
 
-_MASS = re.compile(rf"{NUMBER}\s*(kg|lbs?|g)")
+_MASS = re.compile(rf"{NUMBER}\s*(kgs?|lbs?|g)")
 _BARE_MASS = "'{0} kg' or '{0} lb'"
 
 
@@ -95,10 +95,22 @@ def _advice(pattern: re.Pattern[str], text: str, what: str, bare: str, example: 
     text = text.strip()
     if re.fullmatch(NUMBER, text):
         number = text if len(text) < 10 else "20"
+        if what == "a time" and (clock := as_clock(text)):
+            bare = f"'{clock}', {bare}"
         return f"{shown(text)} has no unit; write {bare.format(number)}"
     if pattern.fullmatch(text.lower()):
         return f"units are written small: {shown(text.lower())}"
     return f"{shown(text)} is not {what}; write it like {example}"
+
+
+def as_clock(text: str) -> str:
+    """Minutes and seconds that a number with a point or comma may stand for; "" where none.
+
+    >>> as_clock("2.30"), as_clock("2,30"), as_clock("2.5"), as_clock("2.75")
+    ('2:30', '2:30', '', '')
+    """
+    found = re.fullmatch(r"(\d{1,2})[.,]([0-5]\d)", text)
+    return f"{found[1]}:{found[2]}" if found else ""
 
 
 def _reader(
@@ -196,7 +208,7 @@ _N = r"\d+([.,]\d+)?\s*"
 MassText = Annotated[
     Mass,
     BeforeValidator(read_mass),
-    _text_schema(rf"^{_N}(kg|lbs?|g)$", "20 kg", "45 lb"),
+    _text_schema(rf"^{_N}(kgs?|lbs?|g)$", "20 kg", "45 lb"),
 ]
 """A mass written with its unit."""
 

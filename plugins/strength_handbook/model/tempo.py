@@ -31,13 +31,13 @@ class Tempo:
 
     @classmethod
     def parse(cls, text: str) -> "Tempo":
-        """Read four fields joined by hyphens.
+        """Read four fields joined by hyphens; slashes, as some write them, are read too.
 
         Raises:
             ValueError: where the text is no tempo; the message says what to write.
         """
         tempo = f"tempo {shown(text)}"
-        fields = [field.strip() for field in re.split(r"[-–]", text.replace("x", FAST))]
+        fields = [field.strip() for field in re.split(r"[-–/]", text.replace("x", FAST))]
         if re.fullmatch(r"\d\d[\dX]\d", fields[0]) and len(fields) == 1:
             raise ValueError(f"{tempo} needs hyphens: write '{'-'.join(fields[0])}'")
         if len(fields) != 4:
@@ -87,7 +87,7 @@ TempoText = Annotated[
     Tempo,
     BeforeValidator(_read),
     WithJsonSchema(
-        {"type": "string", "pattern": r"^\d{1,2}-\d{1,2}-(\d{1,2}|[Xx])-\d{1,2}$"}
+        {"type": "string", "pattern": r"^\d{1,2}[-/]\d{1,2}[-/](\d{1,2}|[Xx])[-/]\d{1,2}$"}
         | {"examples": ["3-1-X-0", "2-0-1-0"]}
     ),
 ]

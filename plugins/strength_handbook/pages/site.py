@@ -3,6 +3,7 @@
 import json
 
 from strength_handbook.pages.after_pages import missed_page, test_day_page
+from strength_handbook.pages.cards_page import cards_page
 from strength_handbook.pages.exercise_page import exercise_page
 from strength_handbook.pages.lists import (
     exercise_list,
@@ -37,7 +38,7 @@ def write_pages(worked: Worked) -> Site:
     pages.append(exercise_list(worked))
     by_name = sorted(worked.book.exercises, key=lambda key: worked.book.exercises[key].name)
     pages += [exercise_page(worked, key) for key in by_name]
-    pages += [room_page(worked), numbers_page(worked), words_page()]
+    pages += [room_page(worked), cards_page(worked), numbers_page(worked), words_page()]
     data = {
         f"data/{program.id}.json": json.dumps(
             program_data(worked.book, program), ensure_ascii=False, indent=1, allow_nan=False

@@ -9,7 +9,7 @@ PLACE = "programs/"
 """The entry of `nav` in mkdocs.yml where the programs go."""
 
 _FIRST = ("index.md",)
-_THEN = ("exercises/index.md", "room.md", "safety.md", "numbers.md", "words.md")
+_THEN = ("exercises/index.md", "room.md", "cards.md", "safety.md", "numbers.md", "words.md")
 _LAST = ("tags.md",)
 
 

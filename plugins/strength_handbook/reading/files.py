@@ -18,6 +18,8 @@ _ID = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*")
 _WAVE = re.compile(r"(\d{1,2})-([a-z0-9]+(?:-[a-z0-9]+)*)", re.ASCII)
 _MEANT = re.compile(r"(.*?)\.ya?ml(?:\.txt)?", re.IGNORECASE | re.DOTALL)
 """Every name that is meant to be a program file; some editors hide that they add `.txt`."""
+_OTHER_ENDINGS = (".txt", ".json")
+"""A file ends so by mistake where only the ending keeps it from being read."""
 _TOP = ("room.yml", "house-rules.yml", "lifters.yml")
 RESERVED = ("exercises", "room", "numbers", "safety", "words", "cards", "coach", "data", "tags",
             "search", "assets", "index", "readme")  # fmt: skip
@@ -81,6 +83,11 @@ def list_folder(root: Path, shown: str | None = None) -> Folder:
         if not hidden and _MEANT.fullmatch(path.name) and _is_file(path):
             _sort_in(folder, path, parts, _printable(f"{name}/{'/'.join(parts)}"))
             meant.add((*parts[:-1], _right_name(path.name)))
+        elif not hidden and (better := _other_ending(path, parts)) and _is_file(path):
+            text = f"names of program files end in .yml; rename it to {quoted(better)}"
+            shown_name = _printable(f"{name}/{'/'.join(parts)}")
+            folder.problems.append(Problem(shown_name, 1, 1, "file-name", text))
+            meant.add((*parts[:-1], better))
     if ("room.yml",) not in meant:
         text = "the room is missing; write room.yml first"
         folder.problems.append(Problem(f"{name}/room.yml", 1, 1, "no-file", text))
@@ -107,6 +114,18 @@ def _sort_in(folder: Folder, path: Path, parts: tuple[str, ...], shown: str) -> 
         folder.files.append(sorted_in)
     else:
         folder.problems.append(Problem(shown, 1, 1, "file-name", sorted_in))
+
+
+def _other_ending(path: Path, parts: tuple[str, ...]) -> str:
+    """The right name of a file that only its ending keeps from being read; "" for any other.
+
+    Notes beside a program file, such as ``box-squat.txt`` beside ``box-squat.yml``, are left alone.
+    """
+    if path.suffix.lower() not in _OTHER_ENDINGS:
+        return ""
+    right = path.with_name(f"{path.stem.lower()}.yml")
+    sorted_in = _classify(right, (*parts[:-1], right.name), "")
+    return right.name if isinstance(sorted_in, Found) and not right.exists() else ""
 
 
 def _classify(path: Path, parts: tuple[str, ...], shown: str) -> Found | str:

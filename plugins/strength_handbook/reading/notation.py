@@ -11,6 +11,7 @@ import re
 from collections.abc import Iterator
 
 from strength_handbook.model.line_words import COUNT, END, LOAD, LONGEST
+from strength_handbook.model.quantities import as_clock
 from strength_handbook.reading.clauses import CLAUSES, WORDS, Found, NotationError
 from strength_handbook.reading.suggest import did_you_mean, quoted
 
@@ -129,7 +130,7 @@ def _unreadable(line: str, position: int) -> NotationError:
     """What to write instead of the word that begins here."""
     found = re.match(r"@|[^\s,;@]+", line[position:])
     word = found[0] if found else line[position:]
-    after = line[position + len(word) :].split(",", maxsplit=1)[0].strip()
+    after = re.split(r",(?!\d)", line[position + len(word) :], maxsplit=1)[0].strip()
     if load := re.match(rf"({LOAD}){END}", line[position:], re.IGNORECASE):
         return NotationError(position, f"a load has '@' before it: write '@ {load[0]}'")
     if inner := re.match(rf"(?:{COUNT}\s*[x×]\s*)?(\(|(?:strip|drop)\b)", line[position:], re.I):
@@ -158,5 +159,7 @@ def _bare(word: str, after: str) -> str | None:
         return _NEEDS[effort[0].lower()]
     if word.lower() in ("rest", "every") and number:
         example = f"{word.lower()} {number[0]}"
-        return f"{quoted(number[0])} has no unit; write '{example} s' or '{example} min'"
+        clock = as_clock(number[0])
+        first = f"'{word.lower()} {clock}', " if clock else ""
+        return f"{quoted(number[0])} has no unit; write {first}'{example} s' or '{example} min'"
     return None

@@ -22,8 +22,10 @@ def quoted(text: str, limit: int = _LONGEST_SHOWN) -> str:
 def did_you_mean(word: str, options: Iterable[str]) -> str:
     """The tail of a message about a wrong word: the most similar option, or nothing.
 
-    Case is ignored for likeness, since ``Reps`` for ``reps`` is the commonest slip. Among equally
-    similar options the choice does not depend on their order.
+    Case is ignored for likeness, since ``Reps`` for ``reps`` is the commonest slip. Two neighbours
+    swapped come next, ahead of what only has many letters in common, unless the word is the
+    beginning of an option: ``rep`` is nearer to ``reps`` than to ``rpe``. Among equally similar
+    options the choice does not depend on their order.
 
     Args:
         word: what was written.
@@ -34,6 +36,8 @@ def did_you_mean(word: str, options: Iterable[str]) -> str:
 
     >>> did_you_mean("rep", ["sets", "reps", "rest"])
     "; did you mean 'reps'?"
+    >>> did_you_mean("rset", ["sets", "reps", "rest"])
+    "; did you mean 'rest'?"
     >>> did_you_mean("tempo", ["sets", "reps"])
     ''
     """
@@ -42,8 +46,22 @@ def did_you_mean(word: str, options: Iterable[str]) -> str:
         if option == word:
             return ""
         by_lower_case.setdefault(option.lower(), option)
-    close = difflib.get_close_matches(word.lower(), list(by_lower_case), n=1)
+    lower = word.lower()
+    swapped = [option for option in by_lower_case if _one_swap_apart(lower, option)]
+    unfinished = any(option.startswith(lower) for option in by_lower_case)
+    if swapped and not unfinished:
+        close = swapped[:1]
+    else:
+        close = difflib.get_close_matches(lower, list(by_lower_case), n=1)
     return f"; did you mean {quoted(by_lower_case[close[0]])}?" if close else ""
+
+
+def _one_swap_apart(word: str, other: str) -> bool:
+    """True where the words differ by two neighbouring letters that changed places."""
+    if len(word) != len(other) or word == other:
+        return False
+    at = next(i for i, (a, b) in enumerate(zip(word, other, strict=True)) if a != b)
+    return word[:at] + word[at : at + 2][::-1] + word[at + 2 :] == other
 
 
 def one_of(options: Sequence[str], limit: int = 8) -> str:

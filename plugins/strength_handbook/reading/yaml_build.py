@@ -6,8 +6,9 @@ reading goes on.
 """
 
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
+from itertools import count
 
 import yaml
 from yaml import (
@@ -30,6 +31,8 @@ from strength_handbook.reading.yaml_scalar import plain_value
 from strength_handbook.reading.yaml_syntax import NO_KEY, no_colon, syntax_problems
 
 MAX_DEPTH = 20
+
+_WEEK = re.compile(r"[1-9]\d?", re.ASCII)
 
 _TOP = yaml.Mark("", 0, 0, 0, None, 0)
 _QUOTES = ("'", '"')
@@ -79,6 +82,8 @@ class Builder:
         self.first: Event | None = None
         self.last: ScalarEvent | None = None
         self.whole = True
+        self.again: list[tuple[_Open, ScalarEvent]] = []
+        """Keys that stand already in their mapping."""
 
     def build(self, events: Iterable[Event]) -> tuple[Source | None, list[Problem]]:
         """Takes all events of a file; a parser's error passes through."""
@@ -105,13 +110,25 @@ class Builder:
         else:
             self._check_top()
         source = Source(self.file, self.root, self.marks, self.key_marks) if self.whole else None
-        return source, sorted_problems(self.problems)
+        return source, sorted_problems([*self.problems, *self._written_again()])
 
     def problems_with(self, error: yaml.MarkedYAMLError) -> list[Problem]:
         """The problems found before a syntax error, and the error."""
         brackets = (place for frame in reversed(self.open) if (place := frame.bracket))
         complaint = Complaint.of(error, self.lines, self.last, next(brackets, None))
-        return sorted_problems([*self.problems, *syntax_problems(complaint, self.file)])
+        found = [*self.problems, *self._written_again()]
+        return sorted_problems([*found, *syntax_problems(complaint, self.file)])
+
+    def _written_again(self) -> Iterator[Problem]:
+        """Keys written twice. Of a week another number may be meant: the next that is free."""
+        for mapping, event in self.again:
+            key, line, column = event.value, *place(event.start_mark)
+            text = f"key {quoted(key)} stands already in line {mapping.lines[key]}: delete one"
+            if mapping.path and mapping.path[-1] == "weeks" and _WEEK.fullmatch(key):
+                free = next(n for n in count(int(key) + 1) if str(n) not in mapping.lines)
+                mapping.lines[str(free)] = line + 1
+                text += f", or is this week {free}?"
+            yield Problem(self.file, line + 1, column + 1, "duplicate-key", text)
 
     def _scalar(self, event: ScalarEvent) -> None:
         self.last = event
@@ -143,8 +160,7 @@ class Builder:
             text = "merge keys (<<) are not supported: write the keys out"
             self._problem(event, "merge-key", text, hole=True)
         elif key in mapping.lines:
-            text = f"key {quoted(key)} stands already in line {mapping.lines[key]}: delete one"
-            self._problem(event, "duplicate-key", text)
+            self.again.append((mapping, event))
         else:
             mark = _mark(event)
             mapping.key = key
