@@ -82,7 +82,11 @@ def _program(source: Path, target: Path, number: int, variants: int) -> None:
                 "slots": [
                     _slot(slot, shift, -(index + number / 2), (place + index + number) % variants)
                     for place, slot in enumerate(session["slots"][:most])
-                ]
+                ],
+                "variants": [
+                    _among(variant, {slot["order"] for slot in session["slots"][:most]})
+                    for variant in session.get("variants", ())
+                ],
             }
             for (key, session), most in zip(wave["sessions"].items(), SLOTS, strict=False)
         }
@@ -95,11 +99,26 @@ def _program(source: Path, target: Path, number: int, variants: int) -> None:
         _write(target / f"{index + 1}-{name}.yml", data)
 
 
+def _among(variant: Data, orders: set[str]) -> Data:
+    """A variant that leaves out only slots that are there."""
+    return variant | {"leave-out": [o for o in variant.get("leave-out", ()) if o in orders]}
+
+
 def _slot(slot: Data, shift: int, points: float, variant: int) -> Data:
     """A slot for later weeks, with another exercise of its kind and other percentages."""
-    weeks = {str(int(week) + shift): _lighter(dose, points) for week, dose in slot["weeks"].items()}
+    weeks = {
+        str(int(week) + shift): _later(_lighter(dose, points), shift)
+        for week, dose in slot["weeks"].items()
+    }
     own = {"load": _lighter(slot["load"], points)} if "load" in slot else {}
     return slot | own | {"exercise": variant_id(slot["exercise"], variant), "weeks": weeks}
+
+
+def _later(dose: Any, shift: int) -> Any:
+    """A deload takes the dose of a week that is later by as much."""
+    if not isinstance(dose, str):
+        return dose
+    return re.sub(r"deload of (\d+)", lambda m: f"deload of {int(m[1]) + shift}", dose)
 
 
 def _lighter(dose: Any, points: float) -> Any:

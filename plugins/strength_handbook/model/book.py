@@ -44,7 +44,7 @@ class WrittenProgram:
         }
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Book:
     """Room, rules, lifters, exercises and programs of one gym."""
 

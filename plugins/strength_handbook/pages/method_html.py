@@ -1,6 +1,7 @@
 """What a slot's method comes to, as short lines and as parts to open."""
 
 from dataclasses import dataclass
+from functools import lru_cache
 
 from markupsafe import Markup
 
@@ -37,6 +38,7 @@ class MethodHtml:
     next: Markup
 
 
+@lru_cache(maxsize=4096)  # session page and exercise page ask for the same slot
 def method_html(
     worked: Worked,
     program: WorkedProgram,

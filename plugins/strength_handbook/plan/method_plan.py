@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from functools import lru_cache
 
 from strength_handbook.model.book import Book
 from strength_handbook.model.loading import OnMachine
@@ -83,6 +84,7 @@ class MethodPlan:
     machine: MachineSettings | None
 
 
+@lru_cache(maxsize=4096)  # session page, exercise page and data ask for the same slot
 def method_plan(
     book: Book, slot: WorkedSlot, session: WorkedSession, week: WorkedWeek
 ) -> MethodPlan:
