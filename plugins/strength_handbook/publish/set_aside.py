@@ -1,4 +1,4 @@
-"""Look-up tables, taken out of a page while MkDocs works on it and put back at the end.
+"""Tables and workings, taken out of a page while MkDocs works on it and put back at the end.
 
 They have no words to search for, but Material's search would read every one of their cells; with
 many exercises that is half of a build.
@@ -6,7 +6,12 @@ many exercises that is half of a build.
 
 import re
 
-_TABLE = re.compile(r'<table class="sh-(?:strip|grid)[^"]*">.*?</table>', re.DOTALL)
+# Neither holds another of its kind; a table inside a working goes with it.
+_TABLE = re.compile(
+    r'<table class="sh-(?:strip|grid)[^"]*">.*?</table>'
+    r'|<details class="sh-working"[^>]*>.*?</details>',
+    re.DOTALL,
+)
 _MARK = re.compile(r"<!--sh-table-(\d+)-->")
 
 
