@@ -246,7 +246,7 @@ def test_v35_v38_what_comes_next_is_on_the_page(tmp_path: Path) -> None:
     html = method_html(found, program, week, week.sessions[0], slots_of(found)["A"])
     titles = [title for title, _ in html.parts]
     assert titles[-1] == "What comes next"
-    assert "62.5\u00a0kg" in html.next
+    assert "62.5\u00a0kg" in html.parts[-1][1]
 
 
 def test_v39_deload(tmp_path: Path) -> None:

@@ -30,12 +30,10 @@ class MethodHtml:
     Attributes:
         lines: short sentences.
         parts: title and HTML of what is opened by a tap.
-        next: what comes next, or empty; the last of the parts.
     """
 
     lines: tuple[str, ...]
     parts: tuple[tuple[str, Markup], ...]
-    next: Markup
 
 
 @lru_cache(maxsize=4096)  # session page and exercise page ask for the same slot
@@ -56,14 +54,13 @@ def method_html(
         for name in worked.book.lifters
         if (found := next_target(slot, name, following=following, units=units))
     }
-    coming = safe(next_html(goal, own, slot, units)) if goal else safe("")
     parts = [
         ("Warm-up steps", plan.ramps and ramps_html(plan.ramps, slot.scale, units)),
         ("Steps of the test", plan.test and ladders_html(plan.test, slot.scale, units)),
         ("After today's top set", plan.back_off and back_off_html(plan.back_off, slot, units)),
         ("Strips", plan.strips and strips_html(plan.strips, slot.scale, units)),
         ("What the open set tells", plan.open_set and open_set_html(plan.open_set, units)),
-        ("What comes next", coming),
+        ("What comes next", goal and next_html(goal, own, slot, units)),
     ]
     lines = (
         plan.machine and _machine(plan.machine),
@@ -80,7 +77,6 @@ def method_html(
     return MethodHtml(
         tuple(line for line in lines if line),
         tuple((title, safe(html)) for title, html in parts if html),
-        coming,
     )
 
 
