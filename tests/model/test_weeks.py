@@ -11,9 +11,10 @@ from hypothesis import strategies as st
 from pydantic import TypeAdapter, ValidationError
 
 from strength_handbook.model.exercise import Muscles
-from strength_handbook.model.house_rules import RULES, RuleKind, read_value
+from strength_handbook.model.house_rules import RULES, read_value
 from strength_handbook.model.program import Program, Slot
 from strength_handbook.model.quantities import LimitError
+from strength_handbook.model.rule_kind import RuleKind
 from strength_handbook.model.weeks import DateText, MondayText, WeekList, WeeksText
 
 PROGRAM: Mapping[str, Any] = {

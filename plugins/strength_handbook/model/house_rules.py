@@ -1,43 +1,21 @@
 """House rules: numbers that are nobody's finding but the coach's choice, each with its owner.
 
-`RULES` lists every rule the handbook knows, with the value used where `house-rules.yml` is silent.
+`RULES` lists every rule the handbook knows, with the value used where `house-rules.yml` is silent:
+those that numbers are worked out with, and the thresholds of the checks.
 """
 
 import re
-from dataclasses import dataclass
 
 from pydantic import Field
 
 from strength_handbook.model.plain import Name
 from strength_handbook.model.quantities import NUMBER, LimitError
+from strength_handbook.model.rule_kind import RuleKind
 from strength_handbook.model.shape import Shape, shown
+from strength_handbook.model.thresholds import THRESHOLDS
 from strength_handbook.model.weeks import DateText
 
-COMMON = "common practice, no source"
-
-
-@dataclass(frozen=True, slots=True)
-class RuleKind:
-    """A rule the handbook knows.
-
-    Attributes:
-        default: the value where the coach has set none.
-        unit: the unit it is written in, ``""`` for a plain number.
-        what: what it decides, in one sentence.
-        least: the smallest value that makes sense.
-        most: the largest.
-        source: where the default comes from.
-    """
-
-    default: float
-    unit: str
-    what: str
-    least: float
-    most: float
-    source: str = COMMON
-
-
-RULES: dict[str, RuleKind] = {
+COMPUTING: dict[str, RuleKind] = {
     "seconds-per-rep": RuleKind(
         3, "s", "Time of one repetition where no tempo is written.", 1, 15,
         "best fit to ten published session times; 2.5 to 4 s were tried",
@@ -72,6 +50,10 @@ RULES: dict[str, RuleKind] = {
         1, "%", "Print the planned load too when plates miss it by more than this.", 0, 100
     ),
 }  # fmt: skip
+"""Rules that the loads, minutes and volumes are worked out with."""
+
+RULES: dict[str, RuleKind] = {**COMPUTING, **THRESHOLDS}
+"""Every rule, by its name in `house-rules.yml`."""
 
 
 class Rule(Shape):

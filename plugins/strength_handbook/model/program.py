@@ -150,6 +150,19 @@ class Group(Shape):
     """How many in one start group."""
 
 
+class Accepted(Shape):
+    """A warning that the coach has looked at and lets stand."""
+
+    finding: Id
+    """Its short word, such as `rest-short`."""
+    at: Annotated[str, Field(min_length=2, max_length=200)]
+    """What it is about, word for word as `strength-handbook check` prints it."""
+    reason: Annotated[str, Field(min_length=10, max_length=600)]
+    """Why it may stand, for whoever takes over."""
+    until: DateText | None = None
+    """The day on which it must be looked at again; the end of its wave if left out."""
+
+
 class Program(Shape):
     """`program.yml`: what all waves have in common."""
 
@@ -177,6 +190,8 @@ class Program(Shape):
     version: Version
     """Printed on every page; raise it when something changes."""
     valid_until: DateText | None = None
+    accepted: list[Accepted] = Field(default_factory=list, max_length=60)
+    """Warnings that may stand, each with its reason."""
 
 
 class Lifter(Shape):

@@ -1,0 +1,5 @@
+"""Thresholds of the checks in `review/checks/floor*.py`."""
+
+from strength_handbook.model.rule_kind import RuleKind
+
+THRESHOLDS: dict[str, RuleKind] = {}

@@ -1,0 +1,1 @@
+"""The checks, by family. Each is one small function; `catalogue` finds them by itself."""
