@@ -142,12 +142,12 @@ def with_changes(files: Files, checked: Checked, edits: tuple[Edit, ...]) -> Fil
     """The files with a finding's own edits made, one-line doses in their long form."""
     assert checked.desk is not None
     written = checked.desk.written
-    sources = [written.room, written.rules, written.lifters, *written.exercises.values()]
-    sources += [
-        *written.programs.values(),
-        *(w for several in written.waves.values() for w in several),
-    ]
-    data = {one.source.file: one.source.data for one in sources if one is not None}
+    sources = [file.source for file in written.exercises.values()]
+    sources += [file.source for file in written.programs.values()]
+    sources += [wave.source for several in written.waves.values() for wave in several]
+    if written.room and written.rules and written.lifters:
+        sources += [written.room.source, written.rules.source, written.lifters.source]
+    data = {source.file: source.data for source in sources}
     changed = dict(files)
     for edit in edits:
         name = edit.file.removeprefix(f"{SHOWN}/")
