@@ -32,6 +32,7 @@ from strength_handbook.publish.touch_up import (
     problem_banner,
     problem_page,
     with_banner,
+    without_gaps,
 )
 from strength_handbook.reading.problem import Problem, Severity
 
@@ -195,7 +196,7 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
         return self._touched_up(output)
 
     def _touched_up(self, html: str) -> str:
-        html = name_landmarks(html)
+        html = without_gaps(name_landmarks(html))
         if self.errors and self.site is not None:
             html = with_banner(html, problem_banner(self.errors))
         return html

@@ -29,6 +29,8 @@ def page_keys(page: Page, *, pasted: bool = False) -> dict[str, Any]:
         keys["description"] = description
     if page.tags:
         keys["tags"] = list(page.tags)
+    if pasted and not page.in_nav:
+        keys["lean"] = True
     if page.boost != 1:
         keys["search"] = {"boost": page.boost}
     return keys

@@ -18,6 +18,7 @@ _NAMES = (
 )
 # A section with a front page of its own has its label's id on an empty label beside the link.
 _SECTION = re.compile(r'(<label class="md-nav__link " for="(__nav_[\d_]+)") id="\2_label"')
+_GAP = re.compile(r"[ \t]*\n\s*")
 _PATH = '<nav class="md-path" aria-label="Navigation"'
 _PATH_NAMED = '<nav class="md-path" aria-label="Path to this page"'
 _BANNER_PLACE = '<div class="md-container"'
@@ -35,6 +36,20 @@ def name_landmarks(html: str) -> str:
         title = f'<label class="md-nav__title" for="{found[2]}"'
         html = html.replace(title, f'{title} id="{found[2]}_label"')
     return _SECTION.sub(r"\1", html)
+
+
+def without_gaps(html: str) -> str:
+    r"""The page without the theme's empty lines and indents around the content.
+
+    The content itself stays as it is: a `<pre>` means its spaces.
+
+    >>> without_gaps("<a>\n\n   <b>\n<article>\n  <p>\n</article>\n   </a>")
+    '<a>\n<b>\n<article>\n  <p>\n</article>\n</a>'
+    """
+    start, end = html.find("<article"), html.rfind("</article>")
+    if start < 0 or end < 0:
+        return html
+    return _GAP.sub("\n", html[:start]) + html[start:end] + _GAP.sub("\n", html[end:])
 
 
 def with_banner(html: str, banner: str) -> str:

@@ -1,0 +1,61 @@
+"""What a visit moves: the theme's script, search worker and index wait until they are needed."""
+
+from collections.abc import Callable
+
+from playwright.sync_api import expect
+
+from phones import Opened
+
+SESSION = "winter/week-03/a-lift/"
+LATER = ("bundle.", "search_index", "workers/search")
+
+
+def test_a_session_page_asks_for_nothing_that_only_search_needs(
+    phone: Callable[..., Opened],
+) -> None:
+    opened = phone()
+    opened.go(SESSION)
+    opened.page.wait_for_load_state("networkidle")
+    assert [url for url in opened.requests if any(part in url for part in LATER)] == []
+    opened.page.get_by_role("link", name="Search").tap()
+    field = opened.page.locator(".md-search__input")
+    expect(field).to_be_focused()
+    field.press_sequentially("nordic", delay=50)
+    expect(opened.page.locator(".md-search-result__link").first).to_contain_text("Nordic")
+    assert any("search_index" in url for url in opened.requests)
+
+
+def test_light_and_dark_are_switched_and_kept_without_the_theme_s_script(
+    phone: Callable[..., Opened],
+) -> None:
+    opened = phone(scheme="dark")
+    page = opened.go("")
+    body = page.locator("body")
+    expect(body).to_have_attribute("data-md-color-scheme", "slate")
+    switch = page.locator("[data-md-component=palette] label:visible")
+    switch.tap()
+    expect(body).to_have_attribute("data-md-color-scheme", "default")
+    opened.go(SESSION)
+    expect(body).to_have_attribute("data-md-color-scheme", "default")
+    opened.go("")
+    expect(body).to_have_attribute("data-md-color-scheme", "default")
+    switch.tap()
+    expect(body).to_have_attribute("data-md-color-scheme", "slate")
+    switch.tap()
+    page.emulate_media(color_scheme="light")
+    expect(body).to_have_attribute("data-md-color-scheme", "default")
+    assert opened.complaints == []
+
+
+def test_a_key_opens_the_search(phone: Callable[..., Opened]) -> None:
+    page = phone(width=1280).go("room/")
+    page.keyboard.press("/")
+    expect(page.locator(".md-search__input")).to_be_focused()
+
+
+def test_a_link_into_a_closed_drawer_opens_it(phone: Callable[..., Opened]) -> None:
+    opened = phone()
+    page = opened.go("exercises/trap-bar-deadlift/")
+    inside = page.locator("details:not([open]) [id]").first.get_attribute("id")
+    page = opened.go(f"exercises/trap-bar-deadlift/#{inside}")
+    expect(page.locator(f"[id='{inside}']")).to_be_visible()
