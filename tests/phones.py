@@ -1,9 +1,29 @@
 """What the browser tests hold in their hands: the served site, and a page opened on a phone."""
 
+import functools
+import threading
+from collections.abc import Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass, field
+from http.server import SimpleHTTPRequestHandler, ThreadingHTTPServer
 from pathlib import Path
 
 from playwright.sync_api import Page
+
+
+class _Quiet(SimpleHTTPRequestHandler):
+    def log_message(self, format: str, *args: object) -> None:  # noqa: A002  # the base's name
+        pass
+
+
+@contextmanager
+def serving(folder: Path) -> Iterator[int]:
+    """A server of a folder on this machine, until the block ends; its port."""
+    handler = functools.partial(_Quiet, directory=str(folder))
+    with ThreadingHTTPServer(("127.0.0.1", 0), handler) as server:
+        threading.Thread(target=server.serve_forever, daemon=True).start()
+        yield server.server_port
+        server.shutdown()
 
 
 @dataclass

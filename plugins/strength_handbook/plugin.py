@@ -22,6 +22,7 @@ from strength_handbook.checked import check_folder, counted, errors_in
 from strength_handbook.pages.inserts import UnknownInsertError, fill_inserts
 from strength_handbook.pages.page import Page, Site
 from strength_handbook.pages.site import write_pages
+from strength_handbook.publish import offline
 from strength_handbook.publish.contents import anchors, contents_tree
 from strength_handbook.publish.front_matter import page_keys
 from strength_handbook.publish.handwritten import check_handwritten
@@ -194,6 +195,12 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
         """The tables back in their places, names for screen readers, and the banner."""
         output = with_tables(output, self.tables.pop(page.file.src_uri, ()))
         return self._touched_up(output)
+
+    def on_post_build(self, *, config: MkDocsConfig) -> None:
+        """The worker that keeps the site on a phone; not in serve, where pages change all day."""
+        if not self.serving:
+            site = Path(config.site_dir)
+            (site / offline.NAME).write_text(offline.worker_text(site), encoding="utf-8")
 
     def _touched_up(self, html: str) -> str:
         html = without_gaps(name_landmarks(html))

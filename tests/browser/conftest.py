@@ -4,30 +4,22 @@ Where there is no Chromium the browser tests are skipped and say so; with
 STRENGTH_HANDBOOK_BROWSER=required, as in CI, that is a failure.
 """
 
-import functools
 import os
 import shutil
-import threading
 from collections.abc import Callable, Iterator
-from http.server import SimpleHTTPRequestHandler, ThreadingHTTPServer
 from typing import Literal
 
 import pytest
 from playwright.sync_api import Browser, BrowserContext, expect, sync_playwright
 
 import demo
-from phones import Opened, Served
+from phones import Opened, Served, serving
 
 PHONE = {"width": 360, "height": 740}
 # A loaded machine is slow, not wrong.
 expect.set_options(timeout=30_000)
 
 ARGUMENTS = ["--no-sandbox", "--disable-gpu", "--disable-background-networking"]
-
-
-class _Quiet(SimpleHTTPRequestHandler):
-    def log_message(self, format: str, *args: object) -> None:  # noqa: A002  # the base's name
-        pass
 
 
 @pytest.fixture(scope="session")
@@ -49,13 +41,8 @@ def served(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Served]:
     folder = tmp_path_factory.mktemp("served")
     # Below a sub-path, as on many intranets: an absolute link would show at once.
     demo.build_site(demo.ROOT, folder / "gym" / "handbook")
-    handler = functools.partial(_Quiet, directory=str(folder))
-    with ThreadingHTTPServer(("127.0.0.1", 0), handler) as server:
-        threading.Thread(target=server.serve_forever, daemon=True).start()
-        yield Served(
-            f"http://127.0.0.1:{server.server_port}/gym/handbook/", folder / "gym/handbook"
-        )
-        server.shutdown()
+    with serving(folder) as port:
+        yield Served(f"http://127.0.0.1:{port}/gym/handbook/", folder / "gym/handbook")
 
 
 @pytest.fixture

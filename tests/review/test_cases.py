@@ -6,9 +6,9 @@ change that the finding itself offers.
 
 from pathlib import Path
 
-import desks
 import pytest
 
+import desks
 from strength_handbook.checked import Checked
 from strength_handbook.model.house_rules import RULES
 from strength_handbook.model.thresholds import THRESHOLDS
