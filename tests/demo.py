@@ -36,6 +36,17 @@ def build_site(root: Path, out: Path) -> Path:
     return out
 
 
+def build_drafts(root: Path, out: Path) -> Path:
+    """The same as `mkdocs serve` does once, with the pages for the coach."""
+    config = load_config(str(root / "mkdocs.yml"), site_dir=str(out))
+    config.plugins.on_startup(command="serve", dirty=False)
+    try:
+        build(config, serve_url="http://127.0.0.1:8000/")
+    finally:
+        config.plugins.on_shutdown()
+    return out
+
+
 def mkdocs(root: Path, *words: str) -> subprocess.CompletedProcess[str]:
     """Run the real `mkdocs` command in a folder."""
     # Material's note on its end of life says nothing about our build.

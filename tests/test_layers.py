@@ -16,7 +16,7 @@ MAY_IMPORT = {
     "review": {"review", "plan", "reading", "model", "calc"},
     "pages": {"pages", "review", "pictures", "plan", "reading", "model", "calc"},
     "checked": {"reading", "review", "plan", "model"},
-    "publish": {"publish", "pages", "checked", "review", "reading", "model"},
+    "publish": {"publish", "pages", "checked", "review", "plan", "reading", "model"},
     "cli": {"publish", "pages", "checked", "review", "reading", "cli"},
     "__main__": {"cli"},
     "__init__": set(),

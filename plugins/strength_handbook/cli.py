@@ -4,6 +4,7 @@ Exit codes: 0 all is well, 1 the files have errors, 2 the command was not used a
 """
 
 import os
+import sys
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
@@ -12,12 +13,14 @@ import click
 
 from strength_handbook.checked import check_folder, counted, errors_in, shown_path
 from strength_handbook.pages.site import write_pages
+from strength_handbook.publish.explained import UnknownSlugError, explained
 from strength_handbook.publish.export import ForeignFolderError, export
 from strength_handbook.publish.json_schema import SCHEMAS, schema_text
-from strength_handbook.publish.report import as_json, as_lines
+from strength_handbook.publish.report import as_json, as_lines, change_lines
+from strength_handbook.publish.report_screen import on_screen
+from strength_handbook.publish.since import read_since
 from strength_handbook.publish.starter import StarterError, new_exercise
-from strength_handbook.reading.explain import EXPLANATIONS
-from strength_handbook.reading.suggest import did_you_mean
+from strength_handbook.reading.problem import sorted_problems
 
 FOLDER = click.Path(file_okay=False, path_type=Path)
 PROGRAMS = click.option(
@@ -37,21 +40,36 @@ def main() -> None:
 @PROGRAMS
 @click.option("--format", "form", type=click.Choice(["text", "json"]), default="text")
 @click.option("--explain", "slug", metavar="SLUG", help="Say what one kind of finding means.")
-def check(folder: Path | None, programs: Path, form: str, slug: str | None) -> None:
+@click.option(
+    "--since", type=click.Path(exists=True, path_type=Path), metavar="FILE",
+    help="Also list what changed since data/<program>.json of an earlier site, or a folder of such "
+    "files.",
+)  # fmt: skip
+def check(
+    folder: Path | None, programs: Path, form: str, slug: str | None, since: Path | None
+) -> None:
     """Report everything that is wrong in the program files of DIR (default: programs).
 
-    One line each: file:line:column: error, warn or note, kind: text.
+    On a terminal in groups. In a pipe one line each: file:line:column: error, warn or note, kind:
+    text; then the sums.
     """
     if slug is not None:
-        click.echo(_explained(slug))
+        click.echo(_explained(slug, _inner(folder or programs)))
         return
     folder = _existing(folder or programs)
-    problems = check_folder(folder).problems
+    checked = check_folder(folder)
+    compared = read_since(since, checked)
+    problems = sorted_problems([*checked.problems, *compared.problems])
+    asked, accepted = compared if since else None, len(checked.accepted)
     if form == "json":
-        click.echo(as_json(problems))
-    else:
-        for line in as_lines(problems, shown_path(folder)):
+        click.echo(as_json(checked, problems, asked))
+    elif on_terminal():
+        for line in on_screen(problems, shown_path(folder), accepted, asked):
             click.echo(line, color=False if os.environ.get("NO_COLOR") else None)
+    else:
+        changes = change_lines(checked.desk, compared)
+        for line in as_lines(problems, shown_path(folder), accepted, changes):
+            click.echo(line)
     raise SystemExit(1 if errors_in(problems) else 0)
 
 
@@ -127,15 +145,24 @@ def _existing(folder: Path) -> Path:
     if not folder.is_dir():
         text = f"there is no folder '{folder}' here; go to the handbook's folder, or name another"
         raise click.UsageError(text)
+    return _inner(folder)
+
+
+def _inner(folder: Path) -> Path:
     inner = folder / "programs"
     return inner if inner.is_dir() and not (folder / "room.yml").exists() else folder
 
 
-def _explained(slug: str) -> str:
-    if slug not in EXPLANATIONS:
-        hint = did_you_mean(slug, EXPLANATIONS)
-        raise click.UsageError(f"no finding is called '{slug}'{hint}")
-    return EXPLANATIONS[slug].text(slug)
+def _explained(slug: str, folder: Path) -> str:
+    try:
+        return explained(slug, folder)
+    except UnknownSlugError as error:
+        raise click.UsageError(str(error)) from None
+
+
+def on_terminal() -> bool:
+    """True where a person reads what is printed."""
+    return sys.stdout.isatty()
 
 
 if __name__ == "__main__":

@@ -18,7 +18,9 @@ from mkdocs.structure.nav import Navigation, Section
 from mkdocs.structure.pages import Page as MkDocsPage
 from mkdocs.structure.toc import get_toc
 
-from strength_handbook.checked import check_folder, counted, errors_in
+from strength_handbook.checked import check_folder, counted, errors_in, warnings_in
+from strength_handbook.pages.coach import coach_pages
+from strength_handbook.pages.coach_frame import DRAFTS
 from strength_handbook.pages.inserts import UnknownInsertError, fill_inserts
 from strength_handbook.pages.page import Page, Site
 from strength_handbook.pages.site import write_pages
@@ -27,7 +29,8 @@ from strength_handbook.publish.contents import anchors, contents_tree
 from strength_handbook.publish.front_matter import page_keys
 from strength_handbook.publish.handwritten import check_handwritten
 from strength_handbook.publish.set_aside import with_tables, without_tables
-from strength_handbook.publish.sidebar import fill_nav, reading_order
+from strength_handbook.publish.sidebar import coach_chapter, fill_nav, reading_order
+from strength_handbook.publish.since import read_since
 from strength_handbook.publish.touch_up import (
     name_landmarks,
     problem_banner,
@@ -39,8 +42,6 @@ from strength_handbook.reading.problem import Problem, Severity
 
 THEME = Path(__file__).parent / "theme"
 ASSETS = "assets/strength-handbook"
-DRAFTS = "coach/"
-"""Pages below this address are for `mkdocs serve` only."""
 
 log = get_plugin_logger(__name__)
 
@@ -51,6 +52,9 @@ class HandbookConfig(Config):
     programs = opt.Dir(exists=False, default="programs")
     """The folder with the program files, relative to mkdocs.yml."""
 
+    since = opt.Optional(opt.FilesystemObject(exists=False))
+    """`data/<program>.json` of the last publication, or a folder of such files; only read."""
+
 
 class HandbookPlugin(BasePlugin[HandbookConfig]):
     """One object lives through all rebuilds of one `mkdocs serve`."""
@@ -60,6 +64,7 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
         self.last_good: Site | None = None
         self.errors: list[Problem] = []
         self.site: Site | None = None
+        self.drafts: dict[str, Page] = {}
         self.pages: dict[str, Page] = {}
         self.tables: dict[str, tuple[str, ...]] = {}
 
@@ -67,6 +72,7 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
         """Remember whether this is a build; its presence keeps this object between rebuilds."""
         self.serving = command == "serve"
         self.last_good = None
+        self.drafts = {}
 
     def on_config(self, config: MkDocsConfig) -> MkDocsConfig:
         """Put the handbook's own templates, styles and scripts on the site."""
@@ -84,19 +90,29 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
         """Read, check and work out everything while the last site is still untouched."""
         self.pages = {}
         checked = check_folder(Path(self.config.programs))
-        problems = list(checked.problems)
-        self.site = write_pages(checked.worked) if checked.worked else None
+        since = read_since(Path(self.config.since) if self.config.since else None, checked)
+        problems = [*checked.problems, *since.problems]
+        # In serve, MkDocs puts the address of this machine there: no address for a card on a wall.
+        base = "" if self.serving else config.site_url or ""
+        self.site = write_pages(checked.worked, since.changes, base) if checked.worked else None
         if self.site is not None:
             problems += check_handwritten(Path(config.docs_dir), tuple(self.site.inserts))
         self.errors = errors_in(problems)
         if self.errors and not self.serving:
-            raise PluginError(_refusal(self.errors))
+            raise PluginError(_refusal("error", self.errors))
+        warnings = warnings_in(problems)
+        if warnings and config.strict and not self.serving:
+            raise PluginError(_refusal("warning", warnings))
         for problem in problems:
             level = {Severity.ERROR: log.error, Severity.WARN: log.warning, Severity.NOTE: log.info}
             level[problem.severity](str(problem))
         if self.site is None:
             self.site = self.last_good
         self.last_good = self.site
+        if self.serving and (checked.desk or self.drafts):
+            drafts = {page.uri: page for page in coach_pages(checked, since.changes)}
+            # Files that can't be read leave nothing to make the others from.
+            self.drafts = drafts if checked.desk else self.drafts | drafts
         if self.site is not None:
             config.site_name = self.site.title
 
@@ -105,7 +121,7 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
         if self.site is None:
             return self._only_problems(files, config)
         taken = {file.dest_uri for file in files}
-        for page in self.site.pages:
+        for page in (*self.site.pages, *self.drafts.values()):
             file = File.generated(config, page.uri, content="", inclusion=_level(page))
             if file.dest_uri not in taken:
                 self.pages[page.uri] = page
@@ -118,7 +134,7 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
             for file in files.documentation_pages()
             if file.src_uri not in self.pages or self.pages[file.src_uri].in_nav
         }
-        config.nav = fill_nav(config.nav, self.site, shown)
+        config.nav = [*fill_nav(config.nav, self.site, shown), *coach_chapter(self.drafts)]
         return files
 
     def _only_problems(self, files: Files, config: MkDocsConfig) -> Files:
@@ -126,14 +142,17 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
         for file in files.documentation_pages():
             files.remove(file)
         page = Page("index.md", "Problems", problem_page(self.errors))
-        self.pages = {page.uri: page}
-        files.append(File.generated(config, page.uri, content=""))
-        config.nav = [page.uri]
+        self.pages = {page.uri: page} | self.drafts
+        for uri in self.pages:
+            files.append(File.generated(config, uri, content=""))
+        config.nav = [page.uri, *coach_chapter(self.drafts)]
         return files
 
     def on_nav(self, nav: Navigation, *, config: MkDocsConfig, files: Files) -> Navigation:  # noqa: ARG002  # MkDocs' signature
         """Previous, next and breadcrumbs, also for the pages outside the sidebar."""
-        known = {file.src_uri: file.page for file in files.documentation_pages() if file.page}
+        shown = InclusionLevel.is_in_serve if self.serving else InclusionLevel.is_included
+        every = files.documentation_pages(inclusion=shown)
+        known = {file.src_uri: file.page for file in every if file.page}
         in_nav = [page.file.src_uri for page in nav.pages]
         order = reading_order(in_nav, [uri for uri in self.pages if uri in known])
         pages = [None, *(known[uri] for uri in order), None]
@@ -209,11 +228,12 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
         return html
 
 
-def _refusal(errors: list[Problem]) -> str:
+def _refusal(kind: str, problems: list[Problem]) -> str:
     """Why nothing is built."""
-    lines = "\n".join(map(str, errors))
-    end = f"{counted(len(errors), 'error')}: nothing was built, the last good site is untouched."
-    return f"The files have errors.\n{lines}\n{end}"
+    lines = "\n".join(map(str, problems))
+    end = f"{counted(len(problems), kind)}: nothing was built, the last good site is untouched."
+    how = " Mend each, or accept it with a reason in program.yml." if kind == "warning" else ""
+    return f"The files have {kind}s.\n{lines}\n{end}{how}"
 
 
 def _level(page: Page) -> InclusionLevel:

@@ -35,6 +35,7 @@ KINDS = {
     "safety": "safety/",
     "words": "words/",
     "cards": "cards/",
+    "my numbers": "my-numbers/",
     "test day": "winter/test-day/",
     "missed": "winter/missed/",
     "coach page": "for-coaches/change-a-week/",

@@ -9,7 +9,6 @@ from click.testing import CliRunner, Result
 
 import demo
 from strength_handbook.cli import main
-from strength_handbook.reading.explain import EXPLANATIONS
 from tiny import write_tiny
 
 LINE = re.compile(r"[^:\s]+:\d+:\d+: (error|warn|note) [a-z0-9-]+: .+")
@@ -77,14 +76,6 @@ def test_json_has_the_same_findings(root: Path) -> None:
     assert (data["errors"], data["warnings"], data["notes"]) == (len(lines), 0, 0)
 
 
-def test_colours_only_on_a_terminal(root: Path, monkeypatch: pytest.MonkeyPatch) -> None:
-    demo.change(root / "programs/room.yml", "gym:", "colour: red\ngym:")
-    assert "\x1b[31m" in run("check", colour=True).stdout
-    assert "\x1b" not in run("check").stdout
-    monkeypatch.setenv("NO_COLOR", "1")
-    assert "\x1b" not in run("check", colour=True).stdout
-
-
 @pytest.mark.parametrize(
     "words",
     [
@@ -93,6 +84,7 @@ def test_colours_only_on_a_terminal(root: Path, monkeypatch: pytest.MonkeyPatch)
         ["check", "a", "b"],
         ["check", "programs/room.yml"],
         ["check", "--explain", "no-such-thing"],
+        ["check", "--since", "no-such-file.json"],
         ["export"],
         ["new"],
         ["new", "program", "x"],
@@ -105,18 +97,6 @@ def test_wrong_use_ends_with_2(root: Path, words: list[str]) -> None:  # noqa: A
     result = run(*words)
     assert result.exit_code == 2
     assert "Usage: " in result.output
-
-
-@pytest.mark.parametrize("slug", EXPLANATIONS)
-def test_every_kind_of_finding_is_explained(slug: str) -> None:
-    result = run("check", "--explain", slug)
-    assert result.exit_code == 0
-    assert result.stdout.splitlines()[0] == slug
-    assert max(map(len, result.stdout.splitlines())) <= 100
-
-
-def test_a_misspelt_kind_gets_a_hint() -> None:
-    assert "did you mean 'unknown-key'?" in run("check", "--explain", "unknown-kee").output
 
 
 def test_new_begins_a_file_that_has_no_problem(root: Path) -> None:

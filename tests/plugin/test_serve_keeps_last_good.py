@@ -121,28 +121,3 @@ def test_a_new_start_knows_nothing_of_the_one_before(root: Path, serve: Rebuild)
     config.plugins.on_startup(command="build", dirty=False)
     with pytest.raises(Abort):
         build(config)
-
-
-def test_drafts_for_the_coach_are_in_serve_only(
-    root: Path, serve: Rebuild, monkeypatch: pytest.MonkeyPatch
-) -> None:
-    from dataclasses import replace
-
-    from strength_handbook import plugin
-    from strength_handbook.pages.page import Page
-    from strength_handbook.pages.site import write_pages
-
-    draft = Page("coach/findings.md", "Findings", '<h1 id="top">Findings</h1>')
-    monkeypatch.setattr(
-        plugin,
-        "write_pages",
-        lambda worked: replace(
-            site := write_pages(worked),
-            pages=(*(p for p in site.pages if p.uri != draft.uri), draft),
-        ),
-    )
-    serve()
-    assert "Findings" in page(root, "coach/findings")
-    demo.build_site(root, root / "built")
-    assert (root / "built/spring/index.html").is_file()
-    assert not (root / "built/coach").exists()

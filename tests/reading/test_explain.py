@@ -29,7 +29,11 @@ def slugs_of(path: Path) -> Iterator[str]:
                 yield from _kebab(node.args[PLACES[name]])
             if name == "_unknown":
                 yield from _unknown(node.args[2])
-        elif isinstance(node, ast.Tuple) and len(node.elts) in (2, 3) and "reading" in path.parts:
+        elif (
+            isinstance(node, ast.Tuple)
+            and len(node.elts) in (2, 3)
+            and ("reading" in path.parts or path.stem == "accepting")
+        ):
             *_, slug, text = node.elts
             if _is_message(text):
                 yield from _kebab(slug)

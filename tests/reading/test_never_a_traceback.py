@@ -24,6 +24,7 @@ from strength_handbook.plan.scales import unit_scale
 from strength_handbook.plan.tables import base_strip, exercise_table, loading_table
 from strength_handbook.plan.worked import Worked
 from strength_handbook.reading.explain import EXPLANATIONS
+from strength_handbook.review.catalogue import EXPLAINED
 
 LONGEST_TEXT = 700
 MOST_STEPS = 20_000
@@ -70,7 +71,7 @@ def check(folder: Path) -> None:
     for problem in checked.problems:
         assert problem.line >= 1, problem
         assert problem.column >= 1, problem
-        assert problem.slug in EXPLANATIONS, problem
+        assert problem.slug in {*EXPLANATIONS, *EXPLAINED}, problem
         assert problem.text.strip(), problem
         assert "\n" not in problem.text, problem
         assert len(problem.text) <= LONGEST_TEXT, problem
@@ -144,7 +145,7 @@ EDGES = {
 
 def test_the_folders_are_good_before_they_are_damaged(base: Folder, winter: Folder) -> None:
     for folder in (base, winter):
-        assert check_folder(folder.path, base_folder.SHOWN).worked is not None
+        assert check_folder(folder.path, base_folder.SHOWN).desk is not None
 
 
 @pytest.mark.parametrize(("file", "old", "new"), EDGES.values(), ids=EDGES)
@@ -160,7 +161,7 @@ def test_the_far_end_of_what_is_allowed_is_worked_out(base: Folder, edge: str) -
     file, old, new = EDGES[edge]
     changed = base.files[file].decode().replace(old, new).encode()
     with base.with_files({file: changed}) as folder:
-        assert check_folder(folder, base_folder.SHOWN).worked is not None
+        assert check_folder(folder, base_folder.SHOWN).desk is not None
 
 
 NO_LIMITS = settings(deadline=None, max_examples=100, suppress_health_check=[HealthCheck.too_slow])

@@ -46,6 +46,9 @@ COMPUTING: dict[str, RuleKind] = {
         4.2, "%", "How much a test differs by itself from day to day.", 0.5, 20,
         "median coefficient of variation of one-repetition maximum tests, Grgic and others 2020",
     ),
+    "teaching-time": RuleKind(
+        4, "min", "Time to show a new exercise, or a new way to do a known one.", 0, 60
+    ),
     "show-planned-from": RuleKind(
         1, "%", "Print the planned load too when plates miss it by more than this.", 0, 100
     ),

@@ -1,8 +1,8 @@
 """A program: waves of weeks, sessions of slots, and the tested values that percentages refer to."""
 
-from typing import Annotated, Any, Literal
+from typing import Annotated, Any, Literal, get_args
 
-from pydantic import BeforeValidator, Field
+from pydantic import BeforeValidator, Field, model_validator
 
 from strength_handbook.model.dose import DosePart
 from strength_handbook.model.dose_part import Kept
@@ -26,6 +26,11 @@ Version = Annotated[Name, BeforeValidator(_read_version)]
 """A version; ``2026.10`` without quotes would be a number, and the same as ``2026.1``."""
 Lines = Annotated[list[Text], Field(max_length=20)]
 Order = Annotated[str, Field(pattern=r"^[A-Z][1-9]?$")]
+Letter = Annotated[str, Field(pattern=r"^[A-Z]$")]
+Weekday = Literal["monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"]
+
+WEEKDAYS: tuple[str, ...] = get_args(Weekday)
+"""The days in order, as a coach writes them."""
 
 
 class Slot(DosePart):
@@ -76,18 +81,30 @@ class Session(Shape):
     """Its name."""
     purpose: Text
     """What it is for, in one line."""
-    day: (
-        Literal["monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"] | None
-    ) = None
+    day: Weekday | None = None
     optional: bool = False
+    supervised: bool = True
+    """The coach is in the room."""
     warm_up: Lines = Field(default_factory=list)
     """What to do first, one line each."""
     variants: list[Variant] = Field(default_factory=list, max_length=6)
     """The same session for another day: called out last night, only 45 minutes."""
     cut_first: Text | None = None
     """What to leave out when late."""
+    rotate: list[Letter] = Field(default_factory=list, max_length=8)
+    """Letters that are done in turn, each pair beginning with another one: `[C, D, E]`."""
     slots: list[Slot] = Field(min_length=1, max_length=30)
     """Its exercises in order."""
+
+    @model_validator(mode="after")
+    def _rotation(self) -> "Session":
+        letters = {slot.letter for slot in self.slots}
+        for letter in self.rotate:
+            if letter not in letters:
+                raise refuse("form", f"'rotate' names {letter}; no slot here has that letter")
+        if len(self.rotate) == 1 or len(set(self.rotate)) < len(self.rotate):
+            raise refuse("form", "'rotate' takes two or more different letters, such as [C, D, E]")
+        return self
 
 
 class Wave(Shape):
@@ -124,6 +141,8 @@ class Base(Shape):
     """its highest,"""
     by: Weight
     """and its step."""
+    tested: DateText | None = None
+    """The day of the test; what was tested long ago is reported."""
 
 
 class Goal(Shape):
@@ -141,6 +160,9 @@ class Goal(Shape):
 UpToAnHour = Annotated[Seconds, within(read_duration, "0 s", "60 min")]
 
 
+Age = Literal["under-18", "adult", "over-65"]
+
+
 class Group(Shape):
     """Who trains at once."""
 
@@ -148,6 +170,12 @@ class Group(Shape):
     """How many share a station."""
     members: Annotated[int, Field(ge=1, le=200), WHOLE] = 1
     """How many in one start group."""
+    starts: Annotated[int, Field(ge=1, le=8), WHOLE] = 1
+    """How many start groups there are in one evening."""
+    apart: Annotated[Seconds, within(read_duration, "0 s", "240 min")] = 0.0
+    """Time from the start of one group to the start of the next."""
+    ages: list[Age] = Field(default_factory=list, max_length=3)
+    """Ages in the group, for those that ask for more care: `[under-18, adult, over-65]`."""
 
 
 class Accepted(Shape):
@@ -163,6 +191,27 @@ class Accepted(Shape):
     """The day on which it must be looked at again; the end of its wave if left out."""
 
 
+class Event(Shape):
+    """Something that needs fresh legs: a race, a hut trip, a match."""
+
+    name: Name
+    """What it is: 'Hill race'."""
+    date: DateText | None = None
+    """Its day,"""
+    week: Annotated[int, Field(ge=1, le=60), WHOLE] | None = None
+    """or its week of the program,"""
+    day: Weekday | None = None
+    """with its weekday where that is known."""
+
+    @model_validator(mode="after")
+    def _one_way(self) -> "Event":
+        if (self.date is None) == (self.week is None):
+            raise refuse("pair", "write either 'date' or 'week' (and 'day' if it is known)")
+        if self.date is not None and self.day is not None:
+            raise refuse("pair", "the date says the weekday; leave 'day' out")
+        return self
+
+
 class Program(Shape):
     """`program.yml`: what all waves have in common."""
 
@@ -174,6 +223,8 @@ class Program(Shape):
     """Who talks to the coach or a clinician before starting."""
     start: MondayText | None = None
     """Monday of week 1."""
+    weeks_off: Annotated[int, Field(ge=0, le=52), WHOLE] = 0
+    """Weeks without training before week 1."""
     time_cap: Seconds | None = None
     """Door to door."""
     warm_up: UpToAnHour = 600.0
@@ -187,6 +238,8 @@ class Program(Shape):
     """The tested values that percentages refer to."""
     rules: Lines = Field(default_factory=list)
     """Special conditions: on call, holidays."""
+    events: list[Event] = Field(default_factory=list, max_length=40)
+    """Known events that need fresh legs."""
     version: Version
     """Printed on every page; raise it when something changes."""
     valid_until: DateText | None = None

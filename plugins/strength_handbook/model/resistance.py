@@ -95,6 +95,8 @@ class Pivot(Shape):
     """From the joint to the end of the bar."""
     height: Annotated[Metres, within(read_length, "0 cm", "60 cm")] = 0.0
     """Of the joint above the floor."""
+    until: DateText | None = None
+    """When it is looked over next."""
     note: Name | None = None
 
 

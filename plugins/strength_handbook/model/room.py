@@ -9,6 +9,7 @@ from strength_handbook.model.plain import DECIMAL, WHOLE, Name, within
 from strength_handbook.model.quantities import Mass, MassText, Metres, read_length
 from strength_handbook.model.resistance import Band, Chain, Pivot
 from strength_handbook.model.shape import Id, Shape, refuse
+from strength_handbook.model.weeks import DateText
 
 MOST_PAIRS = 40
 """Most pairs of plates at a rack."""
@@ -27,6 +28,13 @@ class Thing(Shape):
     """How many the room has."""
     note: Name | None = None
     """One line shown on the room page."""
+
+
+class Inspected(Thing):
+    """A thing that is looked over from time to time."""
+
+    until: DateText | None = None
+    """The day by which it is looked over again, or thrown away."""
 
 
 class Bar(Thing):
@@ -61,7 +69,7 @@ class Plate(Shape):
     """Thickness of one plate."""
 
 
-class Rack(Thing):
+class Rack(Inspected):
     """A rack with hooks and safeties."""
 
     hook_spacing: Annotated[Metres, within(read_length, "30 cm", "2 m")]
@@ -72,6 +80,10 @@ class Rack(Thing):
     """How many numbered holes."""
     bolted: bool = False
     """Fixed to the floor."""
+    unload: Literal["alternate", "one-side"] = "alternate"
+    """How bars are stripped here: changing sides after each plate, or one side bare first."""
+    plate_sets: Annotated[int, Field(ge=0, le=4), WHOLE] = 1
+    """How many sets of the room's `plates` stand at each of these racks."""
 
 
 class HandWeights(Shape):
@@ -84,7 +96,7 @@ class HandWeights(Shape):
     note: Name | None = None
 
 
-class Carrier(Thing):
+class Carrier(Inspected):
     """Something plates hang on or lie in: a chin-up belt, a pack, a sled."""
 
     mass: MassText = Mass(0)
@@ -93,7 +105,7 @@ class Carrier(Thing):
     """The most it may carry."""
 
 
-class Stack(Thing):
+class Stack(Inspected):
     """A cable stack with pins."""
 
     pins: Masses
@@ -107,7 +119,7 @@ class Stack(Thing):
 Setting = Annotated[float, Field(ge=0, le=10_000), DECIMAL]
 
 
-class Machine(Thing):
+class Machine(Inspected):
     """A machine with a scale of its own that is no kilogram."""
 
     unit: Name = "units"
@@ -134,6 +146,9 @@ class Lane(Thing):
     length: Annotated[Metres, within(read_length, "1 m", "1000 m")]
     """How far it goes before you turn."""
     width: Annotated[Metres, within(read_length, "10 cm", "100 m")] | None = None
+    """How wide it is; leave out where only one thing moves on it at a time."""
+    run_out: Annotated[Metres, within(read_length, "0 m", "50 m")] | None = None
+    """Free floor beyond its end, to stop in."""
 
 
 Line = Annotated[str, StringConstraints(min_length=1, max_length=300)]
@@ -218,7 +233,7 @@ class Room(Shape):
     chains: Section[Chain] = Field(default_factory=dict)
     pivots: Section[Pivot] = Field(default_factory=dict)
     """Joints for the end of a bar."""
-    kit: dict[Id, Thing] = Field(default_factory=dict, max_length=200)
+    kit: dict[Id, Inspected] = Field(default_factory=dict, max_length=200)
     """Everything else: benches, boxes, mats, rigs."""
     emergency: Emergency
     """What stands on the emergency panel."""

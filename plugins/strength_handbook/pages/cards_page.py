@@ -2,223 +2,200 @@
 
 from collections.abc import Iterator
 from dataclasses import dataclass
-from datetime import timedelta
+from functools import lru_cache
+from itertools import pairwise
 from typing import Any
 
-from strength_handbook.model.book import Book
-from strength_handbook.model.exercise import Cues
-from strength_handbook.model.load import PercentOfSystem
-from strength_handbook.model.loading import BodyWeightLift
-from strength_handbook.model.program import Base
-from strength_handbook.pages.dose_text import notation, partial_notation
-from strength_handbook.pages.load_html import DASH, per_side_head, plates
-from strength_handbook.pages.lookup import slot_lookup
-from strength_handbook.pages.numbers import bare_mass, percent
-from strength_handbook.pages.page import Heading, Page
+from strength_handbook.pages.card import Card, Part, make_card, parts_of
+from strength_handbook.pages.card_code import content_code, phone_code
+from strength_handbook.pages.card_fit import (
+    Step,
+    fit,
+    foot,
+    strip_widths,
+    taken_at_right,
+    wants_two,
+)
+from strength_handbook.pages.card_weeks import week_words, window
+from strength_handbook.pages.page import Heading, Page, link
 from strength_handbook.pages.render import render, safe
-from strength_handbook.pages.session_page import exercise_link
-from strength_handbook.plan.tables import Cell, Strip, base_strip
-from strength_handbook.plan.worked import Use, Worked, WorkedProgram, WorkedWeek
+from strength_handbook.pages.room_cards import room_cards, room_cards_page
+from strength_handbook.plan.worked import Use, Worked
 
 URL = "cards/"
-CUES = 3
-ROWS = 16
-COLUMNS = 6
-"""Loads in one strip; what is more goes into a strip of its own, to stay legible on a phone."""
-COLUMNS_WITH_PLATES = 4
+_CODE, _WAY = "<!--card-code-->", "<!--way-->"
 
 
-@dataclass(frozen=True, eq=False)
-class _Part:
-    """The weeks of one wave of one program."""
+@dataclass(frozen=True, slots=True)
+class Printed:
+    """A card as HTML.
 
-    program: WorkedProgram
-    weeks: tuple[WorkedWeek, ...]
+    Attributes:
+        id: of its heading.
+        key: the exercise.
+        name: of the exercise, and the weeks where it has several cards in one wave.
+        html: the card, with marks for its code and the way to its page.
+        code: the code of its content.
+    """
 
-    @property
-    def id(self) -> str:
-        # Two hyphens stand in no id, so joined ids of different parts stay different.
-        return f"{self.program.id}--{self.weeks[0].wave_id}"
+    id: str
+    key: str
+    name: str
+    html: str
+    code: str
 
-    def uses(self, worked: Worked) -> Iterator[tuple[str, tuple[Use, ...]]]:
-        """Each exercise of the wave, by name, with its uses in order of time."""
-        for key in sorted(worked.uses, key=lambda key: worked.book.exercises[key].name):
-            found = tuple(use for use in worked.uses[key] if use.week in self.weeks)
-            if found:
-                yield key, found
+    def finished(self, url: str, base: str) -> str:
+        """The HTML with its code and the way to the exercise's page.
 
-
-def cards_page(worked: Worked) -> Page:
-    """All cards, by program and wave."""
-    headings: list[Heading] = []
-    waves = []
-    for part in _parts(worked):
-        title = part.weeks[0].wave.wave
-        if len(worked.programs) > 1:
-            title = f"{part.program.program.program}: {title}"
-        cards = [_card(worked, part, key, uses) for key, uses in part.uses(worked)]
-        headings.append(Heading(2, part.id, title))
-        headings += [Heading(3, card["id"], card["x"].name) for card in cards]
-        waves.append({"id": part.id, "title": title, "window": _window(part), "cards": cards})
-    html = render("cards.html", {"waves": waves, "units": worked.book.room.units})
-    return Page("cards.md", "Cards", html, tuple(headings), in_nav=True,
-                description="Cards to print on A5 and hang at the stations")  # fmt: skip
+        Args:
+            url: the page it stands on.
+            base: address of the site, or empty where it is not known.
+        """
+        page = f"exercises/{self.key}/"
+        values = {"id": self.id, "page": page, "link": link(url, page)}
+        way = render("card_way.html", {**values, "svg": phone_code(base + page) if base else ""})
+        return self.html.replace(_WAY, way).replace(_CODE, self.code)
 
 
-def _parts(worked: Worked) -> Iterator[_Part]:
-    for program in worked.programs:
-        for wave_id in dict.fromkeys(week.wave_id for week in program.weeks):
-            yield _Part(program, tuple(w for w in program.weeks if w.wave_id == wave_id))
+def cards_pages(worked: Worked, base: str = "") -> list[Page]:
+    """The list of all cards, a page for each wave, and one for the room.
+
+    Args:
+        worked: the programs.
+        base: address of the site, for codes that a phone reads; empty where it is not known.
+    """
+    parts = [(part, cards_of(worked, part)) for part in _parts(worked)]
+    pages = [_wave_page(worked, part, cards, base) for part, cards in parts]
+    return [_list_page(worked, parts, base), *pages, room_cards_page(worked.book.room)]
 
 
-def _window(part: _Part) -> str:
-    """The weeks of a wave, with their dates where the program has a first Monday."""
-    first, last = part.weeks[0].week, part.weeks[-1].week
-    weeks = f"week {first}" if first == last else f"weeks {first} to {last}"
-    start = part.program.program.start
-    if start is None:
-        return weeks
-    begin, end = start + timedelta(weeks=first - 1), start + timedelta(weeks=last, days=-1)
-    return f"{weeks}, {begin} to {end}"
-
-
-def _card(worked: Worked, part: _Part, key: str, uses: tuple[Use, ...]) -> dict[str, Any]:
-    book = worked.book
-    exercise = book.exercises[key]
-    program = part.program.program
-    cautions = exercise.all_cautions()
-    return {
-        "id": f"{part.id}--{key}",
-        "x": exercise,
-        "wave": part.weeks[0].wave.wave,
-        "window": _window(part),
-        "doses": _doses(uses),
-        "strips": list(_strips(uses, book.room.units)),
-        "how": _how(uses, book.room.units),
-        "blanks": _blanks(book, key),
-        "cues": _cues(exercise.cues),
-        "taken": _taken(book, uses),
-        "caution": cautions[0] if exercise.spotting.safeties and cautions else "",
-        "link": exercise_link(URL, key),
-        "program": program.program,
-        "version": program.version,
-        "until": program.valid_until,
-    }
-
-
-def _doses(uses: tuple[Use, ...]) -> list[tuple[str, str]]:
-    """Week and dose, and the session too where there are several."""
-    sessions = {use.session.id for use in uses}
-    twice = len({(use.week.week, use.session.id) for use in uses}) < len(uses)
+def card_codes(worked: Worked, key: str) -> list[tuple[str, str, str]]:
+    """For one exercise: the title of each of its cards, its code, and the card's address."""
     return [
-        (
-            f"Week {use.week.week}"
-            + (f", {use.session.session.title}" if len(sessions) > 1 else "")
-            + (f", {use.slot.order}" if twice else ""),
-            notation(use.slot.dose),
-        )
-        for use in uses
+        (f"{_title(worked, part)}, {words}", card.code, f"{part.url}#{card.id}")
+        for part in _parts(worked)
+        for card, words in _of_exercise(worked, part, key)
     ]
 
 
-def _cues(cues: Cues) -> list[str]:
-    """The cues said aloud, then others in the order of the lift, to make three."""
-    return list(dict.fromkeys((*cues.voice, *cues.spoken())))[:CUES]
+@lru_cache(maxsize=4)
+def _parts(worked: Worked) -> tuple[Part, ...]:
+    return tuple(parts_of(worked))
 
 
-def _blanks(book: Book, key: str) -> list[str]:
-    """What to write on the card by hand, where the exercise is done in a rack."""
-    exercise = book.exercises[key]
-    needs = {*exercise.stations, *exercise.uses, getattr(exercise.load, "rack", None)}
-    if not needs & book.room.racks.keys():
-        return []
-    return ["rack hole", "safeties hole"] if exercise.spotting.safeties else ["rack hole"]
+@lru_cache(maxsize=1024)  # the wave's page and every exercise's page ask
+def cards_of(worked: Worked, part: Part) -> tuple[Printed, ...]:
+    """The cards of a wave."""
+    return tuple(
+        card
+        for key, uses in part.uses(worked)
+        for card in _printed(worked, part, key, tuple(_sets_of_weeks(worked, part, key, uses)))
+    )
 
 
-def _taken(book: Book, uses: tuple[Use, ...]) -> list[str]:
-    """Where to go when the station is taken: the slots' own words, or the exercise's."""
-    lines = []
-    for use in uses:
-        door = use.slot.exercise.doors.taken
-        words = use.slot.slot.doors.get("taken")
-        if words is None:
-            target = f"{book.exercises[door.to].name}: " if door.to else ""
-            dose = f" {partial_notation(door.dose)}" if door.dose else ""
-            words = f"{target}{door.how}{dose}"
-        lines.append(words)
-    return list(dict.fromkeys(lines))
+def _of_exercise(worked: Worked, part: Part, key: str) -> Iterator[tuple[Printed, str]]:
+    for card in cards_of(worked, part):
+        if card.key == key:
+            several = card.name.partition(": ")[2]
+            yield card, several or window(part.program, (week.week for week in part.weeks))
 
 
-def _strip_of(use: Use) -> Strip | None:
-    """The strip of one use, where the load is read off from a tested value alone."""
-    slot = use.slot
-    by_body = isinstance(slot.dose.load, PercentOfSystem)
-    if by_body or isinstance(slot.exercise.load, BodyWeightLift):
-        return None
-    if slot.base is None or slot.percent is None:
-        return None
-    return base_strip(slot.base, slot.scale, slot.percent)
+def _sets_of_weeks(
+    worked: Worked, part: Part, key: str, uses: tuple[Use, ...]
+) -> Iterator[tuple[Use, ...]]:
+    """All uses on one card, or halves of them where there are too many doses for one side."""
+    if len(uses) > 1 and wants_two(make_card(worked, part, key, uses)):
+        cut = _cut(uses)
+        yield from _sets_of_weeks(worked, part, key, uses[:cut])
+        yield from _sets_of_weeks(worked, part, key, uses[cut:])
+    else:
+        yield uses
 
 
-def _how(uses: tuple[Use, ...], units: str) -> list[str]:
-    """How to find the load, as the session pages say it."""
-    lines = []
-    for use in uses:
-        found = slot_lookup(use.slot, units)
-        elsewhere = bool(found.table) and _strip_of(use) is None
-        where = " The table is on the exercise's page." if elsewhere else ""
-        lines.append(found.sentence + where)
-    return list(dict.fromkeys(lines))
+def _cut(uses: tuple[Use, ...]) -> int:
+    """Where to part the uses: between two sessions if there are several, else in the middle."""
+    changes = [
+        index
+        for index, (before, after) in enumerate(pairwise(uses), 1)
+        if before.session.id != after.session.id
+    ]
+    # Sessions that alternate from week to week are no place for a cut.
+    if len(changes) == 1:
+        return changes[0]
+    return (len(uses) + 1) // 2
 
 
-def _strips(uses: tuple[Use, ...], units: str) -> Iterator[dict[str, Any]]:
-    """Strips with a column for each week's load, one or more for each tested value."""
-    columns: dict[Base, dict[tuple[int, float], Strip]] = {}
-    for use in uses:
-        strip = _strip_of(use)
-        if strip is not None:
-            columns.setdefault(strip.base, {})[(use.week.week, strip.percent)] = strip
-    for several in columns.values():
-        weeks = [(week, strip) for (week, _), strip in several.items()]
-        for start in range(0, len(weeks), COLUMNS):
-            yield _strip(weeks[start : start + COLUMNS], units)
+def _printed(
+    worked: Worked, part: Part, key: str, groups: tuple[tuple[Use, ...], ...]
+) -> Iterator[Printed]:
+    # Two hyphens stand in no id, so joined ids of different parts stay different.
+    anchor = f"{part.program.id}--{part.wave}--{key}"
+    for number, uses in enumerate(groups, 1):
+        card, step = fit(make_card(worked, part, key, uses))
+        weeks = f": {week_words(use.week.week for use in uses)}" if len(groups) > 1 else ""
+        own = anchor + (f"--{number}" if number > 1 else "")
+        html = render("card.html", _values(card, step, own))
+        yield Printed(own, key, card.name + weeks, html, content_code(html))
 
 
-def _strip(columns: list[tuple[int, Strip]], units: str) -> dict[str, Any]:
-    """One strip with a column for each week and load."""
-    strips = [strip for _, strip in columns]
-    scale = strips[0].scale
-    heaviest = max(range(len(strips)), key=lambda index: strips[index].percent)
-    how = per_side_head(scale) if len(columns) <= COLUMNS_WITH_PLATES else ""
-    rows = []
-    for index in shown_rows(len(strips[0].rows)):
-        cells = [strip.rows[index][1] for strip in strips]
-        step = cells[heaviest].step
-        rows.append(
-            {
-                "best": bare_mass(strips[0].rows[index][0], units),
-                "loads": [_cell(cell, units) for cell in cells],
-                "plates": plates(scale, step, units) if how and scale and step else "",
-            }
-        )
-    return {
-        "base": strips[0].base.name,
-        "heads": [(f"Week {week}", percent(strip.percent)) for week, strip in columns],
-        "how": safe(f"{how}, week {columns[heaviest][0]}") if how else "",
-        "rows": rows,
-    }
+def _values(card: Card, step: Step, anchor: str) -> dict[str, Any]:
+    strips = [
+        {
+            "name": strip.name,
+            "first": strip.first,
+            "columns": strip.columns,
+            "how": safe(strip.plates_head),
+            "rows": strip.shown(step.rows),
+            "widths": [f"{100 * share:.0f}%" for share in strip_widths(strip)],
+        }
+        for strip in card.strips
+    ]
+    at_right = taken_at_right(card, step)
+    return {"id": anchor, "card": card, "step": step, "strips": strips, "taken_at_right": at_right,
+            "foot": foot(card)}  # fmt: skip
 
 
-def shown_rows(count: int) -> range:
-    """Every second row of a strip, at most sixteen: of more, the middle ones.
-
-    >>> list(shown_rows(5)), len(shown_rows(41)), shown_rows(41)[0], shown_rows(41)[-1]
-    ([0, 2, 4], 16, 4, 34)
-    """
-    every_second = range(0, count, 2)
-    start = max(0, len(every_second) - ROWS) // 2
-    return every_second[start : start + ROWS]
+def _title(worked: Worked, part: Part) -> str:
+    title = part.weeks[0].wave.wave
+    return title if len(worked.programs) == 1 else f"{part.program.program.program}: {title}"
 
 
-def _cell(cell: Cell, units: str) -> str:
-    return DASH if cell.grams is None else bare_mass(cell.grams, units)
+def _wave_page(worked: Worked, part: Part, cards: tuple[Printed, ...], base: str) -> Page:
+    title = f"Cards: {_title(worked, part)}"
+    html = render(
+        "cards.html",
+        {
+            "title": title,
+            "window": window(part.program, (week.week for week in part.weeks)),
+            "list": link(part.url, URL),
+            "cards": [safe(card.finished(part.url, base)) for card in cards],
+        },
+    )
+    headings = tuple(Heading(2, card.id, card.name) for card in cards)
+    return Page(part.url.rstrip("/") + ".md", title, html, headings, parent="cards.md",
+                description="Cards to print on A5 and hang at the stations")  # fmt: skip
+
+
+def _list_page(worked: Worked, parts: list[tuple[Part, tuple[Printed, ...]]], base: str) -> Page:
+    waves = [
+        {
+            "id": f"{part.program.id}--{part.wave}",
+            "title": _title(worked, part),
+            "window": window(part.program, (week.week for week in part.weeks)),
+            "link": link(URL, part.url),
+            "cards": [(card.name, link(URL, f"{part.url}#{card.id}"), card.code) for card in cards],
+        }
+        for part, cards in parts
+    ]
+    room = [(card.name, link(URL, f"cards/room/#{card.id}"), card.code)
+            for card in room_cards(worked.book.room)]  # fmt: skip
+    html = render(
+        "cards_list.html",
+        {"waves": waves, "room": room, "room_link": link(URL, "cards/room/"), "base": base},
+    )
+    headings = [
+        Heading(2, f"{part.program.id}--{part.wave}", _title(worked, part)) for part, _ in parts
+    ]
+    headings.append(Heading(2, "room", "Room"))
+    return Page("cards.md", "Cards", html, tuple(headings), in_nav=True,
+                description="Cards to print on A5 and hang at the stations")  # fmt: skip

@@ -21,15 +21,21 @@ _TO = f"{NBSP}→{NBSP}"
 
 def notation(dose: Dose) -> str:
     """The dose as written on a board: ``4 × 5 @ 78 % · 5-1-X-0 · RIR 1 · rest 2:30``."""
+    core, details = notation_parts(dose)
+    return " · ".join((*core, *details))
+
+
+def notation_parts(dose: Dose) -> tuple[list[str], list[str]]:
+    """The same in pieces: the work itself, and everything that is said about it."""
     said = dose.said
-    pieces = []
+    core = []
     if said.test is not None:
-        pieces.append(_test(said.test))
+        core.append(_test(said.test))
     if dose.top is not None:
-        pieces.append(f"ramp to {dose.top}RM")
+        core.append(f"ramp to {dose.top}RM")
     if said.test is None and not only_a_ramp(dose):
-        pieces.append(_work(dose))
-    pieces += _details(dose)
+        core.append(_work(dose))
+    pieces = [*_details(dose)]
     if dose.last_set is not None:
         last = dose.last_set
         pieces.append(f"last set {last.floor}+ (stop with {last.rir} left, at most {last.cap})")
@@ -44,8 +50,7 @@ def notation(dose: Dose) -> str:
         pieces.append(f"every{NBSP}{clock(dose.every)}")
     if dose.rest is not None:
         pieces.append(f"rest{NBSP}{clock(dose.rest)}")
-    pieces += _manner(said)
-    return " · ".join(pieces)
+    return core, [*pieces, *_manner(said)]
 
 
 def in_repetitions(dose: Dose) -> bool:

@@ -12,6 +12,7 @@ from strength_handbook.model.loading import (
     OnCarrier,
     OnMachine,
 )
+from strength_handbook.pages.cards_page import card_codes
 from strength_handbook.pages.dose_text import in_words, notation, partial_notation
 from strength_handbook.pages.instead_html import door_weeks
 from strength_handbook.pages.load_html import table_html
@@ -19,6 +20,7 @@ from strength_handbook.pages.lookup import example_lines, slot_lookup
 from strength_handbook.pages.method_html import method_html
 from strength_handbook.pages.numbers import mass, percent
 from strength_handbook.pages.page import Heading, Page, link, url_of
+from strength_handbook.pages.phone_html import dose_data
 from strength_handbook.pages.render import render, safe
 from strength_handbook.pages.resistance_html import resistance_html
 from strength_handbook.pages.session_page import exercise_link, session_uri, use_anchor
@@ -81,6 +83,7 @@ def exercise_page(worked: Worked, key: str) -> Page:
             "safety": link(url, "safety/"),
             "list": link(url, "exercises/"),
             "numbers": link(url, "numbers/"),
+            "cards": [(title, code, link(url, card)) for title, code, card in card_codes(worked, key)],
             "versions": _versions(uses),
         },
     )
@@ -116,6 +119,7 @@ def _use(worked: Worked, use: Use, url: str) -> dict[str, Any]:
             url_of(session_uri(program, week.week, session.id)) + f"#slot-{use.slot.order.lower()}",
         ),
         "method": method_html(worked, program, week, session, use.slot),
+        "mine": dose_data(worked, program, week, session, use.slot),
         "sentence": found.sentence,
         "table": safe(found.table),
         "by_body": safe(found.by_body),

@@ -9,6 +9,7 @@ from strength_handbook.pages.load_html import load_line
 from strength_handbook.pages.lookup import example_lines
 from strength_handbook.pages.numbers import percent
 from strength_handbook.pages.page import link
+from strength_handbook.pages.phone_html import load_data
 from strength_handbook.pages.render import safe
 from strength_handbook.plan.doors import DoorPlan, slot_doors
 from strength_handbook.plan.variants import session_variants
@@ -124,6 +125,7 @@ def variant_rows(
                     "order": slot.order,
                     "name": slot.exercise.name,
                     "notation": notation(slot.dose),
+                    "mine": "" if one.variant.keep_load == 100 else load_data(worked, slot),
                     # Loads stand with the session's own slots unless they differ.
                     "examples": []
                     if one.variant.keep_load == 100

@@ -1,22 +1,25 @@
 """Home, list of exercises, room and words: the pages that lead to the others."""
 
 from collections import Counter
+from collections.abc import Mapping
 from typing import Any
 
 from strength_handbook.model.room import Room
 from strength_handbook.model.words import CAUTIONS
 from strength_handbook.pages.glossary import GLOSSARY, NOTATION
+from strength_handbook.pages.member_lines import what_changed
 from strength_handbook.pages.numbers import mass
 from strength_handbook.pages.page import Heading, Page, link, url_of
 from strength_handbook.pages.render import render, safe
 from strength_handbook.pages.room_resistance import room_resistance
 from strength_handbook.pages.session_page import exercise_link
 from strength_handbook.pages.week_page import overview_uri, week_links
+from strength_handbook.plan.change import Changes
 from strength_handbook.plan.worked import Worked
 
 
-def this_week(worked: Worked, url: str) -> str:
-    """The list of weeks and sessions of every program, for the home page."""
+def this_week(worked: Worked, url: str, since: Mapping[str, Changes] | None = None) -> str:
+    """The list of weeks and sessions of every program, and what changed, for the home page."""
     return render(
         "this_week.html",
         {
@@ -25,6 +28,7 @@ def this_week(worked: Worked, url: str) -> str:
                     "title": program.program.program,
                     "link": link(url, url_of(overview_uri(program))),
                     "waves_list": week_links(program, url),
+                    "changed": what_changed((since or {}).get(program.id)),
                 }
                 for program in worked.programs
             ]
@@ -32,7 +36,7 @@ def this_week(worked: Worked, url: str) -> str:
     )
 
 
-def home_page(worked: Worked) -> Page:
+def home_page(worked: Worked, since: Mapping[str, Changes] | None = None) -> Page:
     """The home page, where no `handbook/index.md` is written."""
     room = worked.book.room
     html = render(
@@ -40,7 +44,8 @@ def home_page(worked: Worked) -> Page:
         {
             "gym": room.gym,
             "group": room.group,
-            "this_week": this_week(worked, ""),
+            "this_week": this_week(worked, "", since),
+            "my_numbers": link("", "my-numbers/"),
             "exercises": link("", "exercises/"),
             "safety": link("", "safety/"),
         },

@@ -9,7 +9,6 @@ from html import escape
 from strength_handbook.calc.bands import band_pull
 from strength_handbook.calc.bodyweight import melrose_dawes_2015_row
 from strength_handbook.calc.push_up import back_load_leverage, ebben_2011_push_up, push_up_load
-from strength_handbook.model.exercise import Exercise
 from strength_handbook.model.loading import (
     BodyWeightLift,
     OnBar,
@@ -20,10 +19,9 @@ from strength_handbook.model.loading import (
 )
 from strength_handbook.model.quantities import GRAMS_PER_POUND
 from strength_handbook.model.room import Room
-from strength_handbook.model.words import Hazard
 from strength_handbook.pages.numbers import bare_mass, mass
 from strength_handbook.pages.variable_html import error_of, half
-from strength_handbook.plan.help import help_bands
+from strength_handbook.plan.help import help_bands, takes_bands
 from strength_handbook.plan.pivot import at_the_hands
 from strength_handbook.plan.scales import Scale, Step
 from strength_handbook.plan.tables import body_masses
@@ -58,11 +56,6 @@ def resistance_html(worked: Worked, key: str) -> str:
             return _pairs(bar, room)
         case _:
             return ""
-
-
-def takes_bands(exercise: Exercise) -> bool:
-    """True for body-weight lifts in which members help themselves with a band."""
-    return isinstance(exercise.load, BodyWeightLift) and Hazard.BAND in exercise.hazards
 
 
 def _pivot(loading: OnPivot, scale: Scale | None, room: Room) -> str:

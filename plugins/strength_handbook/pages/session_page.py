@@ -9,6 +9,7 @@ from strength_handbook.pages.lookup import example_lines, slot_lookup
 from strength_handbook.pages.method_html import method_html
 from strength_handbook.pages.numbers import hours_minutes
 from strength_handbook.pages.page import Heading, Page, link, url_of
+from strength_handbook.pages.phone_html import dose_data
 from strength_handbook.pages.render import render, safe
 from strength_handbook.pages.working_html import working_html
 from strength_handbook.plan.worked import (
@@ -64,6 +65,7 @@ def session_page(
             "optional": session.session.optional,
             "safety": link(url, "safety/"),
             "missed": link(url, f"{program.id}/missed/"),
+            "my_numbers": link(url, "my-numbers/"),
             "week_link": link(url, url_of(week_uri(program, week.week))),
             "groups": _groups(worked, program, week, session, url),
             "warm_up": session.session.warm_up,
@@ -162,5 +164,6 @@ def _slot(
         "examples": [(name, safe(line)) for name, line in example_lines(slot, worked.book)],
         "method": method_html(worked, program, week, session, slot),
         "doors": door_rows(worked, program, slot, url),
+        "mine": dose_data(worked, program, week, session, slot),
         "band": slot.reps_possible and reps_text(slot.reps_possible),
     }

@@ -1,9 +1,10 @@
 """All pages of the handbook, in reading order."""
 
 import json
+from collections.abc import Mapping
 
 from strength_handbook.pages.after_pages import missed_page, test_day_page
-from strength_handbook.pages.cards_page import cards_page
+from strength_handbook.pages.cards_page import cards_pages
 from strength_handbook.pages.exercise_page import exercise_page
 from strength_handbook.pages.lists import (
     exercise_list,
@@ -12,21 +13,33 @@ from strength_handbook.pages.lists import (
     this_week,
     words_page,
 )
+from strength_handbook.pages.my_numbers_page import my_numbers_page
 from strength_handbook.pages.numbers_page import numbers_page
 from strength_handbook.pages.page import Chapter, Page, Site
+from strength_handbook.pages.phone_html import LISTS, lists_script
 from strength_handbook.pages.session_page import emergency_panel, session_page
 from strength_handbook.pages.week_page import overview_page, overview_uri, week_page
+from strength_handbook.plan.change import Changes
 from strength_handbook.plan.data import program_data
 from strength_handbook.plan.worked import Worked
 
 
-def write_pages(worked: Worked) -> Site:
-    """The whole handbook: pages, data files and sidebar chapters."""
+def write_pages(
+    worked: Worked, since: Mapping[str, Changes] | None = None, base: str = ""
+) -> Site:
+    """The whole handbook: pages, data files and sidebar chapters.
+
+    Args:
+        worked: the programs.
+        since: what changed since an earlier publication, by program.
+        base: address of the site, for the codes on its cards; empty where it is not known.
+    """
     room = worked.book.room
-    pages: list[Page] = [home_page(worked)]
+    since = since or {}
+    pages: list[Page] = [home_page(worked, since)]
     chapters = []
     for program in worked.programs:
-        pages.append(overview_page(program))
+        pages.append(overview_page(program, since.get(program.id)))
         in_nav = [overview_uri(program)]
         for week in program.weeks:
             page = week_page(worked, program, week)
@@ -38,7 +51,8 @@ def write_pages(worked: Worked) -> Site:
     pages.append(exercise_list(worked))
     by_name = sorted(worked.book.exercises, key=lambda key: worked.book.exercises[key].name)
     pages += [exercise_page(worked, key) for key in by_name]
-    pages += [room_page(worked), cards_page(worked), numbers_page(worked), words_page()]
+    pages += [my_numbers_page(worked), room_page(worked), *cards_pages(worked, base)]
+    pages += [numbers_page(worked), words_page()]
     data = {
         f"data/{program.id}.json": json.dumps(
             program_data(worked.book, program), ensure_ascii=False, indent=1, allow_nan=False
@@ -46,6 +60,7 @@ def write_pages(worked: Worked) -> Site:
         + "\n"
         for program in worked.programs
     }
+    data[LISTS] = lists_script(worked)
     return Site(
         title=room.gym,
         pages=tuple(pages),
@@ -53,7 +68,7 @@ def write_pages(worked: Worked) -> Site:
         chapters=tuple(chapters),
         inserts={
             "gym": lambda _: room.gym,
-            "this-week": lambda url: this_week(worked, url),
+            "this-week": lambda url: this_week(worked, url, since),
             "emergency": lambda _: emergency_panel(room.emergency),
         },
     )

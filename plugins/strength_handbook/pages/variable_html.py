@@ -13,7 +13,7 @@ from strength_handbook.model.quantities import GRAMS_PER_POUND
 from strength_handbook.model.room import Room
 from strength_handbook.pages.load_html import per_side_head, plates
 from strength_handbook.pages.numbers import bare_mass, mass, percent
-from strength_handbook.plan.help import band_for, help_bands
+from strength_handbook.plan.help import NEAR_ENOUGH, band_for, help_bands
 from strength_handbook.plan.loads import PlannedLoad
 from strength_handbook.plan.tables import base_strip
 from strength_handbook.plan.tipover import Pair, fits, pairs_off, unloading
@@ -27,9 +27,10 @@ def half(kg: float, units: str) -> float:
     >>> half(27.118, "kg"), round(half(27.118, "lb"))
     (27000.0, 27216)
     """
+    # Sums of readings can end in a hair beside a half: 107.5 + 12.75 = 120.25000000000001.
     if units == "lb":
-        return round(kg * 1000 / GRAMS_PER_POUND) * GRAMS_PER_POUND
-    return round(kg * 2) * 500.0
+        return round(round(kg * 1000 / GRAMS_PER_POUND, 6)) * GRAMS_PER_POUND
+    return round(round(kg * 2, 6)) * 500.0
 
 
 @cache
@@ -98,11 +99,6 @@ def variable_note(asked: OnTop, units: str) -> str:
         f"From the bottom to the top, since a band pulls more the longer it is; the bar goes from "
         f"{heights}. Each band counts with its own readings. {error_of('band_pull')}"
     )
-
-
-NEAR_ENOUGH = 2.0
-"""Points of the best total by which body weight alone may miss the plan, where every band would
-miss it by more. Common practice, no source."""
 
 
 def example_note(

@@ -3,15 +3,19 @@
 from typing import Any
 
 from strength_handbook.pages.dose_text import notation
+from strength_handbook.pages.member_lines import what_changed
 from strength_handbook.pages.numbers import count_word
 from strength_handbook.pages.page import Heading, Page, link, url_of
+from strength_handbook.pages.phone_html import load_data
 from strength_handbook.pages.render import render, safe
 from strength_handbook.pages.session_page import exercise_link, session_uri, week_uri
 from strength_handbook.pages.working_html import working_html
 from strength_handbook.pictures.bars import week_bars
+from strength_handbook.plan.change import Changes
 from strength_handbook.plan.volume import Volume
 from strength_handbook.plan.worked import Worked, WorkedProgram, WorkedWeek
 from strength_handbook.plan.working_volume import week_working
+from strength_handbook.review.emphasis import MEASURES, number_of, wave_emphases
 
 EMPHASIS = {
     "eccentric": "slow lowering",
@@ -53,7 +57,12 @@ def week_page(worked: Worked, program: WorkedProgram, week: WorkedWeek) -> Page:
                     "purpose": session.session.purpose,
                     "link": link(url, url_of(session_uri(program, week.week, session.id))),
                     "slots": [
-                        (slot.order, slot.exercise.name, notation(slot.dose))
+                        (
+                            slot.order,
+                            slot.exercise.name,
+                            notation(slot.dose),
+                            load_data(worked, slot),
+                        )
                         for slot in session.slots
                     ],
                 }
@@ -108,15 +117,17 @@ def _new_exercises(program: WorkedProgram, week: WorkedWeek) -> list[str]:
     return list(fresh)
 
 
-def overview_page(program: WorkedProgram) -> Page:
-    """The program on one page."""
+def overview_page(program: WorkedProgram, changes: Changes | None = None) -> Page:
+    """The program on one page, with what changed since the last publication."""
     uri = overview_uri(program)
     url = url_of(uri)
     written = program.program
+    changed = what_changed(changes)
     html = render(
         "program.html",
         {
             "p": written,
+            "changed": changed,
             "weeks_word": count_word(len(program.weeks)),
             "waves": _waves(program),
             "waves_list": week_links(program, url),
@@ -128,6 +139,7 @@ def overview_page(program: WorkedProgram) -> Page:
                 }
                 for goal in written.goals
             ],
+            "proofs": _proofs(program),
             "charts": [
                 safe(chart)
                 for chart in (
@@ -146,6 +158,7 @@ def overview_page(program: WorkedProgram) -> Page:
         written.program,
         html,
         (
+            *([Heading(2, "changed", "What changed")] if changed else []),
             Heading(2, "weeks", "Weeks"),
             Heading(2, "need", "What it is for"),
             Heading(2, "goals", "Goals and tests"),
@@ -201,6 +214,21 @@ def _waves(program: WorkedProgram) -> list[dict[str, str]]:
                 "promise": week.wave.promise,
             }
     return list(seen.values())
+
+
+def _proofs(program: WorkedProgram) -> list[dict[str, Any]]:
+    """What each wave comes to in a usual week, and one sentence on it."""
+    return [
+        {
+            "name": wave.name,
+            "sentence": wave.sentence,
+            "numbers": [
+                {"text": number_of(measure, wave.means[measure]), "own": measure == wave.shown}
+                for measure in MEASURES
+            ],
+        }
+        for wave in wave_emphases(program)
+    ]
 
 
 def _series(program: WorkedProgram, name: str) -> list[tuple[str, float]]:

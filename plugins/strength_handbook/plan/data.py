@@ -8,6 +8,13 @@ from typing import Any
 
 from strength_handbook.model.book import Book
 from strength_handbook.model.dose import Clock, ClusterSet, Distance, Hold, Reps, StripSet
+from strength_handbook.plan.digest import (
+    digest,
+    dose_digest,
+    exercises_data,
+    notices_data,
+    session_digest,
+)
 from strength_handbook.plan.loads import PlannedLoad
 from strength_handbook.plan.method_data import scales_of, slot_data, variants_data
 from strength_handbook.plan.scales import Scale
@@ -38,6 +45,9 @@ def program_data(book: Book, worked: WorkedProgram) -> dict[str, Any]:
             for name, lifter in book.lifters.items()
         ],
         "weeks": [_week(book, worked, scales, week) for week in worked.weeks],
+        "exercises": exercises_data(book, worked),
+        "notices": notices_data(worked.program),
+        "rules": {slug: _short(value) for slug, value in sorted(book.rule_values.items())},
     }
 
 
@@ -66,6 +76,8 @@ def _session(session: WorkedSession) -> dict[str, Any]:
         "id": session.id,
         "title": session.session.title,
         "optional": session.session.optional,
+        "day": session.session.day,
+        "words": session_digest(session.session),
         "minutes": round(session.minutes.total, 1),
         "volume": _volume(session.volume),
     }
@@ -91,6 +103,7 @@ def _slot(worked: WorkedSlot) -> dict[str, Any]:
         "order": worked.order,
         "exercise": worked.exercise_id,
         "sets": dose.sets.high,
+        "sets_low": dose.sets.low,
         "reps": dose.reps.high if dose.reps else None,
         "reps_low": dose.reps.low if dose.reps else None,
         "hold_s": work.seconds if isinstance(work, Hold) else None,
@@ -104,6 +117,8 @@ def _slot(worked: WorkedSlot) -> dict[str, Any]:
         "method": method(worked),
         "load": dose.load.text if dose.load else None,
         "base": worked.base_id,
+        "said": dose_digest(dose),
+        "own_doors": {door: digest(words) for door, words in sorted(worked.slot.doors.items())},
         "by_lifter": {
             name: _load(load, worked.scale) | _variable(worked.variable.get(name))
             for name, load in worked.loads.items()

@@ -4,13 +4,20 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
 from strength_handbook.model.dose import Dose
+from strength_handbook.model.exercise import Exercise
 from strength_handbook.model.load import BodyWeight
 from strength_handbook.model.loading import BodyWeightLift, Loading
 from strength_handbook.model.resistance import Band
+from strength_handbook.model.words import Hazard
 
 STEP_UP = 1.15
 """A band helps noticeably more from here on: two of one width may differ by less. Common practice,
 no source."""
+
+
+NEAR_ENOUGH = 2.0
+"""Points of the best total by which body weight alone may miss the plan, where every band would
+miss it by more. Common practice, no source."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,6 +34,11 @@ class Assisted:
 
     band: HelpBand
     easier: HelpBand | None
+
+
+def takes_bands(exercise: Exercise) -> bool:
+    """True for body-weight lifts in which members help themselves with a band."""
+    return isinstance(exercise.load, BodyWeightLift) and Hazard.BAND in exercise.hazards
 
 
 def help_bands(bands: Mapping[str, Band]) -> tuple[HelpBand, ...]:

@@ -120,11 +120,17 @@ def _block(book: Book, program: Program, group: Sequence[TimedSlot]) -> Block:
         transition_s=sum(inside) / len(inside) if inside else 0.0,
         # Those who share a pair of stations set one up each.
         setup_s=sum(slot.exercise.setup_seconds for slot in group) / hands,
-        people=program.group.sharing,
+        people=ceil(program.group.sharing / _together(doses)),
         swap_s=swap,
         interval_s=sum(every) if every else None,
         change_s=book.rule("change-time"),
     )
+
+
+def _together(doses: Sequence[Dose]) -> int:
+    """How many do one set between them: those who share a density set work in turns inside it."""
+    shared = [dose.said.density.sharing if dose.said.density else 1 for dose in doses]
+    return min(shared)
 
 
 def _ramp(book: Book, program: Program, group: Sequence[TimedSlot]) -> Block | None:

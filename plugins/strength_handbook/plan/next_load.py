@@ -3,6 +3,7 @@
 from bisect import bisect_right
 from dataclasses import dataclass
 from itertools import pairwise
+from typing import Literal
 
 from strength_handbook.model.load import FixedLoad
 from strength_handbook.model.loading import OnMachine
@@ -18,8 +19,24 @@ BACK = 0.9
 """Share of the load to go back to after misses. Common practice, no source."""
 
 _LOADS = {
-    "bar": "Plates", "fixed": "Weights", "hung": "Plates", "pin": "Pins", "plate": "Plates"
+    "bar": "Plates", "fixed": "Weights", "hung": "Plates", "pin": "Pins", "plate": "Plates",
+    "pivot": "Plates",
 }  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True)
+class Move:
+    """How the next load follows from today's, for whoever knows today's.
+
+    Attributes:
+        kind: ``up`` by so many grams, ``down`` by a tenth of all that moves, ``percent`` of the
+            tested value, ``later`` as the next time is planned, ``heavier`` the same where that is
+            more than today.
+        amount: grams or percent.
+    """
+
+    kind: Literal["up", "down", "percent", "later", "heavier"]
+    amount: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,7 +7,7 @@ from strength_handbook.model.dose import Distance, Hold
 from strength_handbook.model.progress import Progress, RuleName
 from strength_handbook.model.quantities import in_unit
 from strength_handbook.plan.loads import PlannedLoad
-from strength_handbook.plan.next_load import LARGE_JUMP, NextLoad
+from strength_handbook.plan.next_load import LARGE_JUMP, Move, NextLoad
 from strength_handbook.plan.worked import WorkedProgram, WorkedSession, WorkedSlot
 
 
@@ -19,11 +19,13 @@ class Outcome:
         when: the result, as a clause: 'Every set done'.
         then: what to do next time, in a sentence.
         load: the load of the next time, where it is known.
+        move: how that load follows from today's; None where it stays.
     """
 
     when: str
     then: str
     load: PlannedLoad | None = None
+    move: Move | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -109,17 +111,18 @@ class _Case:
         step = self.rule.step
         if step is None:
             return Outcome(when, "One step more.")
-        load = self.next.raised(steps * step.grams)
-        if load is None:
-            return Outcome(when, f"{in_unit(steps * step.grams, step.unit)} {step.unit} more.")
-        return Outcome(when, f"{_capital(self.next.text(load))}.", load)
+        load, move = self.next.raised(steps * step.grams), Move("up", steps * step.grams)
+        then = f"{in_unit(steps * step.grams, step.unit)} {step.unit} more."
+        if load is not None:
+            then = f"{_capital(self.next.text(load))}."
+        return Outcome(when, then, load, move)
 
     def less(self) -> Outcome:
         count = self.rule.misses
         when = "Missed once" if count == 1 else f"Missed {_times(count)} in a row"
         load = self.next.lowered()
         what = "" if load is None else f": {self.next.text(load)}"
-        return Outcome(when, f"Go back by a tenth{what}.", load)
+        return Outcome(when, f"Go back by a tenth{what}.", load, Move("down"))
 
 
 def _linear(case: _Case) -> tuple[Outcome, ...]:
@@ -185,13 +188,13 @@ def _distance(case: _Case) -> tuple[Outcome, ...]:
 
 def _speed(case: _Case) -> tuple[Outcome, ...]:
     points, percent, today = case.rule.step_percent or 0.0, case.slot.percent, case.today
-    then, load = f"{points:g} points more.", None
+    then, load, move = f"{points:g} points more.", None, None
     if percent is not None:
-        then = f"{percent + points:g} %."
+        then, move = f"{percent + points:g} %.", Move("percent", percent + points)
         if today is not None and today.reference_g:
             load = case.next.at(today.reference_g * (percent + points) / 100 - today.body_g)
     return (
-        Outcome("Every repetition fast, by a partner's eye or the sound", then, load),
+        Outcome("Every repetition fast, by a partner's eye or the sound", then, load, move),
         case.again("One slow", "Stop these sets for today. The same next time."),
     )
 
@@ -202,7 +205,8 @@ def _effort(case: _Case) -> tuple[Outcome, ...]:
     if now is None or then is None or then >= now:
         return (Outcome("Every set done", "The same load, one repetition closer to the limit."),)
     text = f"The same load, {then:g} left instead of {now:g}."
-    outcome = Outcome("Every set done at the planned effort", text, case.today)
+    move = Move("heavier") if case.following else None
+    outcome = Outcome("Every set done at the planned effort", text, case.today, move)
     today, later = case.today, case.later
     if today and later and today.actual_g and later.actual_g and later.actual_g > today.actual_g:
         more = in_unit(later.actual_g - today.actual_g, case.next.units)
@@ -219,7 +223,7 @@ def _listed(case: _Case) -> tuple[Outcome, ...]:
     then = "As the next week says." if load is None else f"The next week says {load.text}."
     if jump > LARGE_JUMP:
         then += f" That is {jump:.0f} % more load: a large step."
-    return (Outcome("Done as planned", then, case.later),)
+    return (Outcome("Done as planned", then, case.later, Move("later")),)
 
 
 def _jump(today: WorkedSlot, following: WorkedSlot) -> float:

@@ -51,12 +51,14 @@ class Ramps:
         everybody: steps to a load that is the same for all, or empty.
         by_lifter: steps of each example lifter whose load is known.
         rows: tested value in grams and its steps, for those without a profile.
+        percent: share of the tested value to which they lead; None where that is a fixed load.
     """
 
     to_top: bool
     everybody: Ramp = ()
     by_lifter: Mapping[str, Ramp] = field(default_factory=dict)
     rows: tuple[tuple[int, Ramp], ...] = ()
+    percent: float | None = None
 
 
 @lru_cache(maxsize=4096)
@@ -112,7 +114,8 @@ def slot_ramps(room: Room, slot: WorkedSlot) -> Ramps | None:
     by_lifter = {
         name: ramp
         for name, load in slot.loads.items()
-        if (step := scale.best(load.reference_g * percent / 100))
+        # Percentages of grams can end in a hair below a whole gram.
+        if (step := scale.best(round(load.reference_g * percent / 100, 3)))
         and (ramp := ramp_to(table, step.grams))
     }
     rows = tuple(
@@ -122,7 +125,8 @@ def slot_ramps(room: Room, slot: WorkedSlot) -> Ramps | None:
     )
     if not by_lifter and not rows:
         return None
-    return Ramps(to_top=dose.top is not None, by_lifter=by_lifter, rows=rows)
+    to_top = dose.top is not None
+    return Ramps(to_top=to_top, by_lifter=by_lifter, rows=rows, percent=percent)
 
 
 def _percent(slot: WorkedSlot) -> float | None:

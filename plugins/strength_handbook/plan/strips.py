@@ -159,7 +159,8 @@ def scale_strip(scale: Scale, asked: Strip, first_g: int, body_g: float = 0.0) -
     while step is not None and len(loads) < asked.loads:
         before = step.grams + body_g
         low, aim, high = (
-            before * (100 - asked.drop + off) / 100 - body_g for off in (-WINDOW, 0, WINDOW)
+            round(before * (100 - asked.drop + off) / 100 - body_g, 3)
+            for off in (-WINDOW, 0, WINDOW)
         )
         lighter = [
             one

@@ -63,7 +63,7 @@ def back_off(slot: WorkedSlot, units: str) -> BackOffPlan | None:
     by_lifter = {}
     for name, planned in slot.loads.items():
         body = planned.body_g
-        expected = scale.best(max(planned.reference_g * of_base - body, 0))
+        expected = scale.best(max(round(planned.reference_g * of_base - body, 3), 0))
         if expected is None:
             continue
         middle = scale.steps.index(expected)

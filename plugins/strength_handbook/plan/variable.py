@@ -70,7 +70,7 @@ class OnTop:
             The load; None where it takes a tested value and there is none.
         """
         if self.chain is not None and self.chains is not None:
-            return self._with_chains(self.chain, self.chains, weight_kg)
+            return self._with_chains(self.chain, weight_kg)
         if self.needs_base and base_kg is None:
             return None
         wanted = (base_kg or 0.0) * (self.top_share or 0.0) / 100
@@ -82,14 +82,22 @@ class OnTop:
         load = banded_load(weight_kg, left, right, self.travel.bottom, self.travel.top)
         return Variable(f"bands {pair.left} and {pair.right}", load, pair.mismatch)
 
-    def _with_chains(self, chain: Chain, asked: ChainsOn, weight_kg: float) -> Variable:
-        one = calc_chain(chain)
-        pairs = asked.pairs
-        if pairs is None:
-            share = asked.top_share or 0.0
-            pairs = chain_pairs_for_share(weight_kg, one, self.travel.top, share, chain.pairs)
-        load = chained_load(weight_kg, one, self.travel.bottom, self.travel.top, pairs)
+    def _with_chains(self, chain: Chain, weight_kg: float) -> Variable:
+        pairs = self.chain_pairs(weight_kg)
+        load = chained_load(
+            weight_kg, calc_chain(chain), self.travel.bottom, self.travel.top, pairs
+        )  # fmt: skip
         return Variable(chain_words(chain, pairs), load)
+
+    def chain_pairs(self, weight_kg: float) -> int:
+        """How many pairs of chains hang on a bar of so many kilograms; 0 for bands."""
+        if self.chain is None or self.chains is None:
+            return 0
+        if self.chains.pairs is not None:
+            return self.chains.pairs
+        share = self.chains.top_share or 0.0
+        one = calc_chain(self.chain)
+        return chain_pairs_for_share(weight_kg, one, self.travel.top, share, self.chain.pairs)
 
 
 def band_curves(bands: Mapping[str, Band]) -> dict[str, BandCurve]:

@@ -12,7 +12,7 @@ from strength_handbook.calc.volume import pelland_2025
 from strength_handbook.model.book import Book
 from strength_handbook.model.dose import Clock, ClusterSet, Distance, Dose, Hold, Reps, StripSet
 from strength_handbook.model.exercise import Exercise
-from strength_handbook.model.words import Hazard
+from strength_handbook.model.words import Hazard, Pattern
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,7 +57,9 @@ def slot_volume(
     total_reps = sets * reps * sides
     held = sets * sides * dose.work.seconds if isinstance(dose.work, Hold) else 0.0
     tension = _tension(dose)
-    hard = sets if is_hard(book, dose) else 0.0
+    # A jump is practice of landing and leaving; it is counted by its contacts.
+    counts = exercise.pattern is not Pattern.JUMP and is_hard(book, dose)
+    hard = sets if counts else 0.0
     direct, helping = exercise.muscles.direct, exercise.muscles.helping
     return Volume(
         sets=sets,

@@ -3,13 +3,16 @@
 from collections.abc import Collection, Iterable, Iterator, Sequence
 from typing import Any
 
+from strength_handbook.pages.coach_frame import DRAFTS
 from strength_handbook.pages.page import Site
 
 PLACE = "programs/"
 """The entry of `nav` in mkdocs.yml where the programs go."""
 
 _FIRST = ("index.md",)
-_THEN = ("exercises/index.md", "room.md", "cards.md", "safety.md", "numbers.md", "words.md")
+_THEN = (
+    "my-numbers.md", "exercises/index.md", "room.md", "cards.md", "safety.md", "numbers.md", "words.md",
+)  # fmt: skip
 _LAST = ("tags.md",)
 
 
@@ -49,6 +52,22 @@ def _usual_nav(site: Site, pages: Collection[str]) -> list[str]:
     others = sorted(uri for uri in pages if uri not in placed)
     order = [*_FIRST, PLACE, *_THEN, *others, *_LAST]
     return [uri for uri in order if uri == PLACE or uri in pages]
+
+
+def coach_chapter(drafts: Iterable[str]) -> list[dict[str, Any]]:
+    """The coach's pages as the last chapter of the nav; empty where there are none.
+
+    >>> coach_chapter(["coach/index.md", "coach/hill-run/changes.md"])
+    [{'For the coach': ['coach/index.md', {'Hill run': ['coach/hill-run/changes.md']}]}]
+    """
+    for_all: list[Any] = []
+    programs: dict[str, list[str]] = {}
+    for uri in drafts:
+        folder = uri.removeprefix(DRAFTS).rpartition("/")[0]
+        (programs.setdefault(folder, []) if folder else for_all).append(uri)
+    chapters = [{folder.replace("-", " ").capitalize(): uris} for folder, uris in programs.items()]
+    entries = [*for_all, *chapters]
+    return [{"For the coach": entries}] if entries else []
 
 
 def reading_order(in_nav: Sequence[str], in_site: Sequence[str]) -> list[str]:

@@ -140,6 +140,7 @@ ORDER = r"^[A-Z][1-9]?$"
 FORMS = {
     ID: "",
     ORDER: "an order is a capital letter, with a digit when paired: A, B1, B2",
+    r"^[A-Z]$": "letters are capital, without a digit: [C, D, E]",
     r"^P[1-9][0-9]?$": "profiles are called P1, P2 and so on: numbers only, never a name",
     r"^[^\n]*$": "write it on one line",
 }

@@ -1,5 +1,6 @@
 """Warnings that the coach lets stand: which they are, and which entries no longer hold."""
 
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 
@@ -70,7 +71,7 @@ def _wrong(
     if any(one.severity is Severity.ERROR for one in named):
         text = f"'{entry.finding}' is an error here and can't be accepted; mend it"
         return "finding", "accepted-error", text
-    end = _end(program, entry, named)
+    end = end_of(program, entry, named)
     if end is not None and end < desk.today:
         text = (
             f"accepted until {end}, which is past; look at it again, then mend it or write 'until'"
@@ -79,11 +80,15 @@ def _wrong(
     return None
 
 
-def _end(program: WorkedProgram, entry: Accepted, named: list[Finding]) -> date | None:
+def end_of(program: WorkedProgram, entry: Accepted, named: Iterable[Finding]) -> date | None:
     """The day an entry ends: its own, else the last day of the wave of its last week."""
     if entry.until is not None:
         return entry.until
-    weeks = [week for one in named for week in one.at.weeks]
+    return wave_end(program, [week for one in named for week in one.at.weeks])
+
+
+def wave_end(program: WorkedProgram, weeks: Sequence[int]) -> date | None:
+    """The last day of the wave of the last of some weeks; None where no date is known."""
     start = program.program.start
     if start is None or not weeks:
         return None

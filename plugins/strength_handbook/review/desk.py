@@ -11,6 +11,7 @@ from functools import cached_property
 from itertools import islice
 
 from strength_handbook.model.book import Book
+from strength_handbook.model.program import WEEKDAYS
 from strength_handbook.plan.worked import (
     Worked,
     WorkedProgram,
@@ -21,8 +22,6 @@ from strength_handbook.plan.worked import (
 from strength_handbook.reading.source import Path, Plain, Source
 from strength_handbook.reading.written import Written
 from strength_handbook.review.finding import At, Edit, Spot
-
-_DAYS = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
 
 
 @dataclass(frozen=True, eq=False)
@@ -91,7 +90,7 @@ class SessionAt(WeekAt):
         start, weekday = self.program.program.start, self.session.session.day
         if start is None or weekday is None:
             return None
-        return start + timedelta(weeks=self.number - 1, days=_DAYS.index(weekday))
+        return start + timedelta(weeks=self.number - 1, days=WEEKDAYS.index(weekday))
 
     @property
     def hours(self) -> int | None:
@@ -99,7 +98,7 @@ class SessionAt(WeekAt):
         weekday = self.session.session.day
         if weekday is None:
             return None
-        return 24 * (7 * (self.number - 1) + _DAYS.index(weekday))
+        return 24 * (7 * (self.number - 1) + WEEKDAYS.index(weekday))
 
 
 @dataclass(frozen=True, eq=False)

@@ -2,4 +2,21 @@
 
 from strength_handbook.model.rule_kind import RuleKind
 
-THRESHOLDS: dict[str, RuleKind] = {}
+THRESHOLDS: dict[str, RuleKind] = {
+    "cap-share": RuleKind(
+        95, "%", "A session that takes more of its time cap than this is too near to it.", 50, 100
+    ),
+    "lane-width": RuleKind(
+        1, "m", "Width that one walker or sled needs on a lane; as many as fit go abreast.", 0.5, 10
+    ),
+    "longest-wait": RuleKind(
+        6, "min", "Longest wait for a station in a rotation.", 0, 60
+    ),
+    "run-out": RuleKind(
+        3, "m", "Least free floor beyond the end of a lane for carries and sleds.", 0, 20
+    ),
+    "strip-margin": RuleKind(
+        1.5, "", "Least margin against tipping at every step of stripping a bar in its rack.", 1, 5,
+        "statics with the bar 5 cm off-centre; the factor for a yank is common practice, no source",
+    ),
+}  # fmt: skip

@@ -2,4 +2,53 @@
 
 from strength_handbook.model.rule_kind import RuleKind
 
-THRESHOLDS: dict[str, RuleKind] = {}
+_USUAL = "usual working range among coaches; common practice, no source"
+_SPEED = "position stand 2009: up to 60 % for power; that of 2026, from a summary: 30 to 70 %"
+
+THRESHOLDS: dict[str, RuleKind] = {
+    "reps-over": RuleKind(
+        1, "reps", "So many repetitions more than most people can do are let through.", 0, 10
+    ),
+    "reps-far-over": RuleKind(
+        1.5, "", "From so many times the repetitions most people can do on, a set can't be done.",
+        1, 5,
+    ),
+    "light-share": RuleKind(
+        40, "%", "A main lift that asks for no more of the possible repetitions is light.", 0, 90
+    ),
+    "set-time": RuleKind(
+        60, "s", "Longest set of a main lift outside waves for size or endurance.", 10, 600
+    ),
+    "very-slow-lowering": RuleKind(5, "s", "A lowering from here on counts as very slow.", 2, 30),
+    "very-slow-reps": RuleKind(
+        6, "reps", "Most repetitions of a main lift with a very slow lowering.", 1, 30
+    ),
+    "plates-off": RuleKind(
+        2.5, "%", "How far plates may miss a planned percentage, in points of the tested value.",
+        0, 20,
+    ),
+    "plates-off-light": RuleKind(
+        5, "%", "The same for tested values below the light one.", 0, 30
+    ),
+    "light-base": RuleKind(40, "kg", "A tested value below this is light.", 0, 200),
+    "same-load-weeks": RuleKind(
+        2, "weeks", "Most weeks in a row whose plan rises while the load stays the same.", 1, 20
+    ),
+    "top-share-least": RuleKind(
+        15, "%", "Least share of bands or chains in the load at the top.", 0, 60, _USUAL
+    ),
+    "top-share-most": RuleKind(
+        35, "%", "Largest share of bands or chains in the load at the top.", 5, 90, _USUAL
+    ),
+    "speed-load-least": RuleKind(
+        30, "%", "Least load of a speed set at the top, bands and chains included.", 0, 100, _SPEED
+    ),
+    "speed-load-most": RuleKind(
+        80, "%", "Largest load of a speed set at the top, bands and chains included.", 10, 120,
+        f"{_SPEED}; the rest is for what hangs on the bar",
+    ),
+    "speed-reps": RuleKind(3, "reps", "Most repetitions of a speed set on an interval.", 1, 10),
+    "speed-every-least": RuleKind(30, "s", "Shortest interval of speed sets.", 5, 300),
+    "speed-every-most": RuleKind(120, "s", "Longest interval of speed sets.", 30, 900),
+    "open-sets": RuleKind(1, "sets", "Most open sets in one session.", 0, 20),
+}  # fmt: skip

@@ -12,4 +12,13 @@ THRESHOLDS: dict[str, RuleKind] = {
         120, "s", "Least rest between sets of one lift from 75 % on.", 0, 600, _REST
     ),
     "rest-speed": RuleKind(40, "s", "Least rest after a set lifted as fast as possible.", 0, 600),
+    "joint-hours": RuleKind(
+        48, "h", "Least hours between two days that load the same joint highly.", 0, 168
+    ),
+    "sore-hours": RuleKind(
+        72, "h", "Least hours from slow lowering to speed, a test or an event.",
+        0, 240,
+        "soreness and loss of force last for days, most after 1 to 3; Suchomel and others 2019, "
+        "read in abstract",
+    ),
 }  # fmt: skip

@@ -2,4 +2,25 @@
 
 from strength_handbook.model.rule_kind import RuleKind
 
-THRESHOLDS: dict[str, RuleKind] = {}
+_OLDER = "position statement on older adults 2019: 70 to 85 % of the best single"
+
+THRESHOLDS: dict[str, RuleKind] = {
+    "near-max": RuleKind(
+        90, "%", "Above this share of the best single: with the coach, and with spotters.", 50, 150
+    ),
+    "brace-from": RuleKind(
+        80, "%", "From this share of the best single on, big lifts tempt to hold the breath.",
+        40, 120,
+    ),
+    "long-hold": RuleKind(10, "s", "A hold longer than this counts as long.", 1, 600),
+    "young-test-reps": RuleKind(
+        5, "reps", "Fewest repetitions of a test where under-18s are in the group.", 1, 10
+    ),
+    "older-percent": RuleKind(
+        85, "%", "Highest share of the best single where over-65s are in the group.", 40, 150,
+        _OLDER,
+    ),
+    "older-warm-up": RuleKind(
+        600, "s", "Shortest warm-up where over-65s are in the group.", 0, 3600
+    ),
+}  # fmt: skip

@@ -1,0 +1,78 @@
+"""The page on which members enter their own numbers; they stay in the browser."""
+
+from collections.abc import Iterator
+from typing import Any
+
+from strength_handbook.model.program import Base
+from strength_handbook.model.quantities import in_unit
+from strength_handbook.pages.page import Heading, Page, link
+from strength_handbook.pages.render import render
+from strength_handbook.plan.loads import body_share_g
+from strength_handbook.plan.worked import Worked
+
+URI = "my-numbers.md"
+URL = "my-numbers/"
+BODY_G = (20_000, 300_000)
+BEST_G = (1_000, 500_000)
+"""What may be entered: the limits of the program files."""
+
+
+def my_numbers_page(worked: Worked) -> Page:
+    """The form, and what can be done with what was entered."""
+    html = render(
+        "my_numbers.html",
+        {"fields": list(_fields(worked)), "units": worked.book.room.units, "home": link(URL, "")},
+    )
+    return Page(
+        URI,
+        "My numbers",
+        html,
+        (Heading(2, "kept", "What is kept here"),),
+        description="Enter your body weight and your best lifts once; they stay on this phone",
+        in_nav=True,
+    )
+
+
+def _fields(worked: Worked) -> Iterator[dict[str, Any]]:
+    yield _field("body", "Body weight", "As you step on the scales.", BODY_G, None, worked)
+    seen: set[str] = set()
+    for program in worked.programs:
+        for key, base in program.program.bases.items():
+            if key not in seen:
+                seen.add(key)
+                tables = (base.from_.grams, base.to.grams)
+                hint = _hint(worked, base)
+                yield _field(f"base-{key}", base.name, hint, BEST_G, tables, worked)
+
+
+def _field(
+    name: str,
+    label: str,
+    hint: str,
+    limits: tuple[int, int],
+    tables: tuple[int, int] | None,
+    worked: Worked,
+) -> dict[str, Any]:
+    low, high = limits
+    units = worked.book.room.units
+    return {
+        "name": name,
+        "label": label,
+        "hint": hint,
+        "low": low,
+        "high": high,
+        "tables": tables,
+        "says": f"between {in_unit(low, units)} and {in_unit(high, units)} {units}",
+    }
+
+
+def _hint(worked: Worked, base: Base) -> str:
+    """What exactly to enter."""
+    units = worked.book.room.units
+    reach = f"The tables go from {in_unit(base.from_.grams, units)} to "
+    reach += f"{in_unit(base.to.grams, units)}."
+    if base.kind != "system":
+        return reach
+    share = body_share_g(worked.book.exercises[base.exercise].load, 100.0)
+    body = "your body weight" if share == 100 else f"{share:g} % of your body weight"
+    return f"Everything together: {body} plus what you added, or less the help. {reach}"

@@ -1,0 +1,76 @@
+"""What pages carry for the small tools on a member's phone: scripts, and the days of a program.
+
+The tools are scripts of their own, which only the pages with a tool ask for.
+"""
+
+import json
+from itertools import groupby
+from typing import Any
+
+from markupsafe import Markup
+
+from strength_handbook.model.program import WEEKDAYS
+from strength_handbook.pages.page import link, url_of
+from strength_handbook.pages.render import safe
+from strength_handbook.plan.worked import WorkedProgram, WorkedSession, WorkedWeek
+
+FOLDER = "assets/strength-handbook/tools/"
+OPTIONAL, VARIANTS = 1, 2
+"""What is known of a session, added up."""
+
+
+def scripts(url: str, *names: str) -> Markup:
+    """The scripts of a page's tools; they run once the whole page is there.
+
+    >>> str(scripts("winter/", "days"))
+    '<script src="../assets/strength-handbook/tools/days.js" defer></script>'
+    """
+    tags = (f'<script src="{link(url, FOLDER + name)}.js" defer></script>' for name in names)
+    return safe("".join(tags))
+
+
+def block(name: str, data: Any) -> Markup:
+    """A block of data that a script reads.
+
+    >>> str(block("sh-x", ["<b>"]))
+    '<script type="application/json" class="sh-x">["\\\\u003cb>"]</script>'
+    """
+    text = json.dumps(data, ensure_ascii=False, separators=(",", ":"), allow_nan=False)
+    # No text of a coach's may end the element.
+    text = text.replace("<", "\\u003c")
+    return safe(f'<script type="application/json" class="{name}">{text}</script>')
+
+
+def days_data(program: WorkedProgram, url: str) -> Markup:
+    """On which days a program has which sessions; what today is, the phone's own clock says.
+
+    Weeks with the same sessions stand together: first week, last week, sessions. Each session is
+    its id, title, weekday (0 is Monday, -1 where none is set), and what is known of it.
+    """
+    runs = [
+        [weeks[0].week, weeks[-1].week, sessions]
+        for sessions, weeks in (
+            (sessions, list(group)) for sessions, group in groupby(program.weeks, key=_sessions)
+        )
+    ]
+    start = program.program.start
+    return block(
+        "sh-days",
+        {
+            "id": program.id,
+            "at": link(url, url_of(f"{program.id}/index.md")),
+            "start": start.isoformat() if start else None,
+            "runs": runs,
+        },
+    )
+
+
+def _sessions(week: WorkedWeek) -> list[list[Any]]:
+    return [_session(one) for one in week.sessions]
+
+
+def _session(one: WorkedSession) -> list[Any]:
+    written = one.session
+    day = WEEKDAYS.index(written.day) if written.day else -1
+    known = OPTIONAL * written.optional + VARIANTS * bool(written.variants)
+    return [one.id, written.title, day, known]

@@ -1,0 +1,171 @@
+"""One difference between two publications of a program."""
+
+import json
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass, replace
+from enum import StrEnum
+from typing import Any
+
+
+class Kind(StrEnum):
+    """What changed, in the order of a list for the coach."""
+
+    PROGRAM = "program"
+    RULE = "house-rule"
+    LIFTER = "lifter"
+    NOTICE = "notice"
+    SAFETY = "safety"
+    TEXT = "text"
+    WEEK_GONE = "week-gone"
+    WEEK_NEW = "week-new"
+    WEEK = "week"
+    SESSION_GONE = "session-gone"
+    SESSION_NEW = "session-new"
+    SESSION = "session"
+    EXERCISE_GONE = "exercise-gone"
+    EXERCISE_NEW = "exercise-new"
+    EXERCISE_SWAPPED = "exercise-swapped"
+    EXERCISE_MOVED = "exercise-moved"
+    LOAD = "load"
+    DOSE = "dose"
+    DOORS = "doors"
+    METHOD = "method"
+    VARIANT = "variant"
+    MINUTES = "minutes"
+    VOLUME = "volume"
+
+
+@dataclass(frozen=True, slots=True)
+class Pair:
+    """One value then and now; None where there was or is none.
+
+    Attributes:
+        key: its name in the data, such as ``rest_s`` or ``P1.load_kg``.
+        before: then.
+        after: now.
+    """
+
+    key: str
+    before: Any
+    after: Any
+
+
+@dataclass(frozen=True)
+class Change:
+    """Something that is different, in all weeks in which it is different in the same way.
+
+    Attributes:
+        kind: what changed.
+        pairs: the values.
+        weeks: where; empty where it is about no week.
+        session: id of the session, or empty.
+        title: its title.
+        order: letter of the slot, or empty.
+        exercise: id of the exercise, or empty.
+        name: its name.
+    """
+
+    kind: Kind
+    pairs: tuple[Pair, ...] = ()
+    weeks: tuple[int, ...] = ()
+    session: str = ""
+    title: str = ""
+    order: str = ""
+    exercise: str = ""
+    name: str = ""
+
+    def pair(self, key: str) -> Pair | None:
+        """The value of a name, where it is different."""
+        return next((pair for pair in self.pairs if pair.key == key), None)
+
+
+@dataclass(frozen=True)
+class Changes:
+    """Everything that is different in one program.
+
+    Attributes:
+        program: id of the program.
+        before: the version then; empty where none was written.
+        after: the version now.
+        items: the changes, in order of kinds, weeks, sessions and slots.
+        names: names of all exercises by id, the present ones first.
+    """
+
+    program: str
+    before: str
+    after: str
+    items: tuple[Change, ...]
+    names: Mapping[str, str]
+
+    @property
+    def unmarked(self) -> tuple[Change, ...]:
+        """Changes that may stand on a page or card, while the version is still the same.
+
+        A threshold of a check alone stands on none.
+        """
+        if self.before != self.after:
+            return ()
+        return tuple(item for item in self.items if item.kind is not Kind.RULE)
+
+
+def differences(
+    before: Mapping[str, Any],
+    after: Mapping[str, Any],
+    *,
+    without: Iterable[str] = (),
+    prefix: str = "",
+    both: bool = True,
+) -> Iterator[Pair]:
+    """Keys whose values differ, in a fixed order.
+
+    Args:
+        before: then.
+        after: now.
+        without: keys that are looked at elsewhere.
+        prefix: put before each key.
+        both: leave out keys that only one side has: the other side may not have known them.
+    """
+    left_out = set(without)
+    keys = before.keys() & after.keys() if both else before.keys() | after.keys()
+    for key in sorted(keys - left_out):
+        then, now = before.get(key), after.get(key)
+        if not same(then, now):
+            yield Pair(f"{prefix}{key}", then, now)
+
+
+def same(then: Any, now: Any) -> bool:
+    """True for equal values; a number is the same with and without a decimal point.
+
+    >>> same(2, 2.0), same(1, True), same([1], [1.0]), same({"a": 1}, {"a": 2})
+    (True, False, True, False)
+    """
+    if isinstance(then, bool) or isinstance(now, bool):
+        return then is now
+    if isinstance(then, dict) and isinstance(now, dict):
+        return then.keys() == now.keys() and all(same(then[key], now[key]) for key in then)
+    if isinstance(then, list) and isinstance(now, list):
+        return len(then) == len(now) and all(map(same, then, now))
+    return bool(then == now)
+
+
+def together(changes: Iterable[Change]) -> tuple[Change, ...]:
+    """The same change in several weeks as one, and all in order."""
+    merged: dict[str, Change] = {}
+    for one in changes:
+        key = repr((one.kind, one.session, one.order, one.exercise, _plain(one.pairs)))
+        known = merged.get(key, one)
+        merged[key] = replace(known, weeks=tuple(sorted({*known.weeks, *one.weeks})))
+    return tuple(sorted(merged.values(), key=_order))
+
+
+def _plain(pairs: tuple[Pair, ...]) -> str:
+    values = [[pair.key, pair.before, pair.after] for pair in pairs]
+    return json.dumps(values, sort_keys=True, default=str)
+
+
+def _order(one: Change) -> tuple[Any, ...]:
+    kinds = list(Kind)
+    return (
+        kinds.index(one.kind), one.weeks[:1], one.session, one.order, one.exercise,
+        _plain(one.pairs),
+    )  # fmt: skip

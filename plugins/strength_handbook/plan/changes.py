@@ -1,0 +1,159 @@
+"""What is different between an earlier publication of a program and the present one.
+
+The earlier data may be of an older handbook and lack keys: what one side does not know is not
+compared. The order of lists does not matter; weeks, sessions, slots, lifters and doors are found
+by their names.
+"""
+
+from collections.abc import Iterator
+
+from strength_handbook.plan.change import Change, Changes, Kind, Pair, differences, together
+from strength_handbook.plan.earlier import Data, pairs_of, part, parts, weeks_of
+from strength_handbook.plan.slot_changes import variant_changes, week_slots
+
+_HEAD = ("schema", "program", "version", "weeks", "lifters", "exercises", "rules", "notices")
+_SAFETY = ("hazards", "cautions", "stop", "spotting")
+
+
+def compare(before: Data, after: Data) -> Changes:
+    """All changes from one `data/<program>.json` to another; never raises."""
+    names = _names(before) | _names(after)
+    found = [
+        *_program(before, after),
+        *_rules(before, after),
+        *_lifters(before, after),
+        *_exercises(before, after),
+        *_weeks(before, after, names),
+    ]
+    return Changes(
+        str(after.get("program", "")),
+        _version(before),
+        _version(after),
+        together(found),
+        names,
+    )
+
+
+def _version(data: Data) -> str:
+    version = data.get("version")
+    return version if isinstance(version, str) else ""
+
+
+def _names(data: Data) -> dict[str, str]:
+    several = part(data, "exercises")
+    found = {key: part(several, key).get("name") for key in several}
+    return {key: name for key, name in found.items() if isinstance(name, str)}
+
+
+def _program(before: Data, after: Data) -> Iterator[Change]:
+    pairs = tuple(differences(before, after, without=_HEAD))
+    if pairs:
+        yield Change(Kind.PROGRAM, pairs)
+    pairs = tuple(differences(part(before, "notices"), part(after, "notices")))
+    if pairs:
+        yield Change(Kind.NOTICE, pairs)
+
+
+def _rules(before: Data, after: Data) -> Iterator[Change]:
+    for pair in differences(part(before, "rules"), part(after, "rules")):
+        yield Change(Kind.RULE, (pair,))
+
+
+def _lifters(before: Data, after: Data) -> Iterator[Change]:
+    then, now = parts(before, "lifters", "id"), parts(after, "lifters", "id")
+    for key in sorted(then.keys() | now.keys()):
+        if key not in then or key not in now:
+            word = (None, key) if key in now else (key, None)
+            yield Change(Kind.LIFTER, (Pair(key, *word),))
+            continue
+        pairs = [
+            *differences(then[key], now[key], without=("id", "bases"), prefix=f"{key}."),
+            *differences(
+                part(then[key], "bases"), part(now[key], "bases"), prefix=f"{key}.", both=False
+            ),
+        ]
+        if pairs:
+            yield Change(Kind.LIFTER, tuple(pairs))
+
+
+def _exercises(before: Data, after: Data) -> Iterator[Change]:
+    then, now = part(before, "exercises"), part(after, "exercises")
+    used = _weeks_of_exercises(after)
+    for key in sorted(then.keys() & now.keys()):
+        old, new = part(then, key), part(now, key)
+        every = tuple(differences(old, new, without=("doors",)))
+        doors = tuple(differences(part(old, "doors"), part(new, "doors"), both=False))
+        safety = tuple(pair for pair in every if pair.key in _SAFETY)
+        other = tuple(pair for pair in every if pair.key not in _SAFETY)
+        name = str(new.get("name") or key)
+        for kind, pairs in ((Kind.SAFETY, safety), (Kind.TEXT, other), (Kind.DOORS, doors)):
+            if pairs:
+                weeks = used.get(key, ()) if kind is Kind.SAFETY else ()
+                yield Change(kind, pairs, weeks, exercise=key, name=name)
+
+
+def _weeks_of_exercises(data: Data) -> dict[str, tuple[int, ...]]:
+    used: dict[str, set[int]] = {}
+    for week, one in weeks_of(data).items():
+        for session in parts(one, "sessions", "id").values():
+            for _, exercise in pairs_of(session, "slots", "order", "exercise"):
+                used.setdefault(exercise, set()).add(week)
+    return {key: tuple(sorted(weeks)) for key, weeks in used.items()}
+
+
+def _weeks(before: Data, after: Data, names: dict[str, str]) -> Iterator[Change]:
+    then, now = weeks_of(before), weeks_of(after)
+    for week in sorted(then.keys() | now.keys()):
+        if week not in now:
+            yield Change(Kind.WEEK_GONE, weeks=(week,))
+        elif week not in then:
+            yield Change(Kind.WEEK_NEW, weeks=(week,))
+        else:
+            yield from _week(week, then[week], now[week], names)
+
+
+def _week(week: int, then: Data, now: Data, names: dict[str, str]) -> Iterator[Change]:
+    pairs = tuple(differences(then, now, without=("week", "volume", "sessions")))
+    if pairs:
+        yield Change(Kind.WEEK, pairs, (week,))
+    volume = tuple(_volume(part(then, "volume"), part(now, "volume")))
+    if volume:
+        yield Change(Kind.VOLUME, volume, (week,))
+    old, new = parts(then, "sessions", "id"), parts(now, "sessions", "id")
+    for key in sorted(old.keys() | new.keys()):
+        title = str((new.get(key) or old.get(key) or {}).get("title") or key)
+        here = Change(Kind.SESSION, (), (week,), key, title)
+        if key not in new:
+            yield Change(Kind.SESSION_GONE, (), (week,), key, title)
+        elif key not in old:
+            yield Change(Kind.SESSION_NEW, (), (week,), key, title)
+        else:
+            # The week's sums already hold what changed in a session.
+            yield from _session(here, old[key], new[key], names, sums=not volume)
+
+
+def _session(
+    here: Change, then: Data, now: Data, names: dict[str, str], *, sums: bool
+) -> Iterator[Change]:
+    def change(kind: Kind, pairs: tuple[Pair, ...]) -> Iterator[Change]:
+        if pairs:
+            yield Change(kind, pairs, here.weeks, here.session, here.title)
+
+    own = ("id", "slots", "variants", "volume", "minutes")
+    yield from change(Kind.SESSION, tuple(differences(then, now, without=own)))
+    minutes = tuple(pair for pair in differences(then, now) if pair.key == "minutes")
+    yield from change(Kind.MINUTES, minutes)
+    if sums:
+        yield from change(Kind.VOLUME, tuple(_volume(part(then, "volume"), part(now, "volume"))))
+    slots = list(week_slots(here, then, now, names))
+    yield from slots
+    yield from change(Kind.VARIANT, tuple(variant_changes(then, now, follow=bool(slots))))
+
+
+def _volume(then: Data, now: Data) -> Iterator[Pair]:
+    sums = ("hard_sets", "tonnage_kg")
+    yield from differences(then, now, without=sums)
+    # An example lifter that one side does not have says nothing about the program.
+    for key, both in zip(sums, (False, True), strict=True):
+        if key in then and key in now:
+            yield from differences(part(then, key), part(now, key), prefix=f"{key}.", both=both)

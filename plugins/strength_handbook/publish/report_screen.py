@@ -1,0 +1,118 @@
+"""Findings and changes for a person at a terminal: grouped, coloured, with room to breathe."""
+
+import shutil
+import textwrap
+from collections.abc import Iterator, Sequence
+from itertools import groupby
+
+import click
+
+from strength_handbook.checked import counted
+from strength_handbook.pages.change_words import HEADINGS, said, where
+from strength_handbook.pages.member_lines import member_lines
+from strength_handbook.plan.change import Changes
+from strength_handbook.publish.report import NOUNS, sum_line
+from strength_handbook.publish.since import Since
+from strength_handbook.reading.problem import Problem, Severity
+from strength_handbook.review.check import Family
+from strength_handbook.review.finding import Reported
+
+COLOURS = {Severity.ERROR: "red", Severity.WARN: "yellow", Severity.NOTE: "blue"}
+FILES = "Files"
+"""Under this stand the problems of reading and of entries in `accepted`."""
+
+_ORDER = [FILES, *(str(family) for family in Family)]
+_WIDEST = 100
+_NARROWEST = 40
+
+
+def on_screen(
+    problems: Sequence[Problem],
+    shown: str,
+    accepted: int = 0,
+    since: Since | None = None,
+    width: int | None = None,
+) -> Iterator[str]:
+    """Errors, then warnings, then notes; within them by family; at last the sums.
+
+    Args:
+        problems: the findings.
+        shown: name of the folder.
+        accepted: how many findings may stand.
+        since: an earlier publication, or None where nobody asked.
+        width: columns of the terminal; its own if left out.
+    """
+    columns = shutil.get_terminal_size().columns if width is None else width
+    width = min(max(columns, _NARROWEST), _WIDEST)
+    for severity in Severity:
+        several = [problem for problem in problems if problem.severity is severity]
+        if several:
+            yield from _severity(severity, several, width)
+    for program, changes in (since.changes if since else {}).items():
+        yield from _changes(changes, since.files[program] if since else "", width)
+    if accepted:
+        yield _wrapped(f"{counted(accepted, 'finding')} accepted, each with a reason in "
+                       "program.yml", width, "")  # fmt: skip
+    colour = next((COLOURS[one] for one in Severity if _has(problems, one)), "green")
+    yield click.style(sum_line(problems, shown), fg=colour, bold=True)
+
+
+def _has(problems: Sequence[Problem], severity: Severity) -> bool:
+    return any(problem.severity is severity for problem in problems)
+
+
+def _severity(severity: Severity, several: Sequence[Problem], width: int) -> Iterator[str]:
+    title = counted(len(several), NOUNS[severity]).upper()
+    yield click.style(title, fg=COLOURS[severity], bold=True)
+    yield ""
+    in_order = sorted(several, key=lambda problem: _ORDER.index(_family(problem)))
+    for family, group in groupby(in_order, key=_family):
+        yield click.style(family, bold=True, underline=True)
+        for problem in group:
+            yield from _problem(problem, width)
+            yield ""
+
+
+def _family(problem: Problem) -> str:
+    family = str(problem.family) if isinstance(problem, Reported) else ""
+    return family if family in _ORDER else FILES
+
+
+def _problem(problem: Problem, width: int) -> Iterator[str]:
+    place = click.style(f"{problem.file}:{problem.line}:{problem.column}", bold=True)
+    yield f"  {place}  {click.style(problem.slug, fg=COLOURS[problem.severity])}"
+    text, change = problem.text, problem.change if isinstance(problem, Reported) else ""
+    if change:
+        # The line for pipes has the change at its end; here it gets a line of its own.
+        text = text.removesuffix(change).removesuffix(" Smallest change: ")
+    yield _wrapped(text, width, "    ")
+    if change:
+        yield click.style(_wrapped(f"Smallest change: {change}", width, "      "), fg="green")
+
+
+def _changes(changes: Changes, file: str, width: int) -> Iterator[str]:
+    since = f"version {changes.before}, " if changes.before else ""
+    yield click.style(f"CHANGED IN {changes.program.upper()}", bold=True)
+    yield _wrapped(f"since {since}{file}", width, "")
+    yield ""
+    if not changes.items:
+        yield "  Nothing."
+        yield ""
+        return
+    if lines := member_lines(changes):
+        yield click.style("Members read", bold=True, underline=True)
+        yield from (_wrapped(line, width, "  ") for line in lines)
+        yield ""
+    for heading, group in groupby(changes.items, key=lambda item: HEADINGS[item.kind]):
+        yield click.style(heading, bold=True, underline=True)
+        for item in group:
+            yield _wrapped(where(item), width, "  ")
+            yield _wrapped(said(item), width, "      ")
+        yield ""
+
+
+def _wrapped(text: str, width: int, indent: str) -> str:
+    return textwrap.fill(
+        text, width, initial_indent=indent, subsequent_indent=indent,
+        break_long_words=False, break_on_hyphens=False,
+    )  # fmt: skip

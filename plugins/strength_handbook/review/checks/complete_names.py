@@ -1,0 +1,36 @@
+"""Does every exercise have a name of its own?"""
+
+from collections.abc import Iterator
+
+from strength_handbook.reading.problem import Severity
+from strength_handbook.reading.suggest import quoted
+from strength_handbook.review.check import Check, Family, check
+from strength_handbook.review.desk import Desk
+from strength_handbook.review.finding import Change, Finding
+
+
+@check(
+    "name-twice",
+    Family.COMPLETE,
+    Severity.WARN,
+    what="Names and other names of all exercises, held against each other without regard to "
+    "capitals, spaces and hyphens.",
+    why="Under one name two histories are mixed, and members open the wrong page.",
+)
+def name_twice(this: Check, desk: Desk) -> Iterator[Finding]:
+    """Two exercises that are called the same."""
+    first: dict[str, str] = {}
+    for key, exercise in sorted(desk.book.exercises.items()):
+        for place, name in (("name", exercise.name), ("also", exercise.also)):
+            if name is None:
+                continue
+            other = first.setdefault(_plain(name), key)
+            if other != key:
+                text = f"{quoted(name)} is what exercise {other} is called too"
+                change = Change("give one of them another name, or keep one file")
+                spot = desk.exercise_spot(key, place)
+                yield this.finds_in(spot, f"exercise {key}", text, change=change)
+
+
+def _plain(name: str) -> str:
+    return "".join(letter for letter in name.casefold() if letter.isalnum())

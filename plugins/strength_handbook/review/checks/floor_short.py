@@ -1,0 +1,165 @@
+"""Is there enough of everything at every minute, for all pairs and start groups?"""
+
+from collections.abc import Callable, Iterable, Iterator, Sequence
+
+from strength_handbook.plan.floor import Clock, Plan
+from strength_handbook.plan.floor_advice import (
+    MOST_APART,
+    apart_that_clears,
+    members_that_fit,
+    met_shortages,
+    rotation_that_fits,
+)
+from strength_handbook.plan.floor_needs import thing_name
+from strength_handbook.plan.floor_use import Floor, Shortage
+from strength_handbook.reading.problem import Severity
+from strength_handbook.review.check import Check, Family, check
+from strength_handbook.review.checks.floor_minutes import rotate_change
+from strength_handbook.review.desk import Desk
+from strength_handbook.review.finding import Change, Edit, Finding, Spot
+from strength_handbook.review.floors import FloorAt, by_session, exercise_spot, floors
+
+_Meet = Callable[[Clock, Plan], bool]
+
+
+@check(
+    "floor-short",
+    Family.FLOOR,
+    Severity.ERROR,
+    what="How many of each thing all pairs and start groups use at each minute, against how many "
+    "the room has.",
+    why="Whoever finds the station taken waits in the cold, or does something else.",
+    rules=("lane-width",),
+    source="counting, with the minutes of the session",
+)
+def floor_short(this: Check, desk: Desk) -> Iterator[Finding]:
+    """Things of which more are in use than there are."""
+    yield from _within_a_group(this, desk)
+    yield from _between_groups(this, desk)
+
+
+@check(
+    "plates-short",
+    Family.FLOOR,
+    Severity.WARN,
+    what="Plates and hand weights of each size in use at each minute, with the loads of the "
+    "example lifters in turn, against what the room has. Every rack counts with its own plates.",
+    why="The last pair finds no plates of its size, and lifts something else.",
+    source="counting; that the group lifts like the example lifters is an estimate",
+)
+def plates_short(this: Check, desk: Desk) -> Iterator[Finding]:
+    """Sizes of plates or hand weights that are short at some minute."""
+    for one in floors(desk):
+        for short in one.floor.short_sizes:
+            name = thing_name(desk.book.room, short.thing)
+            text = f"minute {short.minute:.0f}: {_count(short, name)}"
+            more = short.needed - short.owned
+            change = Change(f"bring {more} more, or let a pair begin with another letter")
+            at = one.slots[short.orders[0]]
+            yield this.finds(at, text, spot=exercise_spot(at), change=change)
+
+
+def _within_a_group(this: Check, desk: Desk) -> Iterator[Finding]:
+    """Shortages of one start group: a rotation may end them."""
+    for weeks in by_session(desk):
+        short = [one for one in weeks if one.own.shortages]
+        change = _rotation(desk, weeks, short) if short else None
+        for one in short:
+            for order, several in _by_slot(one.own.shortages).items():
+                at = one.slots[order]
+                yield this.finds(at, _text(desk, several), spot=exercise_spot(at), change=change)
+
+
+def _between_groups(this: Check, desk: Desk) -> Iterator[Finding]:
+    """Shortages where start groups meet: more time between their starts ends them."""
+    changes: dict[str, Change] = {}
+    for one in floors(desk):
+        own = {short.thing for short in one.own.shortages}
+        shortages = tuple(short for short in one.floor.shortages if short.thing not in own)
+        if one.plan.starts == 1 or not shortages:
+            continue
+        program = one.at.program.id
+        if program not in changes:
+            changes[program] = apart_change(desk, one, _meet)
+        yield this.finds(
+            one.at, _text(desk, shortages), spot=apart_spot(desk, one), change=changes[program]
+        )
+
+
+def apart_spot(desk: Desk, one: FloorAt) -> Spot:
+    """Where the time between the starts is written, or the group."""
+    written = desk.program_spot(one.at.program.id, "group", "apart")
+    if written.path in written.source.marks:
+        return written
+    return desk.program_spot(one.at.program.id, "group")
+
+
+def apart_change(desk: Desk, one: FloorAt, meet: _Meet) -> Change:
+    """The least time between starts with which no groups meet in any session of the program."""
+    clocks = [other.clock for other in floors(desk) if other.at.program is one.at.program]
+    apart = apart_that_clears(clocks, meet)
+    if apart is None:
+        return Change(
+            f"even {MOST_APART} min apart they meet; let fewer groups start, or one on another day"
+        )
+    path = ("group", "apart")
+    file = desk.program_spot(one.at.program.id).source.file
+    return Change(f"write 'apart: {apart:g} min'", (Edit(file, path, f"{apart:g} min"),))
+
+
+def _meet(clock: Clock, plan: Plan) -> bool:
+    return bool(met_shortages(clock, plan))
+
+
+def _rotation(desk: Desk, weeks: Sequence[FloorAt], short: Iterable[FloorAt]) -> Change:
+    """The shortest rotation that ends the queues in all weeks of a session."""
+    cap = weeks[0].at.program.program.time_cap
+
+    def fits(floor: Floor) -> bool:
+        return not floor.shortages and (cap is None or floor.minutes <= cap / 60)
+
+    every = [shortage for one in short for shortage in one.own.shortages]
+    letters = {order[0] for shortage in every for order in shortage.orders}
+    run = rotation_that_fits([one.clock for one in weeks], letters, fits)
+    if run:
+        return rotate_change(weeks[0], run)
+    members = members_that_fit([one.clock for one in weeks])
+    if not members:
+        return Change("not even one pair can do this here; choose another exercise")
+    group = desk.program_spot(weeks[0].at.program.id, "group", "members")
+    return Change(
+        f"write 'members: {members}' and let the others come in a start group of their own",
+        (Edit(group.source.file, group.path, members),),
+    )
+
+
+def _by_slot(shortages: Iterable[Shortage]) -> dict[str, list[Shortage]]:
+    """Shortages by the slot that needs the thing first."""
+    found: dict[str, list[Shortage]] = {}
+    for short in shortages:
+        found.setdefault(short.orders[0], []).append(short)
+    return found
+
+
+def _text(desk: Desk, shortages: Sequence[Shortage]) -> str:
+    """What is short first; of several things the one that stands first in the room's file."""
+    room = desk.book.room
+    places = list(room.names())
+    first, *more = sorted(
+        shortages,
+        key=lambda short: (
+            short.minute,
+            places.index(short.thing) if short.thing in places else len(places),
+        ),
+    )
+    name = thing_name(room, first.thing)
+    text = f"minute {first.minute:.0f}: {_count(first, name)} ({', '.join(first.orders)})"
+    if more:
+        names = list(dict.fromkeys(thing_name(room, short.thing) for short in more))
+        text += f"; also short: {', '.join(names)}"
+    return text
+
+
+def _count(short: Shortage, name: str) -> str:
+    verb = "is" if short.needed == 1 else "are"
+    return f"{short.needed} of '{name}' {verb} needed at once, the room has {short.owned}"

@@ -1,0 +1,128 @@
+/* Loads in words, as the pages print them: pure functions, no page in here. */
+(function (site) {
+  'use strict';
+
+  const SPACE = '\u00a0';
+  const POUND = 453.59237;
+
+  /** Grams as a number in the site's unit, without needless zeros; negative with a proper minus. */
+  function bare(grams, units) {
+    const size = Math.abs(grams);
+    let text;
+    if (units === 'lb') {
+      const pounds = size / POUND;
+      const quarter = Math.round(pounds * 4) / 4;
+      // Every plate may be half a gram off: what comes near a quarter is meant as one.
+      text = Math.abs(pounds - quarter) < 0.03 ? String(quarter) : String(Number(pounds.toFixed(1)));
+    } else text = String(size / 1000);
+    return grams < 0 && text !== '0' ? '−' + text : text;
+  }
+
+  const mass = (grams, units) => bare(grams, units) + SPACE + units;
+
+  /** A percentage, no finer than half a point where it is not whole. */
+  function percent(value) {
+    const nearest = Math.round(value * 2) / 2;
+    return (value === nearest ? String(value) : value.toFixed(0)) + SPACE + '%';
+  }
+
+  /** What is wanted, no finer than a tenth. */
+  function planned(mg, units) {
+    const step = units === 'lb' ? 45.359237 : 100;
+    const tenths = mg / 1000 / step;
+    // Halves go to the even tenth, as the build prints them.
+    const near = Math.abs(tenths % 1) === 0.5 ? 2 * Math.round(tenths / 2) : Math.round(tenths);
+    return mass(Math.round(near * step), units);
+  }
+
+  /** What a bar, a sled or a belt weighs itself, unless its name says so: ``trap bar 25``. */
+  function own(scale, units) {
+    const alone = bare(scale.own - (scale.collars || 0), units);
+    const name = scale.on.split(/\s/).includes(alone) ? scale.on : scale.on + ' ' + alone;
+    return scale.collars ? name + ' + collars ' + bare(scale.collars, units) : name;
+  }
+
+  const joined = (parts, units) => parts.map(part => bare(part, units)).join(' · ');
+
+  /** How a load is put together: ``= trap bar 25 + 25 · 15 · 1.25 a side``; empty where one thing. */
+  function made(load, units) {
+    const { scale, parts } = load;
+    if (!scale || load.grams === null || load.help) return '';
+    const list = joined(parts, units);
+    switch (scale.kind) {
+      case 'bar': return '= ' + own(scale, units) + (list ? ' + ' + list + ' a side' : ', empty');
+      case 'hung':
+        if (!load.grams) return '';
+        if (!scale.own) return list ? '= ' + list + ' on the ' + scale.on : '';
+        return '= ' + own(scale, units) + (list ? ' + ' + list : ', empty');
+      case 'pivot': return list ? '= ' + list + ' on the free end' : '';
+      case 'pin':
+        return parts.length ? '= pin ' + bare(parts[0], units) +
+          (parts.length > 1 ? ' + ' + bare(parts[1], units) : '') : '';
+      default: return '';
+    }
+  }
+
+  /** The load itself: ``107.5 kg``, ``+7.5 kg``, ``7 kg of help``. */
+  function amount(load, units) {
+    const { scale } = load;
+    if (load.help) return mass(load.help, units) + ' of help';
+    if (load.grams === null) {
+      const steps = scale ? scale.steps : [];
+      const end = !steps.length ? ''
+        : load.wanted < steps[0][0] * 1000 ? '; the lightest here is ' + mass(steps[0][0], units)
+          : '; the heaviest here is ' + mass(steps[steps.length - 1][0], units);
+      return 'planned ' + planned(load.wanted, units) + end;
+    }
+    if (scale && scale.kind === 'pivot' && !load.grams) return 'bare bar';
+    if (load.body || !scale) return load.grams ? '+' + mass(load.grams, units) : 'body weight';
+    return mass(load.grams, units) + (scale.each ? ' in each hand' : '');
+  }
+
+  /** The plan, where what can be put on is another percentage of it; else empty. */
+  function apart(load, lists) {
+    if (!load.reference || load.grams === null) return '';
+    const body = Number(load.body) / 1e8;
+    const actual = (100 * (load.grams + body)) / load.reference;
+    const wanted = (100 * (load.wanted / 1000 + body)) / load.reference;
+    if (Math.abs(actual - wanted) <= lists.show_planned_from / 1e6) return '';
+    return 'planned ' + planned(load.wanted, lists.units) + ', this is ' + percent(actual);
+  }
+
+  /** Half kilograms or whole pounds, as bands and chains are counted. */
+  const counted = (count, units) => String(units === 'lb' ? count : count / 2);
+
+  /** Bands or chains: ``with bands a and b 27 kg at the bottom …``. */
+  function onTop(found, units) {
+    const name = found.what.startsWith('bands ') ? 'bands' : 'chains';
+    return 'with ' + found.what + ': ' + counted(found.bottom, units) + ' to ' +
+      counted(found.top, units) + SPACE + units + ', bottom to top (' + counted(found.middle, units) +
+      ' half-way, ' + percent(found.share) + ' ' + name + ' at the top)';
+  }
+
+  /** Which band takes so much off, as the examples say it; empty where none is asked for. */
+  function helping(recipe, load, lists) {
+    if (!recipe.k || !load.help || !lists.help.length) return '';
+    const { help, reference } = load;
+    const band = lists.help.find(one => one[1] >= help);
+    const body = Number(load.body) / 1e8;
+    const share = grams => (100 * grams) / reference;
+    if (reference && (!band || help < band[1] - help)) {
+      const off = Math.abs(share(load.wanted / 1000));
+      if (off <= lists.near_enough / 1e6) {
+        return 'body weight alone is near enough: ' + percent(share(body));
+      }
+    }
+    if (!band) return 'more than any one band here (' + lists.help[lists.help.length - 1][0] + ')';
+    return 'band ' + band[0] + ', about ' + mass(band[1], lists.units) + ' off' +
+      (reference ? ': ' + percent(share(body - band[1])) : '');
+  }
+
+  /** Two loads as a range, or one where they are the same. */
+  function span(two, units) {
+    const [low, high] = two.map(load => amount(load, units));
+    return low === high ? low : low + ' to ' + high;
+  }
+
+  site.words = { bare, mass, percent, planned, joined, made, amount, apart, onTop, helping, span };
+})((globalThis.strengthHandbook = globalThis.strengthHandbook || {}));

@@ -1,0 +1,40 @@
+/* My set-up numbers, kept per exercise and shown in every session; and which week was opened last. */
+(function ({ store, mine: { make } }) {
+  'use strict';
+
+  const isSetUp = value => !Array.isArray(value) && Object.values(value).every(
+    text => typeof text === 'string' && text.length <= 60);
+  const read = id => store.get('setup/' + id, isSetUp) || {};
+
+  /** A set-up in one line; empty where nothing is kept. */
+  function line(id) {
+    const said = Object.entries(read(id)).map(([name, text]) => (name === 'note' ? text : `${name} ${text}`));
+    return said.length ? 'My set-up: ' + said.join(' · ') : '';
+  }
+
+  document.querySelectorAll('article[data-exercise]').forEach(slot => {
+    const text = line(slot.dataset.exercise);
+    if (text) slot.querySelector('.sh-dose').after(make('p', 'sh-setup', text));
+  });
+  const week = /([^/]+)\/week-(\d\d)\//.exec(location.pathname);
+  if (week) store.set('last/' + week[1], +week[2]);
+
+  const form = document.querySelector('[data-sh-setup]');
+  if (!form) return;
+  const id = form.dataset.shSetup;
+  const shown = form.parentNode;
+  const now = make('p', 'sh-setup', line(id));
+  shown.before(now);
+  shown.hidden = false;
+  for (const [name, text] of Object.entries(read(id))) {
+    if (form.elements[name]) form.elements[name].value = text;
+  }
+  form.addEventListener('submit', event => {
+    event.preventDefault();
+    const kept = [...new FormData(form)].filter(([, text]) => text.trim());
+    if (kept.length) store.set('setup/' + id, Object.fromEntries(kept));
+    else store.remove('setup/' + id);
+    form.lastElementChild.textContent = store.trouble() || 'Kept on this phone.';
+    now.textContent = line(id);
+  });
+})(globalThis.strengthHandbook);

@@ -1,0 +1,124 @@
+/* Two or three lifters on one bar: who lifts when, and which plates change in between. */
+(function (site) {
+  'use strict';
+
+  /** What comes off and goes on one side, in that order; lists of plates from inner to outer. */
+  function change(from, to) {
+    let same = 0;
+    while (same < from.length && from[same] === to[same]) same += 1;
+    return { off: from.slice(same).reverse(), on: to.slice(same) };
+  }
+
+  /** Plates moved on one side when all lift in turn, from the empty bar to the last set. */
+  function count(stacks, sets) {
+    let [moves, bar] = [0, []];
+    for (let set = 0; set < sets * stacks.length; set += 1) {
+      const { off, on } = change(bar, bar = stacks[set % stacks.length]);
+      moves += off.length + on.length;
+    }
+    return moves;
+  }
+
+  const orders = places => (places.length < 2 ? [places] : places.flatMap(first =>
+    orders(places.filter(one => one !== first)).map(rest => [first, ...rest])));
+
+  /** The order with the fewest moves, the first of equal ones: {order, moves, most}. */
+  function plan(stacks, sets) {
+    const all = orders([...stacks.keys()])
+      .map(order => ({ order, moves: count(order.map(place => stacks[place]), sets) }))
+      .sort((a, b) => a.moves - b.moves);
+    return { ...all[0], most: all[all.length - 1].moves };
+  }
+
+  site.together = { change, plan };
+  const form = document.querySelector('[data-sh-together]');
+  if (!form) return;
+  const { days, store, loads, words, mine: { make, isMine } } = site;
+  const script = Object.assign(make('script'), { src: document.currentScript.src + '/../../../../data/scales.js' });
+  const { keep, forget } = form.elements;
+  const fields = [...form.querySelectorAll('[inputmode]')];
+  const says = form.lastElementChild;
+  const { units } = form.dataset;
+
+  /** Others' numbers, unless they were for another day. */
+  function others() {
+    const kept = store.get('together', value => value.people.every(isMine));
+    if (kept && (kept.keep || kept.day === days.number(new Date()))) return kept;
+    store.remove('together');
+    return { people: [] };
+  }
+
+  /** Everybody in turn, what changes after each, and who spots; for one bar. */
+  function turns(slot) {
+    const recipe = JSON.parse(slot.querySelector('.sh-dose-data').textContent);
+    const ready = [store.get('mine', isMine), ...others().people]
+      .map((me, place) => ({ name: ['Me', 'B', 'C'][place], load: me && loads.make(recipe, me, site.lists) }))
+      .filter(({ load }) => load && load.grams > 0);
+    if (ready.length < 2) return ['One bar: a number is missing for this lift.'];
+    const { order, moves, most } = plan(ready.map(one => one.load.parts), +slot.dataset.sets);
+    const lines = order.map((place, turn) => {
+      const { name, load } = ready[place];
+      const next = ready[order[(turn + 1) % order.length]];
+      const { off, on } = change(load.parts, next.load.parts);
+      const plates = (word, some) => some.length && `${word} ${words.joined(some, units)}`;
+      const what = [plates('off', off), plates('on', on)].filter(Boolean).join(', ');
+      return make('li', '', make('b', '', `${name}: ${words.amount(load, units)}`),
+        ` ${words.made(load, units)}. Then for ${next.name}: `, what ? what + ' a side.' : 'no change.');
+    });
+    const spot = document.querySelector(`[data-spot=${slot.getAttribute('aria-labelledby')}]`);
+    return [
+      make('b', '', 'One bar, in this order'), make('ol', '', ...lines),
+      make('p', 'sh-note', `${moves} plates move on each side in ${slot.dataset.sets} sets each` +
+        (most > moves ? `; in the worst order ${most}.` : '.')),
+      spot && make('p', '', order.length > spot.dataset.count ? 'Whoever lifts next spots.'
+        : `Ask somebody to help: ${spot.dataset.count} spot.`, ' ', spot.textContent),
+    ];
+  }
+
+  function show() {
+    document.querySelectorAll('.sh-bar').forEach(old => old.remove());
+    const { people, keep: kept } = others();
+    keep.checked = !!kept;
+    forget.hidden = !people.length;
+    for (const field of fields) {
+      const [place, name] = field.name.split(' ');
+      const me = people[place];
+      const grams = me && (name === 'body' ? me.body : me.bases[name]);
+      field.value = grams ? words.bare(grams, units) : '';
+    }
+    if (!people.length) return;
+    if (!site.lists) {
+      script.onload = show;
+      document.head.append(script);
+      return;
+    }
+    document.querySelectorAll('article[data-sets]').forEach(slot =>
+      slot.querySelector('.sh-dose-data').after(make('div', 'sh-mine sh-bar', ...turns(slot))));
+  }
+
+  form.addEventListener('submit', event => {
+    event.preventDefault();
+    const people = [];
+    const wrong = fields.find(field => {
+      const [place, name] = field.name.split(' ');
+      const grams = field.value.trim() && loads.toGrams(field.value, units);
+      const me = people[place] = people[place] || { bases: {} };
+      if (grams && name === 'body') me.body = grams;
+      else if (grams) me.bases[name] = grams;
+      return grams === null || !isMine(me);
+    });
+    says.textContent = wrong ? 'Write a number, such as 72.5.' : '';
+    if (wrong) return wrong.focus();
+    store.set('together', { day: days.number(new Date()), keep: keep.checked,
+      people: people.filter(me => me.body || Object.keys(me.bases).length) });
+    show();
+    says.textContent = store.trouble() || 'See each bar below.';
+  });
+  forget.addEventListener('click', () => {
+    store.remove('together');
+    show();
+    says.textContent = 'Forgotten.';
+  });
+  form.parentNode.hidden = false;
+  show();
+})(globalThis.strengthHandbook);

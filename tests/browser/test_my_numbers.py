@@ -1,0 +1,314 @@
+"""A member's own numbers: entered once, kept on the phone, shown with every dose."""
+
+import json
+from collections.abc import Callable
+from pathlib import Path
+from urllib.parse import urlparse
+
+import pytest
+from axe_playwright_python.sync_playwright import Axe
+from playwright.sync_api import Locator, Page, expect
+
+from phones import Opened, Served
+
+pytestmark = pytest.mark.browser
+
+LIFT = "winter/week-03/a-lift/"
+DESCEND = "winter/week-01/b-descend/"
+BODY, TRAP_BAR, PRESS = "Body weight, kg", "Trap-bar deadlift, best single, kg", "Standing press"
+# 78 % of 140 is 109.2; the plates at one rack make 107.5.
+MINE = "107.5 kg = trap bar 25 + 25 · 15 · 1.25 a side"
+
+
+def enter(page: Page, **numbers: str) -> None:
+    """Fill the form and keep it."""
+    names = {"body": BODY, "trap_bar": TRAP_BAR, "press": PRESS}
+    for key, text in numbers.items():
+        page.get_by_label(names[key]).fill(text)
+    page.get_by_role("button", name="Keep these numbers").tap()
+
+
+def says(page: Page, text: str) -> None:
+    expect(page.get_by_role("status")).to_contain_text(text)
+
+
+def slot(page: Page, name: str) -> Locator:
+    return page.locator("article.sh-slot", has=page.get_by_role("heading", name=name))
+
+
+def kept(page: Page, where: str = "localStorage") -> dict[str, str]:
+    """Everything a storage holds of ours, by the last word of its name."""
+    entries: dict[str, str] = page.evaluate(f"Object.fromEntries(Object.entries({where}))")
+    ours = {name: text for name, text in entries.items() if name.startswith("strength-handbook ")}
+    return {name.split(" /gym/handbook/ ")[1]: text for name, text in ours.items()}
+
+
+def test_numbers_once_then_loads_everywhere(phone: Callable[..., Opened], served: Served) -> None:
+    opened = phone()
+    page = opened.go("")
+    page.get_by_role("link", name="my numbers", exact=True).tap()
+    enter(page, body="72", trap_bar="140", press="50")
+    says(page, "Kept on this phone.")
+    page = opened.go(LIFT)
+    mine = slot(page, "Trap-bar deadlift").locator(".sh-mine")
+    expect(mine).to_contain_text(MINE)
+    # 25, 15 and 1.25, drawn and in words.
+    expect(mine.locator("svg rect")).to_have_count(3)
+    page = opened.go("winter/week-03/")
+    expect(page.locator("li", has_text="Trap-bar deadlift").first).to_contain_text(MINE)
+    page = opened.go("exercises/trap-bar-deadlift/#winter-week-03-a-lift-a")
+    expect(page.locator("details.sh-week[open] > summary")).to_contain_text("Mine: 107.5")
+    assert {urlparse(url).netloc for url in opened.requests} == {urlparse(served.base).netloc}
+    assert not [url for url in opened.requests if "140" in url or urlparse(url).query]
+    assert page.context.cookies() == []
+    assert opened.complaints == []
+
+
+def test_a_comma_is_a_point_and_slips_are_refused(phone: Callable[..., Opened]) -> None:
+    page = phone().go("my-numbers/")
+    enter(page, body="heavy", trap_bar="1400")
+    expect(page.locator("#sh-body-error")).to_have_text("Write a number, such as 72.5.")
+    expect(page.get_by_label(TRAP_BAR)).to_have_attribute("aria-invalid", "true")
+    expect(page.get_by_label(BODY)).to_be_focused()
+    assert kept(page) == {}
+    enter(page, body="72,5", trap_bar="140")
+    says(page, "Kept on this phone.")
+    expect(page.get_by_label(BODY)).to_have_value("72.5")
+
+
+def test_without_numbers_a_page_is_as_it_was(phone: Callable[..., Opened]) -> None:
+    opened = phone()
+    page = opened.go(LIFT)
+    page.wait_for_load_state("networkidle")
+    expect(page.locator(".sh-mine")).to_have_count(0)
+    assert not [url for url in opened.requests if "scales.js" in url]
+
+
+def test_without_scripts_a_sentence_leads_to_the_tables(phone: Callable[..., Opened]) -> None:
+    page = phone(scripts=False).go("my-numbers/")
+    expect(page.get_by_text("Without JavaScript this page can keep nothing")).to_be_visible()
+    expect(page.get_by_label(BODY)).to_be_hidden()
+
+
+def test_a_missing_number_is_named(phone: Callable[..., Opened]) -> None:
+    opened = phone()
+    enter(opened.go("my-numbers/"), body="72")
+    mine = slot(opened.go(LIFT), "Trap-bar deadlift").locator(".sh-mine").first
+    expect(mine).to_contain_text("Trap-bar deadlift, best single is not in my numbers yet.")
+    mine.get_by_role("link", name="my numbers").tap()
+    expect(opened.page).to_have_url(opened.base + "my-numbers/")
+
+
+def test_steps_doors_and_what_comes_next(phone: Callable[..., Opened]) -> None:
+    opened = phone()
+    enter(opened.go("my-numbers/"), body="72", trap_bar="140", press="50")
+    mine = slot(opened.go(DESCEND), "Standing press").locator(".sh-mine")
+    mine.get_by_text("My steps").tap()
+    # The press takes the nearest load. 87 % of 50 is 43.5: 42.5 for the top. Nine tenths of that
+    # share are 39.15: 40, and five kilograms more after ten repetitions.
+    expect(mine).to_contain_text("about 40 kg = 20 kg bar + 10 a side")
+    expect(mine.locator("li", has_text="Warm-up")).to_contain_text("42.5 (on 1.25)")
+    expect(mine.locator("li", has_text="Next time. 10 or more")).to_contain_text("45 kg")
+
+
+def test_my_top_of_today(phone: Callable[..., Opened]) -> None:
+    opened = phone()
+    enter(opened.go("my-numbers/"), press="50")
+    mine = slot(opened.go(DESCEND), "Standing press").locator(".sh-mine")
+    top = mine.get_by_label("My top today, kg (expect about 42.5)")
+    top.fill("45")
+    # 90 % of 45 is 40.5.
+    expect(mine.locator("output")).to_contain_text("Then 40 kg = 20 kg bar + 10 a side")
+    top.fill("a lot")
+    expect(mine.locator("output")).to_have_text("Write a number, such as 62.5.")
+
+
+def test_delete_everything(phone: Callable[..., Opened]) -> None:
+    opened = phone()
+    page = opened.go("my-numbers/")
+    enter(page, body="72", trap_bar="140")
+    page.get_by_role("button", name="Delete everything").tap()
+    page.get_by_role("button", name="No, keep it").tap()
+    assert "mine" in kept(page)
+    page.get_by_role("button", name="Delete everything").tap()
+    page.get_by_role("button", name="Yes, delete").tap()
+    says(page, "Everything is deleted.")
+    assert kept(page) == {}
+    expect(page.get_by_label(BODY)).to_have_value("")
+    expect(opened.go(LIFT).locator(".sh-mine")).to_have_count(0)
+
+
+def test_a_borrowed_phone_forgets(phone: Callable[..., Opened]) -> None:
+    opened = phone()
+    page = opened.go("my-numbers/")
+    enter(page, body="90")
+    page.get_by_label("This phone is borrowed").check()
+    expect(page.get_by_label(BODY)).to_have_value("")
+    enter(page, body="72", trap_bar="140")
+    says(page, "Kept until this tab closes.")
+    assert json.loads(kept(page)["mine"])["d"] == {"bases": {}, "body": 90_000}
+    page = opened.go(LIFT)
+    expect(slot(page, "Trap-bar deadlift").locator(".sh-mine")).to_contain_text(MINE)
+    other = page.context.new_page()
+    other.goto(opened.base + "my-numbers/")
+    expect(other.get_by_label(BODY)).to_have_value("90")
+    page = opened.go("my-numbers/")
+    page.get_by_label("This phone is borrowed").uncheck()
+    expect(page.get_by_label(BODY)).to_have_value("90")
+    assert kept(page, "sessionStorage") == {}
+
+
+BROKEN = {
+    "no JSON": "{oops",
+    "another shape": '{"v": 1, "d": {"bases": {"trap-bar-1rm": "140"}}}',
+    "older than can be read": '{"v": 0, "d": {"bases": {}}}',
+    "newer": '{"v": 2, "d": {"bases": {}}}',
+    "nothing": "null",
+}
+
+
+@pytest.mark.parametrize("kind", BROKEN)
+def test_what_cannot_be_read_is_set_aside(phone: Callable[..., Opened], kind: str) -> None:
+    opened = phone()
+    page = opened.go("my-numbers/")
+    page.evaluate(
+        "text => localStorage.setItem('strength-handbook /gym/handbook/ mine', text)", BROKEN[kind]
+    )
+    page = opened.go(LIFT)
+    says(page, "Something kept here could not be read. It was set aside, not deleted.")
+    page = opened.go("my-numbers/")
+    says(page, "It was set aside, not deleted.")
+    enter(page, body="72")
+    assert kept(page)["aside 1 mine"] == BROKEN[kind]
+    assert json.loads(kept(page)["mine"]) == {"v": 1, "d": {"bases": {}, "body": 72_000}}
+    assert opened.complaints == []
+
+
+FULL = "Storage.prototype.setItem = () => { throw new DOMException('full', 'QuotaExceededError'); }"
+
+
+def test_a_full_phone_keeps_what_was_there(phone: Callable[..., Opened]) -> None:
+    opened = phone()
+    enter(opened.go("my-numbers/"), body="72")
+    opened.page.add_init_script(FULL)
+    page = opened.go("my-numbers/")
+    enter(page, body="80")
+    says(page, "This phone has no room left")
+    assert json.loads(kept(page)["mine"])["d"]["body"] == 72_000
+
+
+def test_a_full_phone_with_a_damaged_value_loses_nothing(phone: Callable[..., Opened]) -> None:
+    opened = phone()
+    page = opened.go("my-numbers/")
+    page.evaluate("localStorage.setItem('strength-handbook /gym/handbook/ mine', '{oops')")
+    page.add_init_script(FULL)
+    page = opened.go("my-numbers/")
+    enter(page, body="80")
+    says(page, "there is no room to set it aside")
+    assert kept(page) == {"mine": "{oops"}
+
+
+def test_blocked_storage_is_said(phone: Callable[..., Opened]) -> None:
+    opened = phone()
+    opened.page.add_init_script(
+        """for (const kind of ['localStorage', 'sessionStorage']) {
+            Object.defineProperty(window, kind, { get() { throw new DOMException('no'); } });
+        }"""
+    )
+    page = opened.go("my-numbers/")
+    enter(page, body="72")
+    says(page, "This browser lets the handbook keep nothing")
+    expect(opened.go(LIFT).locator("article.sh-slot").first).to_be_visible()
+
+
+def test_a_copy_comes_back(phone: Callable[..., Opened], tmp_path: Path) -> None:
+    opened = phone()
+    page = opened.go("my-numbers/")
+    enter(page, body="72", trap_bar="140")
+    with page.expect_download() as waiting:
+        page.get_by_role("button", name="Save a copy as a file").tap()
+    copy = tmp_path / "copy.json"
+    waiting.value.save_as(copy)
+    other = phone()
+    page = other.go("my-numbers/")
+    enter(page, body="60")
+    page.get_by_label("Read a saved copy").set_input_files(copy)
+    says(page, "The saved copy is back.")
+    expect(page.get_by_label(TRAP_BAR)).to_have_value("140")
+    # What was replaced is still there.
+    assert json.loads(kept(page)["aside 1 mine"])["d"] == {"bases": {}, "body": 60_000}
+    copy.write_text("{}", encoding="utf-8")
+    page.get_by_label("Read a saved copy").set_input_files(copy)
+    says(page, "This file was not written by this handbook.")
+    expect(page.get_by_label(TRAP_BAR)).to_have_value("140")
+
+
+def test_it_works_from_a_folder_too(phone: Callable[..., Opened], served: Served) -> None:
+    opened = phone()
+    root = served.folder.as_uri()
+    opened.page.goto(f"{root}/my-numbers/index.html")
+    enter(opened.page, trap_bar="140")
+    opened.page.goto(f"{root}/{LIFT}index.html")
+    mine = slot(opened.page, "Trap-bar deadlift").locator(".sh-mine")
+    expect(mine).to_contain_text(MINE)
+
+
+def test_lists_of_another_publication_are_not_used(phone: Callable[..., Opened]) -> None:
+    opened = phone()
+    enter(opened.go("my-numbers/"), body="72", trap_bar="140")
+    opened.page.route(
+        "**/data/scales.js*",
+        lambda route: route.fulfill(
+            content_type="text/javascript",
+            body="strengthHandbook.lists = {units: 'kg', scales: {}, bases: {}, doors: []};",
+        ),
+    )
+    page = opened.go(LIFT)
+    says(page, "This page and the list of loads do not fit together: use the tables.")
+    expect(page.locator(".sh-slot .sh-mine")).to_have_count(0)
+
+
+@pytest.mark.parametrize("scheme", ["light", "dark"])
+@pytest.mark.parametrize("address", ["my-numbers/", LIFT, DESCEND, "winter/week-03/"])
+def test_axe_finds_nothing(phone: Callable[..., Opened], address: str, scheme: str) -> None:
+    opened = phone(scheme=scheme)
+    page = opened.go("my-numbers/")
+    enter(page, body="72", trap_bar="x", press="50")
+    if address != "my-numbers/":
+        enter(page, trap_bar="140")
+        page = opened.go(address)
+        expect(page.locator(".sh-mine").first).to_be_visible()
+    page.evaluate("document.querySelectorAll('details').forEach(d => { d.open = true })")
+    page.wait_for_timeout(100)
+    found = Axe().run(page)
+    assert found.violations_count == 0, found.generate_report()
+
+
+@pytest.mark.parametrize("address", ["my-numbers/", LIFT, "winter/week-03/"])
+def test_the_narrowest_phone_at_twice_the_text(phone: Callable[..., Opened], address: str) -> None:
+    opened = phone(width=320)
+    enter(opened.go("my-numbers/"), body="72", trap_bar="140", press="50")
+    page = opened.go(address)
+    page.evaluate("document.documentElement.style.fontSize = '200%'")
+    page.evaluate("document.querySelectorAll('.sh-mine details').forEach(d => { d.open = true })")
+    cut = page.evaluate(
+        """() => [...document.querySelectorAll('.sh-mine, .sh-field, [data-sh-kept]')].filter(
+            one => one.getBoundingClientRect().right > innerWidth + 1
+                || one.scrollWidth > one.clientWidth + 1).map(one => one.outerHTML)"""
+    )
+    assert cut == []
+
+
+def test_what_is_tapped_is_large_enough(phone: Callable[..., Opened]) -> None:
+    opened = phone()
+    page = opened.go("my-numbers/")
+    enter(page, press="50")
+    page.get_by_role("button", name="Delete everything").tap()
+    find = """select => [...document.querySelectorAll(select)].filter(
+        one => { const box = one.getBoundingClientRect(); return box.height && box.height < 44; }
+    ).map(one => one.outerHTML)"""
+    parts = "button, .sh-file, input:not([type=checkbox]), .sh-switch > label"
+    assert page.evaluate(find, f":is([data-sh-numbers], [data-sh-kept]) :is({parts})") == []
+    page = opened.go(DESCEND)
+    expect(page.locator(".sh-mine").first).to_be_visible()
+    assert page.evaluate(find, ".sh-mine :is(input, summary)") == []

@@ -1,0 +1,295 @@
+"""A small program, changes of its files, and what is then said of each.
+
+For the tests of the comparison of two publications.
+"""
+
+import copy
+import json
+from collections.abc import Callable
+from pathlib import Path
+from typing import Any
+
+from books import BAR, EFFORT, KG_ROOM, base, exercise, slot, work
+from strength_handbook.plan.change import Kind
+from strength_handbook.plan.data import program_data
+
+Data = dict[str, Any]
+
+LIFT = "trap-bar-deadlift"
+PARTS: Data = {
+    "exercises": {
+        LIFT: exercise("Trap-bar deadlift", BAR, hazards=["heavy-pull"]),
+        "step-down": exercise("Step-down", EFFORT),
+        "side-plank": exercise("Side plank", EFFORT),
+    },
+    "sessions": {
+        "a-lift": {
+            "title": "Lift",
+            "day": "monday",
+            "slots": [
+                slot(
+                    "A", LIFT, base="best", rest="2:00",
+                    dose={"1": "3x5 @ 70 %", "2": "3x5 @ 74 %", "3": "3x5 @ 78 %"},
+                ),
+                slot("B", "step-down", dict.fromkeys("123", "2x8, tempo 3-0-1-0, RIR 3")),
+            ],
+        },
+        "b-hold": {
+            "title": "Hold",
+            "slots": [slot("A", "side-plank", dict.fromkeys("123", "ISO 2x20 s ES, rest 60 s"))],
+        },
+    },
+    "bases": {"best": base(LIFT)},
+    "lifters": {
+        "P1": {"bodyweight": "72 kg", "bases": {"best": "140 kg"}},
+        "P2": {"bodyweight": "60 kg", "bases": {"best": "100 kg"}},
+    },
+}  # fmt: skip
+
+
+def publish(folder: Path, change: Callable[[Data], object] | None = None) -> Data:
+    """The data of the small program, with the files changed before."""
+    parts = copy.deepcopy(PARTS)
+    if change is not None:
+        change(parts)
+    folder.mkdir(parents=True)
+    worked = work(folder, **parts)
+    data: Data = json.loads(json.dumps(program_data(worked.book, worked.programs[0])))
+    return data
+
+
+def slots(parts: Data, session: str = "a-lift") -> list[Data]:
+    found: list[Data] = parts["sessions"][session]["slots"]
+    return found
+
+
+# Each change of the files: what is said of it, and what members read of it first.
+CASES: dict[str, tuple[Callable[[Data], object], Kind, str, str]] = {
+    # 76 % of 140 and 100 kg is 106.4 and 76 kg; a 20 kg bar and pairs from 1.25 kg: steps of 2.5.
+    "load": (
+        lambda parts: slots(parts)[0]["weeks"].update({"3": "3x5 @ 76 %"}),
+        Kind.LOAD,
+        (
+            f"week 3, a-lift A {LIFT}: 76 % instead of 78 %; "
+            "P1 105 kg instead of 107.5 kg; P2 75 kg instead of 77.5 kg"
+        ),
+        "Week 3: trap-bar deadlift is lighter, 76 % instead of 78 %.",
+    ),
+    "load-up": (
+        lambda parts: slots(parts)[0]["weeks"].update({"3": "3x5 @ 80 %"}),
+        Kind.LOAD,
+        (
+            f"week 3, a-lift A {LIFT}: 80 % instead of 78 %; "
+            "P1 110 kg instead of 107.5 kg; P2 80 kg instead of 77.5 kg"
+        ),
+        "Week 3: trap-bar deadlift is heavier, 80 % instead of 78 %.",
+    ),
+    "load-kind": (
+        lambda parts: slots(parts)[0]["weeks"].update({"3": "3x5 @ 80 kg"}),
+        Kind.LOAD,
+        (
+            f"week 3, a-lift A {LIFT}: 80 kg instead of 78 %; "
+            "P1 80 kg instead of 107.5 kg; P2 80 kg instead of 77.5 kg"
+        ),
+        "Week 3: trap-bar deadlift is loaded in another way, 80 kg instead of 78 %.",
+    ),
+    # Without the 1.25 kg plates the steps are 5 kg: every load goes down to the next ten or five.
+    "plates": (
+        lambda parts: parts.update(
+            room=KG_ROOM | {"plates": [p for p in KG_ROOM["plates"] if p["mass"] != "1.25 kg"]}
+        ),
+        Kind.LOAD,
+        f"week 3, a-lift A {LIFT}: P1 105 kg instead of 107.5 kg; P2 75 kg instead of 77.5 kg",
+        "Weeks 1 to 3: trap-bar deadlift is lighter.",
+    ),
+    "rest": (
+        lambda parts: slots(parts)[0].update(rest="2:30"),
+        Kind.DOSE,
+        f"weeks 1-3, a-lift A {LIFT}: rest 2:30 instead of 2:00",
+        "Weeks 1 to 3: trap-bar deadlift: rest 2:30 instead of 2:00.",
+    ),
+    "sets": (
+        lambda parts: slots(parts)[1]["weeks"].update({"2": "3x8, tempo 3-0-1-0, RIR 3"}),
+        Kind.DOSE,
+        "week 2, a-lift B step-down: 3 sets instead of 2",
+        "Week 2: step-down: 3 sets instead of 2.",
+    ),
+    "range": (
+        lambda parts: slots(parts)[1]["weeks"].update({"2": "2x8-12, tempo 3-0-1-0, RIR 3"}),
+        Kind.DOSE,
+        ("week 2, a-lift B step-down: 8-12 repetitions instead of 8"),
+        "Week 2: step-down: 8-12 repetitions instead of 8.",
+    ),
+    "tempo-and-reserve": (
+        lambda parts: slots(parts)[1]["weeks"].update({"2": "2x8, tempo 4-0-1-0, RIR 1"}),
+        Kind.DOSE,
+        (
+            "week 2, a-lift B step-down: 1 repetition left instead of 3, "
+            "tempo 4-0-1-0 instead of 3-0-1-0"
+        ),
+        "Week 2: step-down: 1 repetition left instead of 3, tempo 4-0-1-0 instead of 3-0-1-0.",
+    ),
+    "hold": (
+        lambda parts: slots(parts, "b-hold")[0]["weeks"].update({"1": "ISO 2x30 s ES, rest 60 s"}),
+        Kind.DOSE,
+        "week 1, b-hold A side-plank: holds of 30 s instead of 20 s",
+        "Week 1: side plank: holds of 30 s instead of 20 s.",
+    ),
+    "no-rest-written": (
+        lambda parts: slots(parts)[0].pop("rest"),
+        Kind.DOSE,
+        f"weeks 1-3, a-lift A {LIFT}: no more rest (before: 2:00)",
+        "Weeks 1 to 3: trap-bar deadlift: no more rest (before: 2:00).",
+    ),
+    "position": (
+        lambda parts: slots(parts)[1].update(position="knee over the toes"),
+        Kind.DOSE,
+        "weeks 1-3, a-lift B step-down: new details, such as a pause, a position or a setting",
+        "Weeks 1 to 3: step-down: new details, such as a pause, a position or a setting.",
+    ),
+    "gone": (
+        lambda parts: slots(parts).pop(),
+        Kind.EXERCISE_GONE,
+        "weeks 1-3, a-lift B step-down: taken out",
+        "Weeks 1 to 3, Lift: step-down is left out.",
+    ),
+    "new": (
+        lambda parts: slots(parts).append(slot("C", "side-plank", {"2": "ISO 2x20 s ES"})),
+        Kind.EXERCISE_NEW,
+        "week 2, a-lift C side-plank: new",
+        "Week 2, Lift: side plank is new.",
+    ),
+    "swapped": (
+        lambda parts: slots(parts)[1].update(
+            exercise="side-plank", weeks=dict.fromkeys("123", "ISO 2x20 s ES")
+        ),
+        Kind.EXERCISE_SWAPPED,
+        "weeks 1-3, a-lift B side-plank: side-plank instead of step-down",
+        "Weeks 1 to 3, Lift: side plank instead of step-down.",
+    ),
+    "moved": (
+        lambda parts: slots(parts)[1].update(order="C"),
+        Kind.EXERCISE_MOVED,
+        "weeks 1-3, a-lift C step-down: C instead of B",
+        "Weeks 1 to 3, Lift: step-down is C now, not B.",
+    ),
+    "session-gone": (
+        lambda parts: parts["sessions"].pop("b-hold"),
+        Kind.SESSION_GONE,
+        "weeks 1-3, b-hold: taken out",
+        "Weeks 1 to 3: the session Hold is left out.",
+    ),
+    "session-new": (
+        lambda parts: parts["sessions"].update(
+            c={"title": "Third", "slots": [slot("A", "step-down", {"2": "2x8"})]}
+        ),
+        Kind.SESSION_NEW,
+        "week 2, c: new",
+        "Week 2: the session Third is new.",
+    ),
+    "day": (
+        lambda parts: parts["sessions"]["a-lift"].update(day="tuesday"),
+        Kind.SESSION,
+        "weeks 1-3, a-lift: day tuesday instead of monday",
+        "Weeks 1 to 3: Lift is on Tuesday now.",
+    ),
+    "warm-up": (
+        lambda parts: parts["sessions"]["a-lift"].update({"warm-up": ["Row for five minutes."]}),
+        Kind.SESSION,
+        "weeks 1-3, a-lift: purpose, warm-up or what to cut: other words",
+        "",
+    ),
+    "hazard": (
+        lambda parts: parts["exercises"]["step-down"].update(hazards=["box"]),
+        Kind.SAFETY,
+        "exercise step-down: cautions: other words, hazards box instead of none",
+        "Step-down: cautions changed. Read the page again before your next set.",
+    ),
+    "caution": (
+        lambda parts: parts["exercises"][LIFT].update(cautions=["Chalk the handles."]),
+        Kind.SAFETY,
+        f"exercise {LIFT}: cautions: other words",
+        "Trap-bar deadlift: cautions changed. Read the page again before your next set.",
+    ),
+    "stop-and-spotting": (
+        lambda parts: parts["exercises"][LIFT].update(
+            stop=["Stop when the grip goes."],
+            spotting=exercise()["spotting"] | {"spotters": 1},
+        ),
+        Kind.SAFETY,
+        f"exercise {LIFT}: spotting: other words, stop rule: other words",
+        (
+            "Trap-bar deadlift: spotting and stop rule changed. "
+            "Read the page again before your next set."
+        ),
+    ),
+    "door": (
+        lambda parts: parts["exercises"][LIFT]["doors"].update(hurts={"how": "Row instead."}),
+        Kind.DOORS,
+        f"exercise {LIFT}: hurts: other words",
+        "Trap-bar deadlift: what to do instead has changed (hurts).",
+    ),
+    "door-of-slot": (
+        lambda parts: slots(parts)[0].update(doors={"taken": "Take the long bar."}),
+        Kind.DOORS,
+        f"weeks 1-3, a-lift A {LIFT}: taken: other words",
+        "Trap-bar deadlift: what to do instead has changed (taken).",
+    ),
+    "cue": (
+        lambda parts: parts["exercises"][LIFT].update(breathing="Breathe out at the top."),
+        Kind.TEXT,
+        f"exercise {LIFT}: set-up, cues, faults or breathing: other words",
+        "",
+    ),
+    "ask-first": (
+        lambda parts: parts.update({"not-for": ["Chest pain? Talk to a clinician first."]}),
+        Kind.NOTICE,
+        "program: who asks first: other words",
+        "The list of who asks first has changed. Read it before you train.",
+    ),
+    "threshold": (
+        lambda parts: parts.update(rules={"rest-heavy": "180 s"}),
+        Kind.RULE,
+        "house rules: rest-heavy 180 s instead of 150 s",
+        "",
+    ),
+    # Five minutes of warm-up make both sessions five minutes longer.
+    "minutes": (
+        lambda parts: parts.update({"warm-up": "5 min"}),
+        Kind.MINUTES,
+        "weeks 1-3, b-hold: minutes 7.5 instead of 2.5",
+        "",
+    ),
+    "volume": (
+        lambda parts: parts["exercises"]["step-down"].update(muscles={"direct": ["glutes"]}),
+        Kind.VOLUME,
+        "weeks 1-3: hard sets glutes 2 instead of none, hard sets quads 3 instead of 5",
+        "",
+    ),
+    "lifter": (
+        lambda parts: parts["lifters"]["P1"]["bases"].update(best="130 kg"),
+        Kind.LIFTER,
+        "example lifters: P1 best 130 kg instead of 140 kg",
+        "",
+    ),
+    "lifter-new": (
+        lambda parts: parts["lifters"].update(P3={"bodyweight": "80 kg"}),
+        Kind.LIFTER,
+        "example lifters: P3 new",
+        "",
+    ),
+    "variant": (
+        lambda parts: parts["sessions"]["a-lift"].update(
+            variants=[{"when": "Only 45 minutes", "leave-out": ["B"]}]
+        ),
+        Kind.VARIANT,
+        "weeks 1-3, a-lift: 'Only 45 minutes' new",
+        "Weeks 1 to 3, Lift: the shorter or easier version has changed.",
+    ),
+    "title": (
+        lambda parts: parts.update(program="Another plan"),
+        Kind.PROGRAM,
+        "program: title Another plan instead of Plan",
+        "",
+    ),
+}

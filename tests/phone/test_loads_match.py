@@ -1,0 +1,383 @@
+"""The phone has no opinion of its own: its loads are the build's, in kilograms and in pounds.
+
+The loads of many random lifters are worked out twice: by the build, and by the phone's script under
+node from the recipes and lists that the pages carry.
+"""
+
+import json
+import os
+import random
+import re
+import shutil
+import subprocess
+from collections.abc import Iterator
+from dataclasses import replace
+from html import unescape
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+import demo
+import phone_rooms as rooms
+from strength_handbook.calc.repetitions import TEXTBOOK_CHART, percent_for_reps
+from strength_handbook.model.book import Book
+from strength_handbook.model.program import Lifter
+from strength_handbook.model.quantities import GRAMS_PER_POUND, Mass, in_unit
+from strength_handbook.pages.load_html import load_line
+from strength_handbook.pages.variable_html import example_note, half
+from strength_handbook.plan.doors import slot_doors
+from strength_handbook.plan.help import takes_bands
+from strength_handbook.plan.ladder import Ladder
+from strength_handbook.plan.loads import PlannedLoad, achieved, is_estimate
+from strength_handbook.plan.method_plan import method_plan
+from strength_handbook.plan.phone import full_recipe
+from strength_handbook.plan.phone_lists import phone_lists
+from strength_handbook.plan.progress import following_slot, next_target
+from strength_handbook.plan.scales import Scale
+from strength_handbook.plan.variable import Variable
+from strength_handbook.plan.work_out import work_out
+from strength_handbook.plan.worked import (
+    Use,
+    Worked,
+    WorkedProgram,
+    WorkedSession,
+    WorkedSlot,
+    WorkedWeek,
+)
+from strength_handbook.reading.book import read_book
+
+HERE = Path(__file__).parent
+SCRIPTS = demo.PACKAGE / "theme" / "assets" / "strength-handbook"
+LIFTERS = 8
+LEAST = 5000
+"""Comparisons below which the test says too little."""
+
+Data = dict[str, Any]
+
+
+def ask(question: Data) -> list[Any]:
+    """What the phone's script answers under node."""
+    node = shutil.which("node")
+    if node is None:
+        if os.environ.get("STRENGTH_HANDBOOK_BROWSER") == "required":
+            pytest.fail("no node found; install it (apt-get install nodejs)")
+        pytest.skip("no node found; install it (apt-get install nodejs)")
+    done = subprocess.run(
+        [node, str(HERE / "run_loads.js"), str(SCRIPTS)],
+        input=json.dumps(question),
+        capture_output=True,
+        encoding="utf-8",
+        check=False,
+    )
+    assert done.returncode == 0, done.stderr
+    answers: list[Any] = json.loads(done.stdout)
+    return answers
+
+
+def crowd(book: Book, seed: str) -> Book:
+    """The same book with random lifters, far more varied than its examples."""
+    rng, units = random.Random(seed), book.room.units
+    bases = {key for one in book.programs for key in one.program.bases}
+
+    def mass(low: float, high: float) -> Mass:
+        kg = rng.uniform(low, high)
+        step = rng.choice((1, 50, 100, 500, 2500) if units == "kg" else (0.1, 0.25, 0.5, 5))
+        if units == "kg":
+            return Mass(round(kg * 1000 / step) * round(step))
+        return Mass(round(round(kg * 1000 / GRAMS_PER_POUND / step) * step * GRAMS_PER_POUND), "lb")
+
+    people = {}
+    for number in range(1, LIFTERS + 1):
+        body = mass(40, 140)
+        # Every other one lifts about the own body: there help ends and plates begin.
+        low, high = (0.93 * body.kg, 1.25 * body.kg) if number % 2 else (20, 260)
+        tested = {key: mass(low, high) for key in sorted(bases)}
+        people[f"P{number}"] = Lifter.model_construct(bodyweight=body, bases=tested)
+    return replace(book, lifters=people)
+
+
+def uses(worked: Worked) -> Iterator[Use]:
+    for program in worked.programs:
+        for week in program.weeks:
+            for session in week.sessions:
+                for slot in session.slots:
+                    yield Use(program, week, session, slot)
+
+
+class Expected:
+    """What the build says of one use and one lifter, in the form in which the script answers."""
+
+    def __init__(self, worked: Worked, use: Use, name: str) -> None:
+        self.book, self.worked, self.use, self.name = worked.book, worked, use, name
+        self.slot: WorkedSlot = use.slot
+        self.units = worked.book.room.units
+
+    def plain(self, load: PlannedLoad | None, scale: Scale | None) -> Data | None:
+        if load is None:
+            return None
+        line = unescape(re.sub(r"<[^>]*>", "", load_line(load, scale, self.units, self.show_from)))
+        return {
+            "wanted": round(load.planned_g * 1000),
+            "grams": load.actual_g,
+            "parts": list(load.step.parts) if load.step and not load.help_g else [],
+            # The examples print help with a minus before it; that word alone says it.
+            "line": line.removeprefix("−") if load.help_g else line,
+        }
+
+    @property
+    def show_from(self) -> float:
+        return self.book.rule("show-planned-from")
+
+    def answer(self) -> Data:
+        slot, name = self.slot, self.name
+        program, week, session = self.use.program, self.use.week, self.use.session
+        plan = method_plan(self.book, slot, session, week)
+        found = plan.strips.by_lifter.get(name) if plan.strips else None
+        return {
+            "load": self.plain(slot.loads.get(name), slot.scale),
+            "range": self.range(),
+            "doors": self.doors(program),
+            "next": self.next(program, session),
+            "ramp": self.ramp(week, session),
+            "ladder": self.ladder(plan.test.by_lifter.get(name) if plan.test else None),
+            "strips": found
+            and [
+                {"grams": one.amount, "off": list(one.off), "hold": one.hold} for one in found
+            ],
+            "helping": self.helping(),
+            "on_top": self.on_top(slot.variable.get(name)),
+            "back_off": [
+                (row.top_g, self.plain(row.load, slot.scale)) for row in self.back_off_rows(plan)
+            ],
+        }  # fmt: skip
+
+    def back_off_rows(self, plan: Any) -> tuple[Any, ...]:
+        return plan.back_off.by_lifter.get(self.name, ()) if plan.back_off else ()
+
+    def range(self) -> list[Any] | None:
+        slot, load = self.slot, self.slot.loads.get(self.name)
+        dose = slot.dose
+        if load is None or not is_estimate(dose) or dose.reps is None or dose.reserve is None:
+            return None
+        total, longest = dose.reps.high + dose.reserve, TEXTBOOK_CHART[-1][0]
+        return [
+            self.plain(
+                achieved(
+                    load.reference_g * percent_for_reps(reps) / 100 - load.body_g,
+                    slot.scale, load.reference_g, load.body_g, self.units,
+                ),
+                slot.scale,
+            )
+            for reps in (min(total + 1, longest), max(total - 1, 1))
+        ]  # fmt: skip
+
+    def doors(self, program: WorkedProgram) -> Data:
+        plans = slot_doors(self.book, program.program.bases, self.worked.scales, self.slot)
+        return {
+            plan.name: self.plain(plan.loads[self.name], plan.scale)
+            for plan in plans
+            if self.name in plan.loads and not (plan.share == 100 and not plan.changed)
+        }
+
+    def next(self, program: WorkedProgram, session: WorkedSession) -> Data:
+        following = following_slot(program, session, self.slot)
+        goal = next_target(self.slot, self.name, following=following, units=self.units)
+        today = self.slot.loads.get(self.name)
+        if goal is None or today is None or today.actual_g is None:
+            return {}
+        return {
+            one.when: (one.load.actual_g, one.load.step and list(one.load.step.parts))
+            for one in goal.outcomes
+            if one.load is not None and one.load.actual_g not in (None, today.actual_g)
+        }
+
+    def ramp(self, week: WorkedWeek, session: WorkedSession) -> list[Data] | None:
+        ramps = method_plan(self.book, self.slot, session, week).ramps
+        found = ramps.by_lifter.get(self.name) if ramps else None
+        return None if not found else [
+            {
+                "grams": one.grams, "reps": one.reps, "on": list(one.added), "off": list(one.off),
+            }
+            for one in found
+        ]  # fmt: skip
+
+    def ladder(self, found: Ladder | None) -> Data | None:
+        if found is None:
+            return None
+        scale = self.slot.scale
+        return {
+            "steps": [[self.plain(one.load, scale), list(one.reps)] for one in found.steps],
+            "first": self.plain(found.first, scale),
+            "up": found.up and [self.plain(one, scale) for one in found.up],
+            "down": found.down and [self.plain(one, scale) for one in found.down],
+        }
+
+    def helping(self) -> str:
+        """The band that takes weight off, as the examples name it."""
+        slot, load = self.slot, self.slot.loads.get(self.name)
+        if load is None or slot.on_top is not None:
+            return ""
+        banded = takes_bands(slot.exercise)
+        note = example_note(slot, self.name, load, self.book.room, banded=banded)
+        return unescape(note).removeprefix(" – ")
+
+    def on_top(self, found: Variable | None) -> Data | None:
+        if found is None:
+            return None
+        unit = GRAMS_PER_POUND if self.units == "lb" else 500.0
+        load = found.load
+        return {
+            "what": found.what,
+            "bottom": round(half(load.bottom, self.units) / unit),
+            "middle": round(half(load.middle, self.units) / unit),
+            "top": round(half(load.top, self.units) / unit),
+            "share": round(load.top_share),
+        }
+
+
+def same_load(phone: Data | None, build: Data | None) -> bool:
+    """The same load from the same parts, in the same words, and wanted alike to a milligram."""
+    if phone is None or build is None:
+        return phone is build
+    line = build["line"]
+    words = phone["amount"] == line[: len(phone["amount"])]
+    if phone["grams"] is None:
+        words = phone["amount"].startswith(line)  # the script also names the heaviest
+    if phone["apart"]:
+        words = words and line.endswith(phone["apart"])
+    else:
+        words = words and ", this is " not in line
+    return (
+        (phone["grams"], phone["parts"]) == (build["grams"], build["parts"])
+        and abs(phone["wanted"] - build["wanted"]) <= 1
+        and words
+    )
+
+
+def differences(phone: Data, build: Data, tops: list[int]) -> Iterator[str]:
+    """Names of the answers in which phone and build differ."""
+    if not same_load(phone["load"], build["load"]):
+        yield "load"
+    pairs = zip(phone["range"] or [], build["range"] or [], strict=True)
+    if not all(same_load(*pair) for pair in pairs):
+        yield "range"
+    doors = {name: load for name, load in phone["doors"] or [] if load}
+    if doors.keys() != build["doors"].keys() or not all(
+        same_load(doors[name], build["doors"][name]) for name in doors
+    ):
+        yield "doors"
+    following = {
+        when: (load["grams"], load["parts"] if load["grams"] >= 0 else None)
+        for when, load in phone["next"] or []
+        if load
+    }
+    if following != build["next"]:
+        yield "next"
+    if (phone["helping"] or "") != build["helping"]:
+        yield "helping"
+    for name in ("ramp", "strips", "on_top"):
+        if phone[name] != build[name]:
+            yield name
+    if not same_ladder(phone["ladder"], build["ladder"]):
+        yield "ladder"
+    if tops and (
+        not all(
+            same_load(one, row)
+            for one, (_, row) in zip(phone["back_off"], build["back_off"], strict=True)
+        )
+        or phone["expected"] not in tops
+    ):
+        yield "back-off"
+
+
+def same_ladder(phone: Data | None, build: Data | None) -> bool:
+    if phone is None or build is None:
+        return phone is build
+    ends = [(phone["first"], build["first"])]
+    for name in ("up", "down"):
+        if (phone[name] is None) != (build[name] is None):
+            return False
+        ends += zip(phone[name] or [], build[name] or [], strict=True)
+    steps = list(zip(phone["steps"], build["steps"], strict=False))
+    return (
+        len(phone["steps"]) == len(build["steps"])
+        and all(one[1] == other[1] for one, other in steps)
+        and all(same_load(*pair) for pair in [*ends, *((a[0], b[0]) for a, b in steps)])
+    )
+
+
+def compare(book: Book, seed: str) -> tuple[int, list[str]]:
+    """How many answers were compared, and the differences found."""
+    worked = work_out(crowd(book, seed))
+    lists = phone_lists(worked)
+    cases: list[Any] = []
+    expected: list[tuple[str, Data, list[int]]] = []
+    for use in uses(worked):
+        recipe = full_recipe(worked, lists, use.program, use.week, use.session, use.slot)
+        for name, lifter in worked.book.lifters.items():
+            build = Expected(worked, use, name).answer()
+            me = {
+                "body": lifter.bodyweight.grams,
+                "bases": {key: mass.grams for key, mass in lifter.bases.items()},
+            }
+            tops = [top for top, _ in build["back_off"]]
+            where = f"{seed} {use.slot.order} {use.slot.dose.load} {me}"
+            if recipe is None:
+                known = [key for key in ("load", "ladder", "on_top") if build[key] is not None]
+                expected.append((f"{where}: no recipe for {known}", {}, []))
+                assert not known, where
+                continue
+            cases.append([recipe, me, tops])
+            expected.append((where, build, tops))
+    answers = iter(ask({"lists": lists.data, "cases": cases}))
+    found = []
+    for where, build, tops in expected:
+        if build:
+            found += [f"{where}: {name}" for name in differences(next(answers), build, tops)]
+    return len(cases), found
+
+
+@pytest.mark.parametrize("units", ["kg", "lb"])
+def test_every_way_to_load_in_every_rounding(units: str, tmp_path: Path) -> None:
+    compared, found = 0, []
+    for place, book in enumerate(rooms.books(units, tmp_path)):
+        count, differ = compare(book, f"{units} {place}")
+        compared += count
+        found += differ
+    assert found == []
+    assert compared >= LEAST
+
+
+def test_every_written_example(tmp_path: Path) -> None:
+    compared, found = compare(rooms.example_book(tmp_path), "examples")
+    assert found == []
+    assert compared > 20 * LIFTERS
+
+
+def test_the_demo() -> None:
+    book = read_book(demo.PROGRAMS).book
+    assert book is not None
+    compared, found = compare(book, "demo")
+    assert found == []
+    assert compared > 100 * LIFTERS
+
+
+def test_what_is_typed_becomes_the_same_grams() -> None:
+    # The build's own reading of a mass is the oracle.
+    kg = ["72", "72.5", "72,5", "107.125", "0.5", "9999.999"[-7:]]
+    pounds = [f"{n / 4:g}" for n in range(1, 2400)]
+    typed = [[text, "kg"] for text in kg] + [[text, "lb"] for text in pounds]
+    assert ask({"typed": typed}) == [Mass.parse(f"{text} {unit}").grams for text, unit in typed]
+
+
+@pytest.mark.parametrize("text", ["", "  ", "heavy", "-5", "1e3", "12.3456", "1.2.3", "12345"])
+def test_what_is_no_number_is_none(text: str) -> None:
+    assert ask({"typed": [[text, "kg"]]}) == [None]
+
+
+def test_grams_print_alike() -> None:
+    # `in_unit` is what the pages print with.
+    grams = [*range(0, 60_000, 113), 97_500, 1_250, 20_412, 567]
+    printed = ask({"grams": grams})
+    assert printed == [[in_unit(one, unit) for unit in ("kg", "lb")] for one in grams]

@@ -1,0 +1,80 @@
+"""What ends a queue or saves minutes, the smallest change first."""
+
+from dataclasses import replace
+from pathlib import Path
+
+from books import EFFORT, exercise, slot
+from floors import GROUP, LETTERS, PRESS, ROOM, THREE, clock_of, timed
+from strength_handbook.plan.floor import session_floor, written_plan
+from strength_handbook.plan.floor_advice import (
+    Advice,
+    Cut,
+    advice,
+    apart_that_clears,
+    cut_that_fits,
+    met_shortages,
+    own_shortages,
+    rotation_that_fits,
+    with_cut,
+)
+
+
+def test_start_groups_meet_or_do_not(tmp_path: Path) -> None:
+    group = {"members": 1, "starts": 2, "apart": "9 min"}
+    clock = clock_of(tmp_path, LETTERS, exercises=THREE, group=group)
+    plan = written_plan(clock.program, clock.session)
+    assert own_shortages(clock, plan) == ()
+    (short,) = met_shortages(clock, plan)
+    assert (short.thing, short.minute, short.needed) == ("press", 9, 2)
+    # The press is free at minute 10, to the second: then nobody meets.
+    assert met_shortages(clock, replace(plan, apart=10.0)) == ()
+    assert apart_that_clears([clock], lambda one, p: bool(met_shortages(one, p))) == 10
+    assert advice(clock) == (Advice(apart=10.0),)
+    assert session_floor(clock).evening == 9 + 26
+
+
+def test_the_advice_is_the_shortest_rotation_of_late_letters(tmp_path: Path) -> None:
+    letters = [timed("A", "plank", 6), timed("B", "roll", 8), timed("C", "press", 8)]
+    group = {"members": 2}
+    clock = clock_of(tmp_path, letters, exercises=THREE, group=group)
+    assert [short.thing for short in session_floor(clock).shortages] == ["press"]
+    assert advice(clock) == (Advice(rotate=("B", "C")),)
+    fits = session_floor(
+        clock, replace(written_plan(clock.program, clock.session), rotate=("B", "C"))
+    )
+    assert fits.shortages == ()
+
+
+def test_no_rotation_of_one_letter(tmp_path: Path) -> None:
+    clock = clock_of(tmp_path, [timed("A", "press", 6)], exercises=THREE, group=GROUP)
+    assert rotation_that_fits([clock], {"A"}, lambda floor: not floor.shortages) == ()
+    assert advice(clock) == ()
+
+
+def test_a_rotation_cannot_lend_what_is_not_there(tmp_path: Path) -> None:
+    room = ROOM | {"kit": ROOM["kit"] | {"mat": {"name": "mat", "count": 0}}}
+    clock = clock_of(tmp_path, LETTERS, exercises=THREE, rotate=["A", "B"], group=GROUP, room=room)
+    assert "mat" in {short.thing for short in session_floor(clock).shortages}
+
+
+def test_cuts_are_tried_from_the_smallest_on(tmp_path: Path) -> None:
+    letters = [
+        slot("A", "press", {"1": "3x1 min, RPE 6, rest 1:00"}),
+        slot("B", "plank", {"1": "3x1 min, RPE 6, rest 1:00"}),
+    ]
+    helper = exercise("Plank", EFFORT, role="assistance")
+    clock = clock_of(tmp_path, letters, exercises={"press": PRESS, "plank": helper})
+    # Two letters of 3 + 2 min and a minute between.
+    assert session_floor(clock).minutes == 11
+
+    def cut_to(most: float) -> Cut | None:
+        return cut_that_fits(clock, lambda floor: floor.minutes <= most, lambda _: True)
+
+    cuts = {most: cut_to(most) for most in (10.5, 9.5, 8.5, 5.0)}
+    assert cuts == {
+        10.5: Cut(("B",), rest=45.0),  # two rests of a quarter of a minute less
+        9.5: Cut(("B",), sets=2),
+        8.5: Cut(("B",), sets=1),
+        5.0: None,
+    }
+    assert session_floor(with_cut(clock, Cut(("B",), sets=2))).minutes == 9

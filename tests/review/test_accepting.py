@@ -1,0 +1,114 @@
+"""Warnings that may stand: what an entry silences, and when it no longer does."""
+
+from collections.abc import Mapping
+from datetime import date
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+import desks
+from strength_handbook.checked import Checked
+from strength_handbook.reading.problem import Severity
+
+SHORT = {"sessions.a-lift.slots.0.rest": "1:50"}
+"""Less than two minutes between sets at 78 %: one warning."""
+ENTRY = {
+    "finding": "rest-short",
+    "at": "week 3, a-lift A trap-bar-deadlift",
+    "reason": "The pairs take turns and rest longer than is written.",
+}
+TOO_LONG = {"sessions.a-lift.slots.0.weeks.3": "4x8 @ 85 %, tempo 5-1-X-0, RIR 1"}
+
+
+def check(
+    folder: Path, *entries: Mapping[str, Any], today: date = desks.TODAY, start: str = "",
+    wave: Mapping[str, Any] = SHORT,
+) -> Checked:  # fmt: skip
+    program: dict[str, Any] = {"accepted": [dict(entry) for entry in entries]}
+    if start:
+        program["start"] = start
+    edits = {"brook/1-slow.yml": wave, "brook/program.yml": program}
+    return desks.check(desks.edited(edits), folder, today)
+
+
+def lines(checked: Checked) -> list[str]:
+    return [f"{problem.slug} {problem.text}" for problem in checked.problems]
+
+
+def test_without_an_entry_the_warning_is_there(tmp_path: Path) -> None:
+    (finding,) = check(tmp_path).findings
+    assert (finding.slug, finding.at.text) == (ENTRY["finding"], ENTRY["at"])
+
+
+def test_an_entry_silences_its_warning_and_is_kept(tmp_path: Path) -> None:
+    checked = check(tmp_path, ENTRY)
+    assert checked.problems == ()
+    ((finding, entry),) = checked.accepted
+    assert finding.slug == "rest-short"
+    assert entry.reason == ENTRY["reason"]
+
+
+def test_spaces_do_not_matter_in_the_place(tmp_path: Path) -> None:
+    assert check(tmp_path, ENTRY | {"at": "week 3,  a-lift A\n  trap-bar-deadlift"}).problems == ()
+
+
+@pytest.mark.parametrize("at", ["week 2, a-lift A trap-bar-deadlift", "a-lift", "week 3"])
+def test_another_place_silences_nothing(at: str, tmp_path: Path) -> None:
+    found = lines(check(tmp_path, ENTRY | {"at": at}))
+    assert any(line.startswith("rest-short") for line in found)
+    assert any(line.startswith("accepted-nothing") for line in found)
+
+
+def test_a_name_that_no_check_has_is_answered_with_the_nearest(tmp_path: Path) -> None:
+    line = min(lines(check(tmp_path, ENTRY | {"finding": "rest-shorts"})))
+    assert line == "accepted-unknown no finding is called 'rest-shorts'; did you mean 'rest-short'?"
+
+
+def test_an_error_can_not_be_accepted(tmp_path: Path) -> None:
+    first = check(tmp_path / "first", wave=TOO_LONG)
+    error = next(one for one in first.findings if one.severity is Severity.ERROR)
+    entry = ENTRY | {"finding": error.slug, "at": error.at.text}
+    second = check(tmp_path / "second", entry, wave=TOO_LONG)
+    assert second.worked is None
+    assert any(line.startswith("accepted-error") for line in lines(second))
+    assert error.text in {finding.text for finding in second.findings}
+
+
+@pytest.mark.parametrize(
+    ("today", "over"), [(date(2026, 12, 24), False), (date(2026, 12, 25), True)]
+)
+def test_an_entry_ends_on_its_day(today: date, over: bool, tmp_path: Path) -> None:  # noqa: FBT001  # a parameter of a table
+    checked = check(tmp_path, ENTRY | {"until": "2026-12-24"}, today=today)
+    assert bool(checked.accepted) is not over
+    assert any("accepted until 2026-12-24" in line for line in lines(checked)) is over
+
+
+@pytest.mark.parametrize(
+    # Weeks 1 to 4 from Monday the 7th of December end on Sunday the 3rd of January.
+    ("today", "over"),
+    [(date(2027, 1, 3), False), (date(2027, 1, 4), True)],
+)
+def test_without_a_day_it_ends_with_its_wave(today: date, over: bool, tmp_path: Path) -> None:  # noqa: FBT001  # a parameter of a table
+    checked = check(tmp_path, ENTRY, today=today, start="2026-12-07")
+    assert bool(checked.accepted) is not over
+    assert any("accepted until 2027-01-03" in line for line in lines(checked)) is over
+
+
+def test_an_entry_needs_a_reason(tmp_path: Path) -> None:
+    entry = {key: value for key, value in ENTRY.items() if key != "reason"}
+    (line,) = lines(check(tmp_path, entry))
+    assert "reason" in line
+
+
+def test_one_program_accepts_nothing_for_another(tmp_path: Path) -> None:
+    files = desks.edited({"brook/1-slow.yml": SHORT, "brook/program.yml": {"accepted": [ENTRY]}})
+    files |= {
+        name.replace("brook/", "ford/"): data
+        for name, data in desks.edited({"brook/1-slow.yml": SHORT}).items()
+        if name.startswith("brook/")
+    }
+    checked = desks.check(files, tmp_path)
+    assert [finding.program for finding in checked.findings if finding.slug == "rest-short"] == [
+        "ford"
+    ]
