@@ -5,6 +5,7 @@ MkDocs empties the site folder: with an error in them the last good site stays a
 `mkdocs serve` errors stop nothing; the last good pages are shown under a banner that lists them.
 """
 
+from collections.abc import Iterable
 from pathlib import Path
 from typing import Any, Literal
 
@@ -13,6 +14,7 @@ from mkdocs.config.base import Config
 from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.exceptions import PluginError
 from mkdocs.plugins import BasePlugin, event_priority, get_plugin_logger
+from mkdocs.structure import StructureItem
 from mkdocs.structure.files import File, Files, InclusionLevel
 from mkdocs.structure.nav import Navigation, Section
 from mkdocs.structure.pages import Page as MkDocsPage
@@ -25,6 +27,7 @@ from strength_handbook.pages.inserts import UnknownInsertError, fill_inserts
 from strength_handbook.pages.page import Page, Site
 from strength_handbook.pages.site import write_pages
 from strength_handbook.publish import offline
+from strength_handbook.publish.bundle import bundled, on_every_page
 from strength_handbook.publish.contents import anchors, contents_tree
 from strength_handbook.publish.front_matter import page_keys
 from strength_handbook.publish.handwritten import check_handwritten
@@ -67,6 +70,7 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
         self.drafts: dict[str, Page] = {}
         self.pages: dict[str, Page] = {}
         self.tables: dict[str, tuple[str, ...]] = {}
+        self.assets: dict[str, str] = {}
 
     def on_startup(self, *, command: Literal["build", "gh-deploy", "serve"], dirty: bool) -> None:  # noqa: ARG002  # MkDocs' signature
         """Remember whether this is a build; its presence keeps this object between rebuilds."""
@@ -81,9 +85,10 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
                 "the handbook's addresses end in '/': delete 'use_directory_urls: false'"
             )
         config.theme.dirs.insert(1 if config.theme.custom_dir else 0, str(THEME))
-        own = sorted(path.name for path in (THEME / ASSETS).glob("*.*"))
-        config.extra_css[:0] = [f"{ASSETS}/{name}" for name in own if name.endswith(".css")]
-        config.extra_javascript[:0] = [f"{ASSETS}/{name}" for name in own if name.endswith(".js")]
+        # In serve pages change all day: nothing is kept on the machine that looks at them.
+        self.assets = bundled(THEME / ASSETS, "offline.js" if self.serving else "")
+        for kind, listed in (("css", config.extra_css), ("js", config.extra_javascript)):
+            listed[:0] = [f"{ASSETS}/{name}" for name in on_every_page(self.assets, kind)]
         return config
 
     def on_pre_build(self, *, config: MkDocsConfig) -> None:
@@ -118,6 +123,11 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
 
     def on_files(self, files: Files, *, config: MkDocsConfig) -> Files:
         """Add the generated pages; a hand-written page at the same address goes before them."""
+        for file in [one for one in files if one.src_uri.startswith(f"{ASSETS}/")]:
+            if file.src_uri.endswith((".js", ".css")):
+                files.remove(file)
+        for name, text in self.assets.items():
+            files.append(File.generated(config, f"{ASSETS}/{name}", content=text))
         if self.site is None:
             return self._only_problems(files, config)
         taken = {file.dest_uri for file in files}
@@ -134,7 +144,7 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
             for file in files.documentation_pages()
             if file.src_uri not in self.pages or self.pages[file.src_uri].in_nav
         }
-        config.nav = [*fill_nav(config.nav, self.site, shown), *coach_chapter(self.drafts)]
+        config.nav = fill_nav(config.nav, self.site, shown)
         return files
 
     def _only_problems(self, files: Files, config: MkDocsConfig) -> Files:
@@ -145,11 +155,18 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
         self.pages = {page.uri: page} | self.drafts
         for uri in self.pages:
             files.append(File.generated(config, uri, content=""))
-        config.nav = [page.uri, *coach_chapter(self.drafts)]
+        config.nav = [page.uri]
         return files
 
-    def on_nav(self, nav: Navigation, *, config: MkDocsConfig, files: Files) -> Navigation:  # noqa: ARG002  # MkDocs' signature
-        """Previous, next and breadcrumbs, also for the pages outside the sidebar."""
+    def on_nav(self, nav: Navigation, *, config: MkDocsConfig, files: Files) -> Navigation:
+        """The coach's chapter; previous, next and breadcrumbs, also for pages outside the sidebar.
+
+        In `config.nav` the drafts would each get a line on the terminal at every rebuild.
+        """
+        if self.drafts:
+            nav.items.extend(_items(coach_chapter(self.drafts), files, config))
+            drafts = map(files.get_file_from_path, self.drafts)
+            nav.pages.extend(file.page for file in drafts if file and file.page)
         shown = InclusionLevel.is_in_serve if self.serving else InclusionLevel.is_included
         every = files.documentation_pages(inclusion=shown)
         known = {file.src_uri: file.page for file in every if file.page}
@@ -240,6 +257,21 @@ def _level(page: Page) -> InclusionLevel:
     if page.uri.startswith(DRAFTS):
         return InclusionLevel.DRAFT
     return InclusionLevel.UNDEFINED if page.in_nav else InclusionLevel.NOT_IN_NAV
+
+
+def _items(entries: Iterable[Any], files: Files, config: MkDocsConfig) -> list[StructureItem]:
+    """Entries of a nav as MkDocs' own sections and pages."""
+    found: list[StructureItem] = []
+    for entry in entries:
+        if isinstance(entry, dict):
+            for title, inside in entry.items():
+                section = Section(title, _items(inside, files, config))
+                for child in section.children:
+                    child.parent = section
+                found.append(section)
+        elif file := files.get_file_from_path(entry):
+            found.append(file.page or MkDocsPage(None, file, config))
+    return found
 
 
 def _section_of(above: MkDocsPage) -> Any:

@@ -35,6 +35,8 @@ KINDS = {
     "safety": "safety/",
     "words": "words/",
     "cards": "cards/",
+    "cards of a wave": "cards/winter/brakes/",
+    "cards of the room": "cards/room/",
     "my numbers": "my-numbers/",
     "test day": "winter/test-day/",
     "missed": "winter/missed/",

@@ -76,6 +76,16 @@ def test_a_comma_is_a_point_and_slips_are_refused(phone: Callable[..., Opened]) 
     expect(page.get_by_label(BODY)).to_have_value("72.5")
 
 
+def test_a_slip_beyond_the_tables_is_asked_about(phone: Callable[..., Opened]) -> None:
+    page = phone().go("my-numbers/")
+    enter(page, trap_bar="14")
+    says(page, "Is this right? Trap-bar deadlift, best single: beyond the tables.")
+    assert json.loads(kept(page)["mine"])["d"]["bases"] == {"trap-bar-1rm": 14_000}
+    enter(page, trap_bar="")
+    says(page, "Nothing is entered, and nothing is kept.")
+    assert kept(page) == {}
+
+
 def test_without_numbers_a_page_is_as_it_was(phone: Callable[..., Opened]) -> None:
     opened = phone()
     page = opened.go(LIFT)

@@ -49,11 +49,15 @@ def test_links_resolve_to_an_entry_of_the_numbers_page(site: Site) -> None:
     assert found > 100
 
 
-def test_session_and_week_pages_have_one_each(site: Site) -> None:
-    weekly = [page for page in site.pages if re.search(r"/week-\d\d/", page.uri)]
-    assert len(weekly) > 4
-    for page in weekly:
-        assert len(workings(page)) == 1, page.uri
+def test_a_week_s_page_has_one_for_its_volume_and_one_for_the_minutes_of_each_session(
+    site: Site,
+) -> None:
+    weeks = [page for page in site.pages if re.search(r"/week-\d\d/index", page.uri)]
+    assert len(weeks) > 4
+    for page in weeks:
+        sessions = page.html.count('<section class="sh-card">')
+        assert len(workings(page)) == 1 + sessions, page.uri
+        assert sum("Rounded to whole minutes" in text for text in workings(page)) == sessions
 
 
 def test_an_exercise_page_has_one_for_each_week_and_one_for_its_table(site: Site) -> None:

@@ -57,7 +57,19 @@ def test_serve_has_them_all_with_a_chapter_in_the_sidebar(root: Path, serve: Ser
     links = re.findall(r'href="([^"#]+)" class="md-nav__link', sidebar)
     assert "../coach/" in links
     assert "../coach/spring/one-page/" in links
-    assert "For the coach" in sidebar
+    assert "Coach's desk" in sidebar
+    # In the order of the sidebar one leads to the next.
+    assert 'rel="next" href="../substitutes/"' in read(root, "coach/findings")
+
+
+def test_serve_says_nothing_of_the_pages_it_makes(
+    root: Path, serve: Serve, caplog: pytest.LogCaptureFixture
+) -> None:
+    assert root.is_dir()
+    with caplog.at_level(logging.INFO, "mkdocs"):
+        serve()
+    assert "coach/" not in caplog.text
+    assert "excluded" not in caplog.text
 
 
 def test_a_build_has_none_and_no_page_names_them(root: Path) -> None:

@@ -1,6 +1,8 @@
 """Warnings that may stand: what an entry silences, and when it no longer does."""
 
+import re
 from collections.abc import Mapping
+from dataclasses import replace
 from datetime import date
 from pathlib import Path
 from typing import Any
@@ -10,6 +12,8 @@ import pytest
 import desks
 from strength_handbook.checked import Checked
 from strength_handbook.reading.problem import Severity
+from strength_handbook.review.accepting import nearest
+from strength_handbook.review.finding import At, Finding
 
 SHORT = {"sessions.a-lift.slots.0.rest": "1:50"}
 """Less than two minutes between sets at 78 %: one warning."""
@@ -63,6 +67,66 @@ def test_another_place_silences_nothing(at: str, tmp_path: Path) -> None:
 def test_a_name_that_no_check_has_is_answered_with_the_nearest(tmp_path: Path) -> None:
     line = min(lines(check(tmp_path, ENTRY | {"finding": "rest-shorts"})))
     assert line == "accepted-unknown no finding is called 'rest-shorts'; did you mean 'rest-short'?"
+
+
+@pytest.mark.parametrize(
+    "at",
+    [
+        "Week 3, a-lift A trap-bar-deadlift.",
+        " week 3,  a-lift A trap-bar-deadlift",
+        "week 3, a-lift A trap-bar-deadlift. ",
+    ],
+)
+def test_a_capital_a_full_stop_and_spaces_do_not_matter(at: str, tmp_path: Path) -> None:
+    assert check(tmp_path, ENTRY | {"at": at}).problems == ()
+
+
+@pytest.mark.parametrize(
+    "at", ["weeks 2-3, a-lift A trap-bar-deadlift", "week 3, a-lift A", "a-lift"]
+)
+def test_a_place_that_has_moved_is_answered_with_the_nearest(at: str, tmp_path: Path) -> None:
+    line = min(lines(check(tmp_path, ENTRY | {"at": at})))
+    assert line == (
+        f"accepted-nothing nothing is found as 'rest-short' at '{at}'; there is one at "
+        '"week 3, a-lift A trap-bar-deadlift" now: look at it, and write that place or mend it'
+    )
+
+
+def test_where_nothing_is_near_the_entry_is_to_go(tmp_path: Path) -> None:
+    (line,) = lines(check(tmp_path, ENTRY, wave={}))
+    assert "delete this entry, or copy the place" in line
+
+
+def test_what_another_entry_accepts_is_not_offered(tmp_path: Path) -> None:
+    second = ENTRY | {"at": "weeks 2-3, a-lift A trap-bar-deadlift"}
+    (line,) = lines(check(tmp_path, ENTRY, second))
+    assert "delete this entry, or copy the place" in line
+
+
+def test_the_nearest_is_of_the_same_thing_and_a_warning_if_there_is_one(tmp_path: Path) -> None:
+    edits = {"sessions.a-lift.slots.0.rest": "1:50"}
+    finding = check(tmp_path, wave=edits).findings[0]
+    assert nearest("week 9, b-pull A row", []) is None
+
+    def at(what: str, *weeks: int, severity: Severity = Severity.WARN) -> Finding:
+        return replace(finding, at=At(what, weeks), severity=severity)
+
+    long = [
+        at("b-descend", 2, severity=Severity.ERROR), at("b-descend", 3), at("a-lift", 2, 3)
+    ]  # fmt: skip
+    assert nearest("weeks 2-3, b-descend", long) is long[1]
+    assert nearest("weeks 2-3, b-descend", long[:1] + long[2:]) is long[0]
+    assert nearest("week 7, c-pull", long[2:]) is long[2]
+
+
+def test_an_entry_that_stands_twice_is_reported(tmp_path: Path) -> None:
+    again = ENTRY | {"at": "Week 3, a-lift A trap-bar-deadlift.", "reason": "I said so before."}
+    checked = check(tmp_path, ENTRY, again)
+    (line,) = lines(checked)
+    assert re.fullmatch(
+        r"accepted-twice this is accepted in line \d+ already; keep one of the two entries", line
+    )
+    assert [entry.reason for _, entry in checked.accepted] == [ENTRY["reason"]]
 
 
 def test_an_error_can_not_be_accepted(tmp_path: Path) -> None:

@@ -11,6 +11,7 @@ from strength_handbook.model.masses import Weight
 from strength_handbook.model.plain import WHOLE, Name, within
 from strength_handbook.model.progress import ProgressText
 from strength_handbook.model.quantities import BodyMass, Seconds, read_duration
+from strength_handbook.model.reason import Reason
 from strength_handbook.model.shape import Id, Shape, refuse
 from strength_handbook.model.tempo import TempoText
 from strength_handbook.model.weeks import DateText, MondayText, WeekList, WeekNumber, WeeksText
@@ -185,7 +186,7 @@ class Accepted(Shape):
     """Its short word, such as `rest-short`."""
     at: Annotated[str, Field(min_length=2, max_length=200)]
     """What it is about, word for word as `strength-handbook check` prints it."""
-    reason: Annotated[str, Field(min_length=10, max_length=600)]
+    reason: Reason
     """Why it may stand, for whoever takes over."""
     until: DateText | None = None
     """The day on which it must be looked at again; the end of its wave if left out."""

@@ -37,6 +37,13 @@ class Inspected(Thing):
     """The day by which it is looked over again, or thrown away."""
 
 
+class Kit(Inspected):
+    """A thing without any load of its own: a box, a mat, a place to hang."""
+
+    fixed: bool = False
+    """It stays where it is, such as a rig or a free floor: nobody puts it out or away."""
+
+
 class Bar(Thing):
     """A bar or a plate-loaded handle: plates go on both ends."""
 
@@ -233,7 +240,7 @@ class Room(Shape):
     chains: Section[Chain] = Field(default_factory=dict)
     pivots: Section[Pivot] = Field(default_factory=dict)
     """Joints for the end of a bar."""
-    kit: dict[Id, Inspected] = Field(default_factory=dict, max_length=200)
+    kit: dict[Id, Kit] = Field(default_factory=dict, max_length=200)
     """Everything else: benches, boxes, mats, rigs."""
     emergency: Emergency
     """What stands on the emergency panel."""

@@ -51,7 +51,11 @@ _SIZES = (
     (24, 18, 18, 12, 7.5, (16, 12, 9)), (24, 18, 18, 11, 7, (16, 12, 9, 7)),
     (24, 18, 18, 11, 6.5, (9, 7, 5)),
 )  # fmt: skip
-STEPS = tuple(Step(*sizes, rows=most) for *sizes, rows in _SIZES for most in rows)
+STEPS = tuple(
+    Step(name, dose, details, cue, text, most)
+    for name, dose, details, cue, text, rows in _SIZES
+    for most in rows
+)
 """From the largest letters to the smallest, and a shorter strip before smaller ones."""
 
 
@@ -65,7 +69,7 @@ def fit(card: Card) -> tuple[Card, Step]:
         card = shorter
         if card_height(card, last) <= HEIGHT:
             break
-    return card, _grown(card, last)
+    return card, last
 
 
 def wants_two(card: Card) -> bool:

@@ -8,7 +8,7 @@ from strength_handbook.pages.coach_changes import changes_page
 from strength_handbook.pages.coach_dates import calendar_page
 from strength_handbook.pages.coach_findings import findings_page
 from strength_handbook.pages.coach_floor import floor_page
-from strength_handbook.pages.coach_frame import coach_page, coach_uri
+from strength_handbook.pages.coach_frame import TITLE, coach_page, coach_uri
 from strength_handbook.pages.coach_handover import handover_page
 from strength_handbook.pages.coach_put_out import put_out_page
 from strength_handbook.pages.coach_sheet import sheet_page
@@ -92,7 +92,7 @@ def _index(for_all: Sequence[Page], programs: Sequence[tuple[str, Sequence[Page]
 
     return coach_page(
         uri,
-        "For the coach",
+        TITLE,
         "coach_index.html",
         {
             "pages": lines(for_all),

@@ -40,6 +40,11 @@ class Dated:
     until: date | None
     known: bool = True
 
+    @property
+    def wears(self) -> bool:
+        """False for kit, which mostly never needs a day."""
+        return self.section != "kit"
+
 
 def dated_things(room: Room) -> Iterator[Dated]:
     """Everything in the room, whatever its kind; what has a field `until` may have a day."""
@@ -62,7 +67,8 @@ def calendar_page(worked: Worked) -> Page:
     for one in sorted(every, key=lambda one: (one.until or date.max, one.section)):
         if one.until is not None:
             days.setdefault(one.until, []).append(_row(worked, one, url))
-    undated = [_row(worked, one, url) for one in every if one.known and one.until is None]
+    undated = [_row(worked, one, url) for one in every
+               if one.known and one.wears and one.until is None]  # fmt: skip
     nowhere: dict[str, list[str]] = {}
     for one in every:
         if not one.known:
@@ -75,6 +81,7 @@ def calendar_page(worked: Worked) -> Page:
             "days": list(days.items()),
             "undated": undated,
             "nowhere": list(nowhere.items()),
+            "kit": [one.name for one in every if not one.wears and one.until is None],
             "ends": [(program.program.program, last) for program in worked.programs
                      if (last := last_day(program))],
         },

@@ -1,8 +1,8 @@
 """What a session needs for the whole group: things with counts, plates, bands, masses."""
 
 from collections import Counter
-from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
 
 from strength_handbook.model.book import Book
 from strength_handbook.model.room import Room
@@ -14,6 +14,9 @@ from strength_handbook.plan.worked import WorkedProgram, WorkedSession, WorkedSl
 
 _FIXED = ("racks", "stacks", "machines", "lanes", "pivots")
 """Sections of the room whose things stay where they are."""
+
+MOST_MASSES = 4
+"""More masses than this are given as a range."""
 
 
 @dataclass(frozen=True)
@@ -28,6 +31,7 @@ class Thing:
         slots: the slots that use it, by order.
         end: minute from which nobody needs it any more,
         last: and the slot that ends then.
+        stays: True for what is fixed in the room and need not be carried.
     """
 
     name: str
@@ -37,11 +41,7 @@ class Thing:
     slots: tuple[str, ...]
     end: float
     last: str
-
-    @property
-    def stays(self) -> bool:
-        """True for what is fixed in the room and need not be carried."""
-        return self.section in _FIXED
+    stays: bool = False
 
     @property
     def short(self) -> bool:
@@ -67,6 +67,7 @@ def things(book: Book, program: WorkedProgram, sessions: Sequence[WorkedSession]
                 floor.units.get(key),
                 tuple(sorted({one.order for one in using})),
                 *_last(using),
+                stays=_stays(book.room, key, sections),
             )
             found[key] = _more(found.get(key), now)
     order = list(sections)
@@ -85,8 +86,13 @@ def _more(before: Thing | None, now: Thing) -> Thing:
         return now
     late = max(before, now, key=lambda one: (one.end, one.last))
     slots = tuple(sorted({*before.slots, *now.slots}))
-    return Thing(now.name, now.section, max(before.count, now.count), now.has, slots, late.end,
-                 late.last)  # fmt: skip
+    most = max(before.count, now.count)
+    return replace(now, count=most, slots=slots, end=late.end, last=late.last)
+
+
+def _stays(room: Room, key: str, sections: Mapping[str, str]) -> bool:
+    kit = room.kit.get(key)
+    return sections.get(key) in _FIXED or (kit is not None and kit.fixed)
 
 
 def _sections(room: Room) -> Iterator[tuple[str, str]]:
@@ -119,22 +125,30 @@ def plates_at_a_station(slots: Iterable[WorkedSlot], units: str) -> str:
 
 
 def masses_to_lay_out(slots: Iterable[WorkedSlot], units: str) -> str:
-    """Fixed masses that the example lifters take."""
+    """Fixed masses that the example lifters take; by effort, the ends of the row they are on."""
     found: set[int] = set()
     names: dict[str, None] = {}
+    row: list[int] = []
     per_hand = False
     for slot in slots:
         if slot.scale is None or slot.scale.kind not in ("fixed", "plate"):
             continue
         names[slot.scale.on] = None
         per_hand = per_hand or slot.scale.per_hand
+        row += [step.grams for step in slot.scale.steps if step.grams > 0]
         found |= {load.step.grams for load in slot.loads.values() if load.step is not None}
     if not names:
         return ""
+    end = ", in each hand" if per_hand else ""
+    name = " or ".join(names)
+    if not found and row:
+        text = f"{bare_mass(min(row), units)} to {bare_mass(max(row), units)}{NBSP}{units}"
+        return f"{name}: any of {text}, by effort{end}"
     if not found:
-        return f"{' or '.join(names)} by effort"
-    text = f"{', '.join(bare_mass(grams, units) for grams in sorted(found))}{NBSP}{units}"
-    return f"{' or '.join(names)}: {text}{', in each hand' if per_hand else ''}"
+        return f"{name} by effort"
+    shown = [bare_mass(grams, units) for grams in sorted(found)]
+    text = f"{shown[0]} to {shown[-1]}" if len(shown) > MOST_MASSES else ", ".join(shown)
+    return f"{name}: {text}{NBSP}{units}{end}"
 
 
 def bands_and_chains(slots: Iterable[WorkedSlot]) -> list[str]:

@@ -1,6 +1,7 @@
 """The floor by minute: which pair is where, what is short, and what would end the queue."""
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from typing import Any
 
 from strength_handbook.model.room import Room
@@ -11,7 +12,7 @@ from strength_handbook.pages.page import Heading, Page
 from strength_handbook.plan.floor import session_clock, session_floor
 from strength_handbook.plan.floor_advice import Advice, advice
 from strength_handbook.plan.floor_needs import thing_name
-from strength_handbook.plan.floor_use import Floor, Interval, Shortage
+from strength_handbook.plan.floor_use import Bottleneck, Floor, Interval, Shortage
 from strength_handbook.plan.worked import Worked, WorkedProgram, WorkedSession
 
 WAITS_FROM = 0.5
@@ -66,14 +67,14 @@ def _session(worked: Worked, program: WorkedProgram, session: WorkedSession) -> 
         "evening": f"{floor.evening:.0f}",
         "minutes": f"{floor.minutes:.0f}",
         "pairs": _pairs(floor),
-        "rows": moments(floor),
+        "rows": moments(floor, program.program.group.apart / 60),
         "slots": [(slot.order, slot.exercise.name) for slot in session.slots],
         "short": [_short(room, one) for one in floor.shortages],
         "sizes": [_short(room, one) for one in floor.short_sizes],
         "wait": f"{waited.wait:.0f} min for {waited.order}"
         if waited and waited.wait >= WAITS_FROM
         else "",
-        "neck": (thing_name(room, neck.thing), f"{100 * neck.busy:.0f}") if neck else None,
+        "neck": _neck(room, neck) if neck else None,
         "advice": [_advice(one) for one in advice(clock)] if floor.shortages else [],
     }
 
@@ -86,22 +87,66 @@ def _pairs(floor: Floor) -> list[str]:
     return [f"{group}.{pair}" for group in groups for pair in range(1, floor.pairs + 1)]
 
 
-def moments(floor: Floor) -> list[tuple[str, list[str]]]:
-    """Every minute at which somebody starts, and what each pair starts then."""
-    starts: dict[str, dict[tuple[int, int], list[Interval]]] = {}
-    pairs = [(group, pair) for group in sorted({one.group for one in floor.intervals})
-             for pair in range(1, floor.pairs + 1)]  # fmt: skip
-    columns = {pair: index for index, pair in enumerate(pairs)}
-    for one in sorted(floor.intervals, key=lambda one: one.start):
-        moment = starts.setdefault(hours_minutes(one.start), {})
-        moment.setdefault((one.group, one.pair), []).append(one)
-    rows = []
-    for minute, started in starts.items():
-        cells = [""] * len(columns)
-        for pair, several in started.items():
-            cells[columns[pair]] = " ".join(one.order for one in several)
-        rows.append((minute, cells))
-    return rows
+@dataclass(frozen=True, slots=True)
+class Cell:
+    """What a pair does at a moment.
+
+    Attributes:
+        text: letters, or a word where it trains at none.
+        until: when it ends what it begins at this moment; empty where nothing begins.
+    """
+
+    text: str
+    until: str = ""
+
+
+def moments(floor: Floor, apart: float) -> list[tuple[str, list[Cell]]]:
+    """Every minute at which a pair begins something or is through, and what all pairs do then.
+
+    Args:
+        floor: the session on the floor.
+        apart: minutes between start groups.
+    """
+    columns: dict[tuple[int, int], list[Interval]] = {}
+    for one in sorted(floor.intervals, key=lambda one: (one.group, one.pair, one.start)):
+        columns.setdefault((one.group, one.pair), []).append(one)
+    minutes = {_minute(one.start) for one in floor.intervals}
+    minutes |= {_minute(turns[-1].end) for turns in columns.values()}
+    return [
+        (
+            hours_minutes(minute),
+            [_cell(turns, minute, (group - 1) * apart) for (group, _), turns in columns.items()],
+        )
+        for minute in sorted(minutes)
+    ]
+
+
+def _cell(turns: Sequence[Interval], minute: float, door: float) -> Cell:
+    """What one pair does at a minute, given its turns in order and when it comes."""
+    begun = [one for one in turns if _minute(one.start) == minute]
+    if begun:
+        letters = " ".join(dict.fromkeys(one.order for one in begun))
+        return Cell(letters, hours_minutes(max(one.end for one in begun)))
+    at_it = [one for one in turns if _minute(one.start) < minute < _minute(one.end)]
+    if at_it:
+        return Cell(" ".join(dict.fromkeys(one.order for one in at_it)))
+    if minute >= _minute(turns[-1].end):
+        return Cell("done")
+    if minute < _minute(turns[0].start) - turns[0].wait:
+        return Cell("warm-up" if minute >= door else "not here")
+    coming = next(one for one in turns if _minute(one.start) > minute)
+    return Cell("waits" if minute >= coming.start - coming.wait else "moves")
+
+
+def _minute(minutes: float) -> float:
+    """As the table prints it: whole minutes."""
+    return float(round(minutes))
+
+
+def _neck(room: Room, neck: Bottleneck) -> tuple[str, str]:
+    """What runs short first, all of a tie, and how long it is in use."""
+    names = dict.fromkeys(thing_name(room, thing) for thing in (neck.thing, *neck.also))
+    return _and(list(names)), f"{100 * neck.busy:.0f}"
 
 
 def _short(room: Room, one: Shortage) -> str:

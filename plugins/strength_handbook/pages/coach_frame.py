@@ -12,6 +12,9 @@ from strength_handbook.plan.worked import WorkedProgram
 DRAFTS = "coach/"
 """Pages below this address are for `mkdocs serve` only."""
 
+TITLE = "Coach's desk"
+"""Title of their chapter; the hand-written tasks are called otherwise."""
+
 
 def coach_uri(name: str, program: str = "") -> str:
     """Source path of a page for the coach.

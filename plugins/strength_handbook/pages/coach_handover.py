@@ -53,7 +53,7 @@ def handover_page(
             "owner": desk.book.rules.owner,
             "date": desk.book.rules.date,
             "rules": own_rules(desk.book),
-            "rest": len(RULES) - len(desk.book.rules.rules),
+            "rest": sum(desk.book.rule(slug) == kind.default for slug, kind in RULES.items()),
             "dates": _dates(desk.book),
             "open": [
                 (SEVERITIES[one.severity], one.at.text, one.text,
@@ -100,9 +100,12 @@ def _waves(program: WorkedProgram) -> list[dict[str, Any]]:
 
 
 def _dates(book: Book) -> list[tuple[str, list[str]]]:
-    """Days of the equipment in order, each with what it is about; what lacks one comes last."""
+    """Days of the equipment in order, each with what it is about; what lacks one comes last.
+
+    Kit without a day is left out: most of it, like a towel or a free floor, never has one.
+    """
     found: dict[str, list[str]] = {}
-    every = [one for one in dated_things(book.room) if one.known]
+    every = [one for one in dated_things(book.room) if one.known and (one.until or one.wears)]
     for one in sorted(every, key=lambda one: (one.until is None, str(one.until))):
         found.setdefault(str(one.until or "no date"), []).append(one.name)
     return list(found.items())

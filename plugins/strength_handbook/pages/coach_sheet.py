@@ -7,6 +7,7 @@ from strength_handbook.pages.coach_frame import coach_page, coach_uri, head_of
 from strength_handbook.pages.coach_sheet_rows import Sheet, SlotRow, by_wave, sheet_of
 from strength_handbook.pages.coach_sheet_size import (
     LEAST,
+    READABLE,
     SIZES,
     first_column_lines,
     lines_of,
@@ -73,6 +74,7 @@ def _texts(row: SlotRow) -> list[list[tuple[str, int]]]:
 def _view(sheet: Sheet, size: float) -> dict[str, Any]:
     return {
         "size": f"{size:g}",
+        "small": size < READABLE,
         "waves": sheet.waves,
         "weeks": [
             {

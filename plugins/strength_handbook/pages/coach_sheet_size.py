@@ -10,6 +10,8 @@ from textwrap import wrap
 SIZES = (9.0, 8.5, 8.0, 7.5, 7.0, 6.5, 6.0, 5.5, 5.0, 4.75, 4.5)
 """Sizes of print in points, the largest first."""
 LEAST = SIZES[-1]
+READABLE = 7.0
+"""Points below which a larger sheet is asked for. Common practice, no source."""
 
 WIDTH_MM, HEIGHT_MM = 285.0, 198.0
 """A4 across, less a margin of 6 mm all round."""

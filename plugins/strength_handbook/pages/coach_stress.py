@@ -1,5 +1,6 @@
 """What each day asks of muscles, joints and hands, week by week."""
 
+from statistics import median
 from typing import Any
 
 from strength_handbook.model.book import Book
@@ -11,11 +12,18 @@ from strength_handbook.review.stress import DayStress, week_stress
 
 def stress_page(worked: Worked, program: WorkedProgram) -> Page:
     """A table of muscles by day for each week, and joints and grip of each day."""
+    every = [day for week in program.weeks for day in week_stress(worked.book, program, week.week)]
+    usual = median([day.grip_seconds for day in every if day.grip_seconds] or [0.0])
     return coach_page(
         coach_uri("stress", program.id),
         "Muscles, joints, grip",
         "coach_stress.html",
-        head_of(program) | {"weeks": [_week(worked.book, program, week) for week in program.weeks]},
+        head_of(program)
+        | {
+            "usual": f"{usual:.0f}",
+            "most_grip": f"{worked.book.rule('grip-slots'):g}",
+            "weeks": [_week(worked.book, program, week, usual) for week in program.weeks],
+        },
         says="What each day asks of muscles, joints and hands",
         headings=tuple(
             Heading(2, f"week-{week.week}", f"Week {week.week}") for week in program.weeks
@@ -23,7 +31,7 @@ def stress_page(worked: Worked, program: WorkedProgram) -> Page:
     )
 
 
-def _week(book: Book, program: WorkedProgram, week: WorkedWeek) -> dict[str, Any]:
+def _week(book: Book, program: WorkedProgram, week: WorkedWeek, usual: float) -> dict[str, Any]:
     days = week_stress(book, program, week.week)
     titles = {one.id: one.session.title for one in week.sessions}
     sums: dict[str, float] = {}
@@ -43,7 +51,7 @@ def _week(book: Book, program: WorkedProgram, week: WorkedWeek) -> dict[str, Any
             )
             for muscle in muscles
         ],
-        "days": [_day(book, day, titles) for day in days],
+        "days": [_day(book, day, titles, usual) for day in days],
     }
 
 
@@ -51,7 +59,7 @@ def _head(day: DayStress, titles: dict[str, str]) -> str:
     return day.day.capitalize()[:3] or " / ".join(titles[key] for key in day.sessions)
 
 
-def _day(book: Book, day: DayStress, titles: dict[str, str]) -> dict[str, Any]:
+def _day(book: Book, day: DayStress, titles: dict[str, str], usual: float) -> dict[str, Any]:
     title = " / ".join(titles[key] for key in day.sessions)
     return {
         "title": ", ".join(part for part in (day.day.capitalize(), title) if part),
@@ -62,5 +70,18 @@ def _day(book: Book, day: DayStress, titles: dict[str, str]) -> dict[str, Any]:
         ],
         "grip_slots": day.grip_slots,
         "grip_seconds": f"{day.grip_seconds:.0f}",
+        "grip_word": _against(day.grip_seconds, usual),
+        "grip_over": day.grip_slots > book.rule("grip-slots"),
         "hours": day.hours_to_next,
     }
+
+
+def _against(seconds: float, usual: float) -> str:
+    """A day's grip against the usual day of its program: a quarter more or less is about it.
+
+    >>> _against(1950, 1200), _against(1000, 1200), _against(500, 1200)
+    ('much', 'usual', 'little')
+    """
+    if seconds > 1.25 * usual:
+        return "much"
+    return "little" if seconds < 0.75 * usual else "usual"

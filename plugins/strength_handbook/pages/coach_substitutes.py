@@ -30,7 +30,7 @@ def substitutes_page(worked: Worked) -> Page:
                     "link": exercise_link(url, key),
                     "used": key in worked.uses,
                     "cells": [
-                        _cell(worked, key, door, url)
+                        _cell(worked, key, _FIELDS[name], door, url)
                         for name, door in exercise.doors
                         if name in _FIELDS
                     ],
@@ -42,12 +42,13 @@ def substitutes_page(worked: Worked) -> Page:
     )
 
 
-_FIELDS = tuple(key.replace("-", "_") for key, _ in DOORS)
+_FIELDS = {key.replace("-", "_"): title for key, title in DOORS}
 
 
-def _cell(worked: Worked, own: str, door: Door, url: str) -> dict[str, Any]:
+def _cell(worked: Worked, own: str, title: str, door: Door, url: str) -> dict[str, Any]:
     other = door.to if door.to != own else None
     return {
+        "door": title,
         "target": worked.book.exercises[other].name if other else "",
         "link": exercise_link(url, other) if other else "",
         "how": door.how,

@@ -59,8 +59,14 @@ def teach_in_page(worked: Worked, program: WorkedProgram) -> Page:
     weeks = [
         {
             "number": week.week,
-            "minutes": f"{minutes * len(found):g}",
-            "lessons": [_lesson(worked.book, program, week, one, url) for one in found],
+            "sessions": [
+                {
+                    "title": session.session.title,
+                    "minutes": f"{minutes * len(several):g}",
+                    "lessons": [_lesson(worked.book, program, week, one, url) for one in several],
+                }
+                for session, several in _by_session(found)
+            ],
         }
         for week, found in lessons(program)
     ]
@@ -96,6 +102,14 @@ def lessons(program: WorkedProgram) -> Iterator[tuple[WorkedWeek, list[Lesson]]]
         yield week, found
 
 
+def _by_session(found: Sequence[Lesson]) -> list[tuple[WorkedSession, list[Lesson]]]:
+    """The lessons of a week by their session: nobody teaches a week at once."""
+    groups: dict[str, list[Lesson]] = {}
+    for one in found:
+        groups.setdefault(one.session.id, []).append(one)
+    return [(several[0].session, several) for several in groups.values()]
+
+
 def _lesson(
     book: Book, program: WorkedProgram, week: WorkedWeek, one: Lesson, url: str
 ) -> dict[str, Any]:
@@ -106,7 +120,7 @@ def _lesson(
         "name": exercise.name,
         "link": exercise_link(url, one.slot.exercise_id),
         "ways": one.ways,
-        "where": f"{one.session.session.title}, {one.slot.order}",
+        "where": one.slot.order,
         "where_link": link(url, url_of(session_uri(program, week.week, one.session.id))),
         "dose": notation(one.slot.dose),
         "view": VIEWS[exercise.pattern],

@@ -12,6 +12,7 @@ from strength_handbook.model.loading import (
     OnCarrier,
     OnMachine,
 )
+from strength_handbook.pages.bar_html import apart_drawer
 from strength_handbook.pages.cards_page import card_codes
 from strength_handbook.pages.dose_text import in_words, notation, partial_notation
 from strength_handbook.pages.instead_html import door_weeks
@@ -24,6 +25,7 @@ from strength_handbook.pages.phone_html import dose_data
 from strength_handbook.pages.render import render, safe
 from strength_handbook.pages.resistance_html import resistance_html
 from strength_handbook.pages.session_page import exercise_link, session_uri, use_anchor
+from strength_handbook.pages.tools_html import scripts
 from strength_handbook.pages.variable_html import unloading_line
 from strength_handbook.pages.working_html import working_html
 from strength_handbook.plan.scales import Scale
@@ -45,6 +47,8 @@ HEADINGS = (
     ("cautions", "Cautions"),
     ("why", "Why, and what works"),
 )
+SET_UP = ("rack hole", "safety hole", "bench notch", "seat", "box", "peg", "stance")
+"""What a member may want to find again next time; kept on the phone under these words."""
 _DOORS = ("easier", "harder", "hurts", "taken", "no_partner")
 _DOOR_NAMES = {
     "easier": "Easier",
@@ -68,6 +72,9 @@ def exercise_page(worked: Worked, key: str) -> Page:
         "exercise.html",
         {
             "x": exercise,
+            "key": key,
+            "set_up_fields": SET_UP,
+            "tools": scripts(url, "set-up", "apart"),
             "stays": IF_IT_STAYS,
             "pattern": exercise.pattern.value.replace("-", " "),
             "uses": [_use(worked, use, url) for use in uses],
@@ -83,7 +90,7 @@ def exercise_page(worked: Worked, key: str) -> Page:
             "safety": link(url, "safety/"),
             "list": link(url, "exercises/"),
             "numbers": link(url, "numbers/"),
-            "cards": [(title, code, link(url, card)) for title, code, card in card_codes(worked, key)],
+            "cards": [(title, code, link(url, at)) for title, code, at in card_codes(worked, key)],
             "versions": _versions(uses),
         },
     )
@@ -119,7 +126,8 @@ def _use(worked: Worked, use: Use, url: str) -> dict[str, Any]:
             url_of(session_uri(program, week.week, session.id)) + f"#slot-{use.slot.order.lower()}",
         ),
         "method": method_html(worked, program, week, session, use.slot),
-        "mine": dose_data(worked, program, week, session, use.slot),
+        "mine": dose_data(worked, program, week, session, use.slot)
+        + apart_drawer(worked, use.slot),
         "sentence": found.sentence,
         "table": safe(found.table),
         "by_body": safe(found.by_body),

@@ -17,14 +17,22 @@ from strength_handbook.plan.worked import Use, Worked, WorkedProgram, WorkedSess
 
 
 def door_rows(
-    worked: Worked, program: WorkedProgram, slot: WorkedSlot, url: str
+    worked: Worked, program: WorkedProgram, slot: WorkedSlot, url: str, *, examples: bool = True
 ) -> list[dict[str, Any]]:
-    """The five doors of a slot, ready for the template."""
+    """The five doors of a slot, ready for the template.
+
+    Args:
+        worked: everything.
+        program: the program of the slot.
+        slot: the slot.
+        url: address of the page.
+        examples: with the loads of the example lifters.
+    """
     plans = slot_doors(worked.book, program.program.bases, worked.scales, slot)
-    return [_row(worked, plan, url) for plan in plans]
+    return [_row(worked, plan, url, examples=examples) for plan in plans]
 
 
-def _row(worked: Worked, plan: DoorPlan, url: str) -> dict[str, Any]:
+def _row(worked: Worked, plan: DoorPlan, url: str, *, examples: bool) -> dict[str, Any]:
     there = link(url, f"exercises/{plan.to}/") if plan.to else ""
     return {
         "name": plan.name,
@@ -34,7 +42,7 @@ def _row(worked: Worked, plan: DoorPlan, url: str) -> dict[str, Any]:
         # Today's own dose stands right above.
         "dose": _dose(plan) if plan.changed else "",
         "note": _note(plan),
-        "loads": safe(_loads(worked, plan)),
+        "loads": safe(_loads(worked, plan)) if examples else "",
         "look_up": link(url, f"exercises/{plan.to}/#by-body-weight") if plan.look_up else "",
     }
 

@@ -6,6 +6,7 @@ from typing import Any
 
 from strength_handbook.model.room import Room
 from strength_handbook.model.words import CAUTIONS
+from strength_handbook.pages.exercise_filters import FILTERS, left_out_by
 from strength_handbook.pages.glossary import GLOSSARY, NOTATION
 from strength_handbook.pages.member_lines import what_changed
 from strength_handbook.pages.numbers import mass
@@ -13,6 +14,7 @@ from strength_handbook.pages.page import Heading, Page, link, url_of
 from strength_handbook.pages.render import render, safe
 from strength_handbook.pages.room_resistance import room_resistance
 from strength_handbook.pages.session_page import exercise_link
+from strength_handbook.pages.tools_html import scripts, today_values
 from strength_handbook.pages.week_page import overview_uri, week_links
 from strength_handbook.plan.change import Changes
 from strength_handbook.plan.worked import Worked
@@ -28,10 +30,12 @@ def this_week(worked: Worked, url: str, since: Mapping[str, Changes] | None = No
                     "title": program.program.program,
                     "link": link(url, url_of(overview_uri(program))),
                     "waves_list": week_links(program, url),
+                    "today": today_values(program, url),
                     "changed": what_changed((since or {}).get(program.id)),
                 }
                 for program in worked.programs
-            ]
+            ],
+            "tools": scripts(url, "days", "this-week"),
         },
     )
 
@@ -65,10 +69,18 @@ def exercise_list(worked: Worked) -> Page:
                 "link": exercise_link(url, key),
                 "used": key in worked.uses,
                 "alone": exercise.spotting.alone == "fine",
+                "not_for": left_out_by(worked.book.room, exercise),
             }
         )
     order = sorted(groups)
-    html = render("exercises.html", {"groups": [(name, groups[name]) for name in order]})
+    html = render(
+        "exercises.html",
+        {
+            "groups": [(name, groups[name]) for name in order],
+            "filters": FILTERS,
+            "tools": scripts(url, "filter"),
+        },
+    )
     headings = tuple(Heading(2, name.replace(" ", "-"), name.capitalize()) for name in order)
     return Page(
         "exercises/index.md", "Exercises", html, headings, in_nav=True,

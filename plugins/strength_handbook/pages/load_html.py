@@ -64,7 +64,7 @@ def load_line(
 
 def _amount(load: PlannedLoad, scale: Scale | None, units: str) -> str:
     if load.help_g:
-        return f"<b>{mass(-load.help_g, units)}</b> of help"
+        return f"<b>{mass(load.help_g, units)}</b> of help"
     if load.step is None:
         if scale is not None and scale.steps and load.planned_g < scale.lightest_g:
             lightest = mass(scale.lightest_g, units)

@@ -3,15 +3,17 @@
 from typing import Any
 
 from strength_handbook.model.room import Emergency
+from strength_handbook.pages.bar_html import apart_drawer, bar_attributes, bar_numbers
 from strength_handbook.pages.dose_text import in_words, notation
 from strength_handbook.pages.instead_html import door_rows, variant_rows
-from strength_handbook.pages.lookup import example_lines, slot_lookup
+from strength_handbook.pages.lookup import slot_lookup
 from strength_handbook.pages.method_html import method_html
 from strength_handbook.pages.numbers import hours_minutes
 from strength_handbook.pages.page import Heading, Page, link, url_of
 from strength_handbook.pages.phone_html import dose_data
 from strength_handbook.pages.render import render, safe
-from strength_handbook.pages.working_html import working_html
+from strength_handbook.pages.tools_html import scripts
+from strength_handbook.pages.train_html import train_data
 from strength_handbook.plan.worked import (
     Worked,
     WorkedProgram,
@@ -20,7 +22,6 @@ from strength_handbook.plan.worked import (
     WorkedWeek,
 )
 from strength_handbook.plan.working import reps_text
-from strength_handbook.plan.working_minutes import minutes_working
 
 
 def week_uri(program: WorkedProgram, week: int) -> str:
@@ -66,8 +67,13 @@ def session_page(
             "safety": link(url, "safety/"),
             "missed": link(url, f"{program.id}/missed/"),
             "my_numbers": link(url, "my-numbers/"),
+            "my_log": link(url, "my-log/"),
+            "units": room.units,
+            "shared": bar_numbers(worked, session),
+            "tools": scripts(url, "set-up", "apart", "together"),
             "week_link": link(url, url_of(week_uri(program, week.week))),
             "groups": _groups(worked, program, week, session, url),
+            "train": train_data(worked, program, week, session),
             "warm_up": session.session.warm_up,
             "warm_up_minutes": round(program.program.warm_up / 60),
             "close_minutes": round(program.program.close / 60),
@@ -85,9 +91,6 @@ def session_page(
                 for slot in session.slots
                 if slot.exercise.spotting.alone == "no"
             ],
-            "working": safe(
-                working_html(minutes_working(worked.book, program.program, session), url)
-            ),
             "changed_alone": [
                 (slot.exercise.name, slot.exercise.spotting.alone_how)
                 for slot in session.slots
@@ -148,6 +151,8 @@ def _slot(
     anchor = use_anchor(program.id, session.week, session.id, slot.order)
     return {
         "order": slot.order,
+        "exercise": slot.exercise_id,
+        "bar": bar_attributes(worked, slot),
         "id": f"slot-{slot.order.lower()}",
         "name": slot.exercise.name,
         "link": exercise_link(url, slot.exercise_id, anchor),
@@ -159,11 +164,10 @@ def _slot(
         "note": slot.dose.said.note,
         "sentence": found.sentence,
         "table": safe(found.table),
-        "by_body": safe(found.by_body),
+        "by_body": bool(found.by_body),
         "by_body_below": found.by_body_below,
-        "examples": [(name, safe(line)) for name, line in example_lines(slot, worked.book)],
         "method": method_html(worked, program, week, session, slot),
-        "doors": door_rows(worked, program, slot, url),
-        "mine": dose_data(worked, program, week, session, slot),
+        "doors": door_rows(worked, program, slot, url, examples=False),
+        "mine": dose_data(worked, program, week, session, slot) + apart_drawer(worked, slot),
         "band": slot.reps_possible and reps_text(slot.reps_possible),
     }

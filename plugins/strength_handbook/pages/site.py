@@ -13,6 +13,7 @@ from strength_handbook.pages.lists import (
     this_week,
     words_page,
 )
+from strength_handbook.pages.my_log_page import my_log_page
 from strength_handbook.pages.my_numbers_page import my_numbers_page
 from strength_handbook.pages.numbers_page import numbers_page
 from strength_handbook.pages.page import Chapter, Page, Site
@@ -51,7 +52,8 @@ def write_pages(
     pages.append(exercise_list(worked))
     by_name = sorted(worked.book.exercises, key=lambda key: worked.book.exercises[key].name)
     pages += [exercise_page(worked, key) for key in by_name]
-    pages += [my_numbers_page(worked), room_page(worked), *cards_pages(worked, base)]
+    pages += [my_numbers_page(worked), my_log_page(worked), room_page(worked)]
+    pages += cards_pages(worked, base)
     pages += [numbers_page(worked), words_page()]
     data = {
         f"data/{program.id}.json": json.dumps(

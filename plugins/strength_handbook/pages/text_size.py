@@ -34,8 +34,8 @@ _WIDTHS = {False: _by_letter(_REGULAR), True: _by_letter(_BOLD)}
 def width(text: str, size: float, *, bold: bool = False) -> float:
     """Width of a text on one line, in the unit of its size.
 
-    >>> width("4 × 5", 36), width("WWW", 10) > width("iii", 10)
-    (83, True)
+    >>> width("4 × 5", 36)
+    83.50
     """
     known = _WIDTHS[bold]
     units = sum(

@@ -30,10 +30,10 @@ def scripts(url: str, *names: str) -> Markup:
 
 
 def block(name: str, data: Any) -> Markup:
-    """A block of data that a script reads.
+    r"""A block of data that a script reads.
 
     >>> str(block("sh-x", ["<b>"]))
-    '<script type="application/json" class="sh-x">["\\\\u003cb>"]</script>'
+    '<script type="application/json" class="sh-x">["\\u003cb>"]</script>'
     """
     text = json.dumps(data, ensure_ascii=False, separators=(",", ":"), allow_nan=False)
     # No text of a coach's may end the element.
@@ -60,9 +60,21 @@ def days_data(program: WorkedProgram, url: str) -> Markup:
             "id": program.id,
             "at": link(url, url_of(f"{program.id}/index.md")),
             "start": start.isoformat() if start else None,
+            "first": program.weeks[0].week,
+            "last": program.weeks[-1].week,
             "runs": runs,
         },
     )
+
+
+def today_values(program: WorkedProgram, url: str) -> dict[str, Any]:
+    """What a page needs that opens on today's week."""
+    return {
+        "id": program.id,
+        "start": program.program.start,
+        "weeks": [week.week for week in program.weeks],
+        "data": days_data(program, url),
+    }
 
 
 def _sessions(week: WorkedWeek) -> list[list[Any]]:

@@ -9,11 +9,13 @@ from strength_handbook.pages.page import Heading, Page, link, url_of
 from strength_handbook.pages.phone_html import load_data
 from strength_handbook.pages.render import render, safe
 from strength_handbook.pages.session_page import exercise_link, session_uri, week_uri
+from strength_handbook.pages.tools_html import scripts, today_values
 from strength_handbook.pages.working_html import working_html
 from strength_handbook.pictures.bars import week_bars
 from strength_handbook.plan.change import Changes
 from strength_handbook.plan.volume import Volume
 from strength_handbook.plan.worked import Worked, WorkedProgram, WorkedWeek
+from strength_handbook.plan.working_minutes import minutes_working
 from strength_handbook.plan.working_volume import week_working
 from strength_handbook.review.emphasis import MEASURES, number_of, wave_emphases
 
@@ -55,6 +57,9 @@ def week_page(worked: Worked, program: WorkedProgram, week: WorkedWeek) -> Page:
                     "optional": session.session.optional,
                     "minutes": round(session.minutes.total),
                     "purpose": session.session.purpose,
+                    "working": safe(
+                        working_html(minutes_working(worked.book, program.program, session), url)
+                    ),
                     "link": link(url, url_of(session_uri(program, week.week, session.id))),
                     "slots": [
                         (
@@ -75,6 +80,7 @@ def week_page(worked: Worked, program: WorkedProgram, week: WorkedWeek) -> Page:
             "working": safe(working_html(week_working(worked.book, week), url)),
             "fresh": [(worked.book.exercises[key].name, exercise_link(url, key)) for key in fresh],
             "overview": link(url, url_of(overview_uri(program))),
+            "tools": scripts(url, "set-up"),
             "program": program.program.program,
         },
     )
@@ -131,6 +137,8 @@ def overview_page(program: WorkedProgram, changes: Changes | None = None) -> Pag
             "weeks_word": count_word(len(program.weeks)),
             "waves": _waves(program),
             "waves_list": week_links(program, url),
+            "today": today_values(program, url),
+            "tools": scripts(url, "days", "this-week"),
             "goals": [
                 {
                     "goal": goal.goal,

@@ -24,7 +24,7 @@ from strength_handbook.plan.floor_needs import (
     slot_needs,
 )
 from strength_handbook.plan.floor_queue import Job, line_up
-from strength_handbook.plan.floor_use import Bottleneck, Floor, Interval, stays
+from strength_handbook.plan.floor_use import HAIR, Bottleneck, Floor, Interval, stays
 from strength_handbook.plan.minutes import TimedSlot, session_blocks
 from strength_handbook.plan.worked import WorkedSession, WorkedSlot
 
@@ -207,6 +207,9 @@ def _bottleneck(intervals: Sequence[Interval], units: Units, pairs: int) -> Bott
                 held.setdefault(thing, []).append((end - start) * count / pairs)
     if not held or training <= 0:
         return None
-    longest = max(sorted(held), key=lambda thing: sum(held[thing]) / units[thing])
+    shares = {thing: sum(held[thing]) / units[thing] for thing in sorted(held)}
+    longest = max(shares, key=lambda thing: shares[thing])
+    also = tuple(thing for thing, share in shares.items()
+                 if thing != longest and share >= shares[longest] - HAIR)  # fmt: skip
     least = least_minutes_held_often(0.0, pairs, units[longest], held[longest])
-    return Bottleneck(longest, least / training, max(least, training))
+    return Bottleneck(longest, least / training, max(least, training), also)

@@ -62,11 +62,13 @@ class Bottleneck:
         thing: its key.
         busy: share of the first start group's training time in which all of it is in use.
         least: minutes the training takes at least for that group: nothing can be in two hands.
+        also: keys of other things that are in use just as long for what there is of them.
     """
 
     thing: str
     busy: float
     least: float
+    also: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, eq=False)

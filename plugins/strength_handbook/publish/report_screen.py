@@ -1,5 +1,6 @@
 """Findings and changes for a person at a terminal: grouped, coloured, with room to breathe."""
 
+import json
 import shutil
 import textwrap
 from collections.abc import Iterator, Sequence
@@ -22,6 +23,10 @@ FILES = "Files"
 """Under this stand the problems of reading and of entries in `accepted`."""
 
 _ORDER = [FILES, *(str(family) for family in Family)]
+_LET_STAND = (
+    "To let a warning stand, put its last line under 'accepted:' in program.yml, and your reason "
+    "in place of the dots."
+)
 _WIDEST = 100
 _NARROWEST = 40
 
@@ -64,6 +69,8 @@ def _has(problems: Sequence[Problem], severity: Severity) -> bool:
 def _severity(severity: Severity, several: Sequence[Problem], width: int) -> Iterator[str]:
     title = counted(len(several), NOUNS[severity]).upper()
     yield click.style(title, fg=COLOURS[severity], bold=True)
+    if severity is Severity.WARN and any(isinstance(one, Reported) for one in several):
+        yield _wrapped(_LET_STAND, width, "")
     yield ""
     in_order = sorted(several, key=lambda problem: _ORDER.index(_family(problem)))
     for family, group in groupby(in_order, key=_family):
@@ -88,6 +95,18 @@ def _problem(problem: Problem, width: int) -> Iterator[str]:
     yield _wrapped(text, width, "    ")
     if change:
         yield click.style(_wrapped(f"Smallest change: {change}", width, "      "), fg="green")
+    if isinstance(problem, Reported) and problem.severity is Severity.WARN:
+        # Never broken: a terminal that is too narrow wraps it, and it is copied as one line.
+        yield f"      {accepting_line(problem.slug, problem.at)}"
+
+
+def accepting_line(slug: str, at: str) -> str:
+    """An entry of `accepted` on one line; the reason has to be written.
+
+    >>> accepting_line("rest-short", "week 3, a-lift")
+    '- {finding: rest-short, at: "week 3, a-lift", reason: ...}'
+    """
+    return f"- {{finding: {slug}, at: {json.dumps(at, ensure_ascii=False)}, reason: ...}}"
 
 
 def _changes(changes: Changes, file: str, width: int) -> Iterator[str]:

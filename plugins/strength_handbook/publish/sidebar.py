@@ -3,7 +3,7 @@
 from collections.abc import Collection, Iterable, Iterator, Sequence
 from typing import Any
 
-from strength_handbook.pages.coach_frame import DRAFTS
+from strength_handbook.pages.coach_frame import DRAFTS, TITLE
 from strength_handbook.pages.page import Site
 
 PLACE = "programs/"
@@ -58,7 +58,7 @@ def coach_chapter(drafts: Iterable[str]) -> list[dict[str, Any]]:
     """The coach's pages as the last chapter of the nav; empty where there are none.
 
     >>> coach_chapter(["coach/index.md", "coach/hill-run/changes.md"])
-    [{'For the coach': ['coach/index.md', {'Hill run': ['coach/hill-run/changes.md']}]}]
+    [{"Coach's desk": ['coach/index.md', {'Hill run': ['coach/hill-run/changes.md']}]}]
     """
     for_all: list[Any] = []
     programs: dict[str, list[str]] = {}
@@ -67,7 +67,7 @@ def coach_chapter(drafts: Iterable[str]) -> list[dict[str, Any]]:
         (programs.setdefault(folder, []) if folder else for_all).append(uri)
     chapters = [{folder.replace("-", " ").capitalize(): uris} for folder, uris in programs.items()]
     entries = [*for_all, *chapters]
-    return [{"For the coach": entries}] if entries else []
+    return [{TITLE: entries}] if entries else []
 
 
 def reading_order(in_nav: Sequence[str], in_site: Sequence[str]) -> list[str]:

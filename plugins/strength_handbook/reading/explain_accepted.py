@@ -21,8 +21,18 @@ ACCEPTED = {
     ),
     "accepted-nothing": E(
         "An entry must name a finding that is there, with the words of the place as 'check' prints "
-        "them. Otherwise it would silence something later that nobody has looked at.",
+        "them. Otherwise it would silence something later that nobody has looked at. A finding "
+        "moves where weeks or members are changed; the message says where the nearest one is.",
         right=_RIGHT,
+    ),
+    "accepted-twice": E(
+        "Two entries name the same finding at the same place. Keep the one whose reason holds."
+    ),
+    "reason": E(
+        "A reason is for whoever takes over: a sentence with words in it, not a nod. A reason with "
+        "'#' in it needs quotes, since what follows ' #' is a comment.",
+        wrong="reason: okay okay okay",
+        right="reason: The pairs take turns, so that everybody rests twice as long.",
     ),
     "accepted-unknown": E(
         "There is no check of that name. 'check --explain NAME' explains each of them.",

@@ -10,6 +10,7 @@ from strength_handbook.review import checks
 from strength_handbook.review.check import Check, Family
 from strength_handbook.review.desk import Desk
 from strength_handbook.review.finding import Finding, Reported
+from strength_handbook.review.typed import typed_lines
 
 _MODULES: tuple[ModuleType, ...] = tuple(
     import_module(f"{checks.__name__}.{name}")
@@ -51,6 +52,8 @@ def reported(finding: Finding) -> Reported:
     check = CHECKS[finding.slug]
     change = finding.change.words if finding.change else ""
     text = f"{finding.at.text}: {finding.text}"
+    if change and (lines := typed_lines(finding)):
+        change += ", so: " + "; ".join(f"'{line}'" for line in lines)
     if change:
         text += f". Smallest change: {change}"
     return Reported(

@@ -137,14 +137,15 @@ class SlotAt(SessionAt):
         return Spot(self.wave, self.dose_path, key=True)
 
     def spot_of(self, *keys: str) -> Spot:
-        """Where the first of some keys of the dose is written: week, slot or exercise.
+        """Where the first of some keys of the dose is written: in the week, else in the slot.
 
-        The week's dose as a whole, where none of them says it.
+        The week's dose as a whole, where neither says it: what an exercise says for all programs
+        is not to be changed for one.
         """
-        for start, source in self._levels():
+        for start in (self.dose_path, self.path):
             for key in keys:
-                if (*start, key) in source.marks:
-                    return Spot(source, (*start, key))
+                if (*start, key) in self.wave.marks:
+                    return Spot(self.wave, (*start, key))
         return self.spot
 
     def says(self, key: str) -> bool:

@@ -1,10 +1,11 @@
 """Does a wave do what it is for? Lowering, holding and fast repetitions, wave against wave."""
 
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 from dataclasses import dataclass, field
 
 from strength_handbook.plan.volume import Volume
 from strength_handbook.plan.worked import WorkedProgram, WorkedWeek
+from strength_handbook.review.lighter import is_named_apart, looks_lighter
 
 MEASURES: Mapping[str, tuple[str, str]] = {
     "eccentric": ("s", "of lowering"),
@@ -20,7 +21,7 @@ class WeekEmphasis:
 
     Attributes:
         week: its number.
-        trains: neither a lighter week nor one of tests.
+        trains: neither a lighter week, named or not, nor one of tests.
         sums: seconds of lowering and of holding, and fast repetitions, by emphasis.
     """
 
@@ -113,7 +114,7 @@ def wave_emphases(program: WorkedProgram) -> tuple[WaveEmphasis, ...]:
     alone: list[WaveEmphasis] = []
     for wave_id in dict.fromkeys(week.wave_id for week in program.weeks):
         weeks = [week for week in program.weeks if week.wave_id == wave_id]
-        read = tuple(_week(week) for week in weeks)
+        read = tuple(_week(week, looks_lighter(program)) for week in weeks)
         sums = [one.sums for one in read if one.trains]
         if sums:
             means = {one: _mean([each[one] for each in sums]) for one in MEASURES}
@@ -122,8 +123,8 @@ def wave_emphases(program: WorkedProgram) -> tuple[WaveEmphasis, ...]:
     return tuple(_against(one, alone) for one in alone)
 
 
-def _week(week: WorkedWeek) -> WeekEmphasis:
-    trains = not week.deload and week.week not in week.wave.tests
+def _week(week: WorkedWeek, lighter: Collection[int]) -> WeekEmphasis:
+    trains = not is_named_apart(week) and week.week not in lighter
     return WeekEmphasis(week.week, trains, measured(week.volume))
 
 

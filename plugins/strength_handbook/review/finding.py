@@ -131,10 +131,17 @@ class Finding:
         return tuple(edits)
 
     def and_also(self, other: "Finding") -> "Finding":
-        """The same finding for the weeks of both; the first one's words are kept."""
+        """The same finding for the weeks of both; the first one's words are kept.
+
+        Where the second one's words differ, the first ones say for which week they hold.
+        """
         weeks = tuple(sorted({*self.at.weeks, *other.at.weeks}))
         further = (other.change, *other.more) if other.change else ()
-        return replace(self, at=replace(self.at, weeks=weeks), more=(*self.more, *further))
+        text = self.text
+        if other.text != text and len(self.at.weeks) == 1:
+            text = f"{text} (in week {self.at.weeks[0]})"
+        at = replace(self.at, weeks=weeks)
+        return replace(self, at=at, text=text, more=(*self.more, *further))
 
 
 @dataclass(frozen=True, slots=True)

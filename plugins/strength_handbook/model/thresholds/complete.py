@@ -3,6 +3,10 @@
 from strength_handbook.model.rule_kind import RuleKind
 
 THRESHOLDS: dict[str, RuleKind] = {
+    "accept-longest": RuleKind(
+        53, "weeks", "An accepted finding is looked at again after so many weeks at the latest.",
+        1, 260,
+    ),
     "base-age": RuleKind(
         16, "weeks", "A tested value older than this on the day it is used is old.", 1, 104
     ),

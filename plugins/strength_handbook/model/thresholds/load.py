@@ -50,5 +50,41 @@ THRESHOLDS: dict[str, RuleKind] = {
     "speed-reps": RuleKind(3, "reps", "Most repetitions of a speed set on an interval.", 1, 10),
     "speed-every-least": RuleKind(30, "s", "Shortest interval of speed sets.", 5, 300),
     "speed-every-most": RuleKind(120, "s", "Longest interval of speed sets.", 30, 900),
+    "slip-sets": RuleKind(
+        20, "sets", "More sets of one exercise than this are taken for a typing error.", 10, 50
+    ),
+    "slip-reps": RuleKind(
+        60, "reps", "More repetitions in a set than this are taken for a typing error.", 30, 200
+    ),
+    "slip-times": RuleKind(
+        2.5, "times", "So many times the sets or repetitions of the weeks on both sides look like "
+        "a typing error.", 1.5, 10,
+    ),
+    "slip-load": RuleKind(
+        20, "%", "A percentage this far from those of the weeks on both sides looks like a typing "
+        "error.", 5, 100,
+    ),
+    "reach-off": RuleKind(
+        20, "%", "How far the lightest or heaviest load there is may miss a lifter's plan.", 0, 100
+    ),
+    "limit-sessions": RuleKind(
+        1, "sessions", "Most sessions of a week with a main lift to the limit.", 0, 14
+    ),
+    "limit-weeks": RuleKind(
+        1, "weeks", "Most weeks in a row with a main lift to the limit.", 0, 60
+    ),
+    "carry-step": RuleKind(
+        30, "%", "Largest step of a carry's share of body mass from one training week to the next; "
+        "five points more are always allowed.", 1, 200,
+    ),
+    "carry-most": RuleKind(
+        75, "%", "Largest share of body mass to carry in one hand.", 5, 200
+    ),
+    "hold-most": RuleKind(
+        90, "s", "Longest hold; beyond it more load or a harder position trains more.", 10, 600
+    ),
+    "hold-effort": RuleKind(
+        9, "RPE", "Highest effort of a hold that counts as long.", 5, 10
+    ),
     "open-sets": RuleKind(1, "sets", "Most open sets in one session.", 0, 20),
 }  # fmt: skip

@@ -15,6 +15,9 @@ THRESHOLDS: dict[str, RuleKind] = {
     "joint-hours": RuleKind(
         48, "h", "Least hours between two days that load the same joint highly.", 0, 168
     ),
+    "next-day-sets": RuleKind(
+        2, "sets", "Hard sets that a muscle may have on each of two days in a row.", 0, 60
+    ),
     "sore-hours": RuleKind(
         72, "h", "Least hours from slow lowering to speed, a test or an event.",
         0, 240,

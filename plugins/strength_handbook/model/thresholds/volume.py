@@ -64,7 +64,8 @@ THRESHOLDS: dict[str, RuleKind] = {
         "classical weightlifting table: 24 in this zone, 30 in the one below; the larger of them",
     ),
     "zone-80": RuleKind(
-        20, "reps", "Most repetitions of a lift in a session at 80 to 89 %.", 1, 500, _CLASSICAL
+        25, "reps", "Most repetitions of a lift in a session at 80 to 89 %.", 1, 500,
+        "classical weightlifting table: 20 in this zone; five sets of five are " + COMMON,
     ),
     "zone-90": RuleKind(
         10, "reps", "Most repetitions of a lift in a session from 90 % on.", 1, 500, _CLASSICAL
@@ -78,6 +79,12 @@ THRESHOLDS: dict[str, RuleKind] = {
     "label-share": RuleKind(
         1.5, "times", "What a wave is named after, against the mean of the other waves.", 1, 10
     ),
+    "deload-reserve": RuleKind(
+        2, "reps", "Fewest repetitions left after a set of a lighter week.", 0, 9
+    ),
+    "tests-from": RuleKind(
+        8, "weeks", "A program this long or longer tests what its goals name.", 1, 60
+    ),
     "test-lowering": RuleKind(
         5, "s", "Longest lowering in the seven days before a test.", 1, 30
     ),
@@ -87,5 +94,8 @@ THRESHOLDS: dict[str, RuleKind] = {
     "new-skills": RuleKind(3, "skills", "Most new exercises in one session.", 0, 30),
     "new-skills-start": RuleKind(
         8, "skills", "The same in the first week of a program or wave.", 0, 30
+    ),
+    "new-skills-week": RuleKind(
+        12, "skills", "Most new exercises in a whole week, optional sessions left out.", 0, 60
     ),
 }  # fmt: skip

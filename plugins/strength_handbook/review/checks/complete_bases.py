@@ -39,7 +39,7 @@ def base_old(this: Check, desk: Desk) -> Iterator[Finding]:
     weeks = desk.rule("base-age")
     for at in desk.slots:
         base, key = at.slot.base, at.slot.base_id
-        if base is None or key is None or base.tested is None or not _uses(at):
+        if base is None or key is None or base.tested is None or not uses_base(at):
             continue
         day = at.day or desk.today
         age = (day - base.tested).days / 7
@@ -54,7 +54,7 @@ def base_old(this: Check, desk: Desk) -> Iterator[Finding]:
             yield this.finds(at, text, spot=spot, at=At(f"base {key}", at.at.weeks), change=change)
 
 
-def _uses(at: SlotAt) -> bool:
+def uses_base(at: SlotAt) -> bool:
     """True where the load is a share of what was tested, not found on the day."""
     loads = PercentOfBase | PercentOfSystem | PercentOfTrainingMax | RepMax
     return isinstance(at.slot.dose.load, loads) or (

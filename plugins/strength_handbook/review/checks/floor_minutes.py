@@ -9,6 +9,7 @@ from strength_handbook.review.check import Check, Family, check
 from strength_handbook.review.desk import Desk, SlotAt
 from strength_handbook.review.finding import Change, Edit, Finding
 from strength_handbook.review.floors import FloorAt, by_session, exercise_spot, floors
+from strength_handbook.review.slips import slipped_sessions
 from strength_handbook.review.words import clock, number
 
 NO_SINGLE_CUT = "no single cut is enough; do one letter less, or on another day"
@@ -27,9 +28,10 @@ NO_SINGLE_CUT = "no single cut is enough; do one letter less, or on another day"
 def session_long(this: Check, desk: Desk) -> Iterator[Finding]:
     """Sessions that take longer than the time there is, or nearly so."""
     share = desk.rule("cap-share") / 100
+    wrong = slipped_sessions(desk)
     for one in floors(desk):
         cap = one.at.program.program.time_cap
-        if cap is None:
+        if cap is None or (one.at.program.id, one.at.number, one.at.session.id) in wrong:
             continue
         most, minutes = cap / 60, round(one.floor.minutes, 1)
         if minutes <= round(most * share, 1):

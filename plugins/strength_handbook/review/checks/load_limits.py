@@ -11,7 +11,10 @@ from strength_handbook.review.check import Check, Family, check
 from strength_handbook.review.checks.load_reps import PERCENT_STEP, load_text
 from strength_handbook.review.desk import Desk, SlotAt
 from strength_handbook.review.finding import Change, Finding
-from strength_handbook.review.words import number, weight
+from strength_handbook.review.words import listed, number, weight
+
+EPSILON = 1e-6
+"""Grams."""
 
 
 @check(
@@ -19,14 +22,15 @@ from strength_handbook.review.words import number, weight
     Family.LOAD,
     Severity.WARN,
     what="Planned loads of the example lifters, against the lightest and the heaviest load there "
-    "is. A load that exists for none of them is an error of its own.",
-    why="This lifter finds no load on the page, or one far below the plan.",
-    source="arithmetic",
+    "is, where these miss the plan by more than a share of it. A load that exists for none of them "
+    "is an error of its own.",
+    why="This lifter finds no load on the page, or one far from the plan.",
+    rules=("reach-off",),
+    source="arithmetic; how far is too far is common practice, no source",
 )
 def out_of_reach(this: Check, desk: Desk) -> Iterator[Finding]:
     """Loads that some lifters can't have."""
-    units = desk.book.room.units
-    change = Change("name a door for them in the slot, or plan it with something else")
+    units, off = desk.book.room.units, desk.rule("reach-off") / 100
     for at in desk.slots:
         scale = at.slot.scale
         if scale is None or not scale.steps:
@@ -34,14 +38,27 @@ def out_of_reach(this: Check, desk: Desk) -> Iterator[Finding]:
         for wrong, end, what in (
             (_below, scale.lightest_g, "begins at"), (_above, scale.heaviest_g, "ends at")
         ):  # fmt: skip
-            names = [name for name, load in at.slot.loads.items() if wrong(load, scale)]
-            if not names or len(names) == len(at.slot.loads):
+            missed = [name for name, load in at.slot.loads.items() if wrong(load, scale)]
+            far = {
+                name: abs(end - at.slot.loads[name].planned_g) - off * at.slot.loads[name].planned_g
+                for name in missed
+            }
+            names = [name for name in missed if far[name] > EPSILON]
+            if not names or len(missed) == len(at.slot.loads):
                 continue
             told = ", ".join(
                 f"{name} {weight(round(at.slot.loads[name].planned_g, -2), units)}"
                 for name in names
             )
-            text = f"planned for {told}; the {scale.on} {what} {weight(end, units)}"
+            text = (
+                f"planned for {told}; the {scale.on} {what} {weight(end, units)}, more than "
+                f"{100 * off:g} % off"
+            )
+            key = "easier" if wrong is _below else "harder"
+            change = Change(
+                f"write 'doors: {{{key}: What {listed(names)} can take instead.}}' in the slot, or "
+                "plan it with something else"
+            )
             yield this.finds(at, text, spot=at.spot_of("load"), change=change)
 
 

@@ -17,8 +17,10 @@ from strength_handbook.review.checks.load_reps import (
     reps_in_a_row,
     reps_possible,
 )
+from strength_handbook.review.checks.recovery_rest import rest_allows
 from strength_handbook.review.desk import Desk, SlotAt
 from strength_handbook.review.finding import At, Change, Edit, Finding
+from strength_handbook.review.lighter import is_apart, is_light
 from strength_handbook.review.words import listed, number, weight
 
 MOST_POINTS = 1.5
@@ -41,7 +43,7 @@ _PERCENTS = PercentOfBase | PercentOfSystem | PercentOfTrainingMax
 def plates_coarse(this: Check, desk: Desk) -> Iterator[Finding]:
     """Loads far from their percentage."""
     for at in desk.slots:
-        if not isinstance(at.slot.dose.load, _PERCENTS) or at.week.deload:
+        if not isinstance(at.slot.dose.load, _PERCENTS) or is_light(at):
             continue
         found = _worst(desk, at.slot.loads, at.slot.scale)
         if found is None:
@@ -107,13 +109,18 @@ def _loads(
 
 
 def _fits(desk: Desk, at: SlotAt, percent: float) -> bool:
-    """True where another percentage leaves the repetitions possible."""
+    """True where another percentage leaves repetitions, zone and rest as they have to be.
+
+    What is offered lies within what most people can do, not in the room above it.
+    """
     dose, reps = at.slot.dose, reps_in_a_row(at.slot.dose)
     share = (at.slot.percent or percent) / getattr(dose.load, "percent", percent)
+    if not rest_allows(desk, at, percent * share):
+        return False
     possible = reps_possible(desk, dose, percent * share)
     if possible is None or reps is None:
         return percent * share <= 100
-    return reps + (dose.reserve or 0.0) <= possible + desk.rule("reps-over")
+    return reps + (dose.reserve or 0.0) <= possible
 
 
 @dataclass(frozen=True, eq=False)
@@ -154,8 +161,7 @@ def _slots_over_weeks(desk: Desk) -> Iterator[list[SlotAt]]:
     """Every slot's working weeks in one wave, in order."""
     found: dict[tuple[str, str, str, int], list[SlotAt]] = {}
     for at in desk.slots:
-        apart = at.week.deload or at.number in at.week.wave.tests
-        if not apart and at.slot.loads and not is_estimate(at.slot.dose):
+        if not is_apart(at) and at.slot.loads and not is_estimate(at.slot.dose):
             key = (at.program.id, at.week.wave_id, at.session.id, at.index)
             found.setdefault(key, []).append(at)
     yield from found.values()

@@ -20,6 +20,7 @@ from strength_handbook.reading.source import Plain
 from strength_handbook.review.check import Check, Family, check
 from strength_handbook.review.desk import Desk, SlotAt
 from strength_handbook.review.finding import Change, Finding
+from strength_handbook.review.lighter import is_light
 from strength_handbook.review.words import number
 
 PERCENT_STEP = 0.5
@@ -69,6 +70,24 @@ def set_percent(at: SlotAt) -> float | None:
         rm = dose.load.reps
         return percent_for_reps(rm) if rm <= TEXTBOOK_CHART[-1][0] else None
     return at.slot.percent
+
+
+def is_far_over(desk: Desk, at: SlotAt) -> bool:
+    """True where the repetitions are far more than most people can do at that load."""
+    dose = at.slot.dose
+    possible, reps = reps_possible(desk, dose, set_percent(at)), reps_in_a_row(dose)
+    if possible is None or reps is None:
+        return False
+    return reps + (dose.reserve or 0.0) > desk.rule("reps-far-over") * possible
+
+
+def is_over(desk: Desk, at: SlotAt) -> bool:
+    """True where a set asks for more repetitions than most people can do at that load."""
+    dose = at.slot.dose
+    possible, reps = reps_possible(desk, dose, set_percent(at)), reps_in_a_row(dose)
+    if possible is None or reps is None:
+        return False
+    return reps + (dose.reserve or 0.0) > possible + desk.rule("reps-over")
 
 
 def load_text(dose: Dose, percent: float) -> str:
@@ -174,7 +193,7 @@ def reps_few(this: Check, desk: Desk) -> Iterator[Finding]:
     for at in desk.slots:
         dose = at.slot.dose
         first = at.number == at.program.weeks[0].week
-        easy_week = first or at.week.deload or at.number in at.week.wave.tests
+        easy_week = first or is_light(at) or at.number in at.week.wave.tests
         if at.slot.exercise.role != "main" or dose.fast or easy_week or dose.said.chains:
             continue
         percent = set_percent(at)

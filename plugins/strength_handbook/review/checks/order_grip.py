@@ -11,6 +11,7 @@ from strength_handbook.review.desk import Desk, SlotAt
 from strength_handbook.review.fatigue import named, reckoned_percent
 from strength_handbook.review.finding import Change, Finding
 from strength_handbook.review.grip import FIRM, LIMITING, grip_class
+from strength_handbook.review.lighter import is_light
 from strength_handbook.review.words import number
 
 _PULLS = (Pattern.HINGE, Pattern.HORIZONTAL_PULL, Pattern.VERTICAL_PULL)
@@ -30,7 +31,7 @@ def grip_many(this: Check, desk: Desk) -> Iterator[Finding]:
     most = desk.rule("grip-slots")
     for session, slots in desk.slots_by_session():
         limiting = [at for at in slots if grip_class(at.slot.exercise) == LIMITING]
-        if len(limiting) > most and not session.week.deload:
+        if len(limiting) > most and not is_light(session):
             text = (
                 f"{named(tuple(name(at) for at in limiting))} all end when the grip opens; "
                 f"at most {number(most)} in a session"

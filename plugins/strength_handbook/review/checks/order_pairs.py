@@ -11,6 +11,7 @@ from strength_handbook.review.desk import Desk, SlotAt
 from strength_handbook.review.fatigue import is_quick, named, near_limit, reckoned_percent, shared
 from strength_handbook.review.finding import Change, Finding
 from strength_handbook.review.grip import FIRM, grip_class
+from strength_handbook.review.lighter import is_light
 from strength_handbook.review.words import clock, number
 
 
@@ -83,7 +84,7 @@ def groups(slots: tuple[SlotAt, ...]) -> list[tuple[SlotAt, ...]]:
 
 def _clash(desk: Desk, one: SlotAt, other: SlotAt) -> str:
     """What both need, in words; empty where they leave each other alone."""
-    deload = one.week.deload
+    deload = is_light(one)
     if is_quick(one.slot, deload=deload) or is_quick(other.slot, deload=deload):
         return ""
     hard = one.slot.volume.hard_sets and other.slot.volume.hard_sets

@@ -17,6 +17,7 @@ from strength_handbook.review.fatigue import (
     shared,
 )
 from strength_handbook.review.finding import Change, Finding
+from strength_handbook.review.lighter import is_light
 from strength_handbook.review.words import number
 
 _ORDER = "meta-analysis on exercise order, Nunes and others 2021"
@@ -37,7 +38,7 @@ _TRUNK = {Muscle.BACK_EXTENSORS, Muscle.ABS, Muscle.OBLIQUES}
 def main_late(this: Check, desk: Desk) -> Iterator[Finding]:
     """Main lifts behind assistance work."""
     for session, slots in desk.slots_by_session():
-        if session.week.deload:
+        if is_light(session):
             continue
         letters = list(dict.fromkeys(at.slot.order[0] for at in slots))
         for index, at in enumerate(slots):
@@ -136,7 +137,7 @@ def _needs_brace(desk: Desk, at: SlotAt) -> bool:
     if slot.exercise.load.kind not in ("bar", "hands"):
         return False
     heavy = reckoned_percent(slot) >= desk.rule("firm-lift")
-    return heavy or slot.dose.said.test is not None or is_quick(slot, deload=at.week.deload)
+    return heavy or slot.dose.said.test is not None or is_quick(slot, deload=is_light(at))
 
 
 def _last_braced(desk: Desk, slots: tuple[SlotAt, ...]) -> SlotAt:

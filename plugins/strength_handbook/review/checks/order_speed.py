@@ -17,6 +17,7 @@ from strength_handbook.review.fatigue import (
     shared,
 )
 from strength_handbook.review.finding import Change, Finding
+from strength_handbook.review.lighter import is_light
 from strength_handbook.review.words import clock, number
 
 _LARGEST_FIRST = (
@@ -40,7 +41,7 @@ def speed_tired(this: Check, desk: Desk) -> Iterator[Finding]:
     for session, slots in desk.slots_by_session():
         tiring: list[tuple[SlotAt, str]] = []
         for at in slots:
-            if is_quick(at.slot, deload=session.week.deload):
+            if is_quick(at.slot, deload=is_light(session)):
                 before = [
                     (other, why)
                     for other, why in tiring

@@ -12,6 +12,7 @@ from strength_handbook.review.check import Check, Family, check
 from strength_handbook.review.desk import Desk, SessionAt, SlotAt
 from strength_handbook.review.fatigue import is_jump, is_quick, reckoned_percent
 from strength_handbook.review.finding import Change, Edit, Finding, Spot
+from strength_handbook.review.lighter import is_light
 from strength_handbook.review.words import clock, number
 
 _RAMP = re.compile(
@@ -71,7 +72,7 @@ def stretch_long(this: Check, desk: Desk) -> Iterator[Finding]:
     most, heavy = desk.rule("stretch-most"), desk.rule("heavy-lift")
     for session, slots in desk.slots_by_session():
         needs = any(
-            is_quick(at.slot, deload=session.week.deload) or reckoned_percent(at.slot) >= heavy
+            is_quick(at.slot, deload=is_light(session)) or reckoned_percent(at.slot) >= heavy
             for at in slots
         )
         for index, line in enumerate(session.session.session.warm_up):

@@ -36,9 +36,9 @@ _DAY = 24
 def joint_again(this: Check, desk: Desk) -> Iterator[Finding]:
     """The same joint on two days that are too close."""
     least = desk.rule("joint-hours")
-    for days in _days(desk).values():
+    for days in loaded_days(desk).values():
         for day in days:
-            for before in _too_close(day, days, least):
+            for before in too_close(day, days, least):
                 joints = tuple(joint for joint in day.joints if joint in before.joints)
                 text = (
                     f"{named(joints)} again {day.hours - before.hours} h after "
@@ -50,26 +50,34 @@ def joint_again(this: Check, desk: Desk) -> Iterator[Finding]:
 
 
 @dataclass(frozen=True, eq=False)
-class _Day:
+class LoadedDay:
+    """A session with a weekday that loads some joint highly.
+
+    Attributes:
+        at: the session.
+        hours: from the Monday of week 1.
+        joints: the joints.
+    """
+
     at: SessionAt
     hours: int
     joints: tuple[Joint, ...]
 
 
-def _days(desk: Desk) -> Mapping[WorkedProgram, list[_Day]]:
+def _days(desk: Desk) -> Mapping[WorkedProgram, list[LoadedDay]]:
     """Sessions with a weekday that load a joint highly, by program."""
-    found: dict[WorkedProgram, list[_Day]] = {}
+    found: dict[WorkedProgram, list[LoadedDay]] = {}
     for session, slots in desk.slots_by_session():
         if session.hours is None:
             continue
         loaded = {joint for at in slots for joint in stressed(desk.book, at.slot)}
         if loaded:
             joints = tuple(joint for joint in Joint if joint in loaded)
-            found.setdefault(session.program, []).append(_Day(session, session.hours, joints))
+            found.setdefault(session.program, []).append(LoadedDay(session, session.hours, joints))
     return found
 
 
-def _too_close(day: _Day, days: list[_Day], least: float) -> list[_Day]:
+def too_close(day: LoadedDay, days: list[LoadedDay], least: float) -> list[LoadedDay]:
     """Earlier days with a joint in common; two sessions on one day are meant."""
     return [
         one
@@ -82,7 +90,7 @@ def _day_spot(at: SessionAt) -> Spot:
     return Spot(at.wave, (*at.path, "day"))
 
 
-def _another_day(day: _Day, days: list[_Day], least: float) -> Change:
+def _another_day(day: LoadedDay, days: list[LoadedDay], least: float) -> Change:
     """The nearest weekday, free in this wave, that is far enough from all other sessions."""
     wave, session = day.at.week.wave_id, day.at.session.id
     own = [one for one in days if (one.at.week.wave_id, one.at.session.id) == (wave, session)]
@@ -95,14 +103,14 @@ def _another_day(day: _Day, days: list[_Day], least: float) -> Change:
     }
     now = day.hours // _DAY % 7
     for to in sorted(range(7), key=lambda to: (abs(to - now), to)):
-        moved = [_Day(one.at, one.hours + _DAY * (to - now), one.joints) for one in own]
+        moved = [LoadedDay(one.at, one.hours + _DAY * (to - now), one.joints) for one in own]
         if WEEKDAYS[to] not in taken and all(_apart(one, others, least) for one in moved):
             edit = Edit(day.at.wave.file, (*day.at.path, "day"), WEEKDAYS[to])
             return Change(f"write 'day: {WEEKDAYS[to]}'", (edit,))
     return Change("do it on another day, or lighter for these joints")
 
 
-def _apart(day: _Day, others: list[_Day], least: float) -> bool:
+def _apart(day: LoadedDay, others: list[LoadedDay], least: float) -> bool:
     return not any(
         abs(day.hours - one.hours) < least and set(one.joints) & set(day.joints) for one in others
     )

@@ -12,6 +12,7 @@ from strength_handbook.review.check import Check, Family, check
 from strength_handbook.review.desk import Desk, SlotAt
 from strength_handbook.review.fatigue import is_quick, reckoned_percent
 from strength_handbook.review.finding import Change, Finding
+from strength_handbook.review.lighter import is_light
 from strength_handbook.review.words import clock, number
 
 HEAVY, MEDIUM = 85.0, 75.0
@@ -55,14 +56,23 @@ def rest_short(this: Check, desk: Desk) -> Iterator[Finding]:
             yield this.finds(at, text, spot=at.spot_of("rest", "every"), change=change)
 
 
-def _least_rest(desk: Desk, at: SlotAt) -> float:
+def rest_allows(desk: Desk, at: SlotAt, percent: float) -> bool:
+    """True where the rest between the sets is enough for another percentage too."""
+    single = at.slot.dose.sets.high < 2
+    return single or _rest_had(desk, at) >= _least_rest(desk, at, percent)
+
+
+def _least_rest(desk: Desk, at: SlotAt, percent: float | None = None) -> float:
     """Least rest after a set; 0 where any rest will do.
 
     What beginners need less is left out: a file does not say who is one. Work for a single joint
     or the trunk, and assistance whose percentage is only guessed from its effort, may be hurried.
     """
-    quick = is_quick(at.slot, deload=at.week.deload)
-    percent = 0.0 if at.slot.exercise.pattern in _SMALL else reckoned_percent(at.slot)
+    quick = is_quick(at.slot, deload=is_light(at))
+    if percent is None:
+        percent = reckoned_percent(at.slot)
+    if at.slot.exercise.pattern in _SMALL:
+        percent = 0.0
     if percent >= HEAVY:
         return desk.rule("rest-heavy")
     if percent >= MEDIUM and not quick:

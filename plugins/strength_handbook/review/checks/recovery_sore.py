@@ -14,6 +14,7 @@ from strength_handbook.review.desk import Desk, SlotAt
 from strength_handbook.review.fatigue import is_quick, named, shared
 from strength_handbook.review.finding import Change, Edit, Finding
 from strength_handbook.review.joints import slow_lowering
+from strength_handbook.review.lighter import is_light
 from strength_handbook.review.words import number
 
 _DAY = 24
@@ -77,7 +78,7 @@ def event_no_start(this: Check, desk: Desk) -> Iterator[Finding]:
 
 def _needs_fresh(at: SlotAt) -> bool:
     test = at.slot.dose.said.test is not None or at.number in at.week.wave.tests
-    return at.hours is not None and (test or is_quick(at.slot, deload=at.week.deload))
+    return at.hours is not None and (test or is_quick(at.slot, deload=is_light(at)))
 
 
 def _first(at: SlotAt, hours: int, fresh: list[SlotAt], least: float) -> str:

@@ -3,7 +3,7 @@
 from collections.abc import Callable, Iterable, Iterator
 
 from strength_handbook.calc.volume import volume_ratio
-from strength_handbook.model.words import Muscle, Pattern
+from strength_handbook.model.words import Hazard, Muscle, Pattern
 from strength_handbook.plan.volume import is_hard
 from strength_handbook.reading.problem import Severity
 from strength_handbook.review.check import Check, Family, check
@@ -17,6 +17,7 @@ from strength_handbook.review.checks.volume_weeks import (
     waves,
 )
 from strength_handbook.review.desk import Desk, SlotAt
+from strength_handbook.review.fatigue import is_quick
 from strength_handbook.review.finding import At, Change, Finding, Spot
 from strength_handbook.review.words import number
 
@@ -30,6 +31,8 @@ _EXPECTED: tuple[tuple[str, tuple[Pattern, ...]], ...] = (
     ("trunk", (Pattern.TRUNK,)),
 )
 """What a wave should have, and the patterns that stand for it."""
+_TRUNK = {Muscle.ABS, Muscle.OBLIQUES}
+"""Muscles that keep the trunk upright against a load."""
 
 
 @check(
@@ -72,9 +75,12 @@ def knee_hip(this: Check, desk: Desk) -> Iterator[Finding]:
     least, most = desk.rule("knee-hip-least"), desk.rule("knee-hip-most")
     for program in desk.worked.programs:
         usual = [
-            at for at in desk.slots if at.program is program and is_training(at) and is_required(at)
+            at
+            for slots in slots_by_week(desk, program).values()
+            for at in slots
+            if is_training(at) and is_required(at)
         ]
-        knee = _hard_sets(desk, usual, lambda at: at.slot.exercise.pattern in KNEE)
+        knee = _hard_sets(desk, usual, _is_knee)
         hip = _hard_sets(desk, usual, _is_hip)
         text, change = _balance((knee, "knee work"), (hip, "hip work"), least, most)
         if text:
@@ -89,7 +95,8 @@ def knee_hip(this: Check, desk: Desk) -> Iterator[Finding]:
     Family.VOLUME,
     Severity.NOTE,
     what="Patterns that no session of a wave has, optional ones left out: squat, hinge, "
-    "single-leg, push, pull, carry, trunk. Short waves are not looked at.",
+    "single-leg, push, pull, carry, trunk. A carry that works the sides of the trunk directly "
+    "stands for trunk too. Short waves are not looked at.",
     why="What is left out for a month has to be learnt again.",
     rules=("pattern-weeks",),
 )
@@ -107,6 +114,8 @@ def pattern_missing(this: Check, desk: Desk) -> Iterator[Finding]:
                 for at in slots[week.number]
                 if is_required(at)
             }
+            if any(_braces(at) for week in usual for at in slots[week.number] if is_required(at)):
+                had.add(Pattern.TRUNK)
             missing = [name for name, patterns in _EXPECTED if not had & set(patterns)]
             if missing:
                 text = f"{len(usual)} training weeks without {' and '.join(missing)}"
@@ -147,8 +156,19 @@ def _hard_sets(desk: Desk, slots: Iterable[SlotAt], counts: Callable[[SlotAt], b
     return sum(at.slot.dose.sets.middle for at in hard)
 
 
+def _braces(at: SlotAt) -> bool:
+    """True for carries that the trunk has to hold against, such as one weight at one side."""
+    return bool(_TRUNK & set(at.slot.exercise.muscles.direct))
+
+
+def _is_knee(at: SlotAt) -> bool:
+    return at.slot.exercise.pattern in KNEE and not is_quick(at.slot)
+
+
 def _is_hip(at: SlotAt) -> bool:
     exercise = at.slot.exercise
+    if is_quick(at.slot) or Hazard.SWING in exercise.hazards:  # practice of speed
+        return False
     alone = exercise.pattern is Pattern.ISOLATED and Muscle.HAMSTRINGS in exercise.muscles.direct
     return alone or exercise.pattern is Pattern.HINGE
 

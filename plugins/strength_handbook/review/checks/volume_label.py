@@ -8,6 +8,7 @@ from strength_handbook.review.checks.volume_weeks import EPSILON, by_program, wa
 from strength_handbook.review.desk import Desk, WeekAt
 from strength_handbook.review.emphasis import MEASURES, WaveEmphasis, amount, times, wave_emphases
 from strength_handbook.review.finding import At, Change, Edit, Finding, Spot
+from strength_handbook.review.slips import slipped_weeks
 from strength_handbook.review.words import number
 
 _NAMED = {
@@ -16,6 +17,8 @@ _NAMED = {
     "speed": ("speed", "fast", "quick", "power", "explosive"),
 }
 """Words in a wave's name that promise an emphasis."""
+_NAME_WORDS = 3
+"""A longer name is a sentence, in which one word promises nothing."""
 
 
 @check(
@@ -32,8 +35,11 @@ def wave_label(this: Check, desk: Desk) -> Iterator[Finding]:
     least = desk.rule("label-share")
     for program, weeks in by_program(desk):
         found = {one.id: one for one in wave_emphases(program)}
+        wrong = {week for name, week in slipped_weeks(desk) if name == program.id}
         for wave in waves(weeks):
             one = found.get(wave[0].week.wave_id)
+            if wrong & {at.number for at in wave}:
+                continue
             for promise in () if one is None else _promises(one):
                 assert one is not None  # noqa: S101  # no promises without it
                 if _kept(one, promise, least):
@@ -56,6 +62,8 @@ def _promises(wave: WaveEmphasis) -> list[str]:
 
 def _named(wave: WaveEmphasis) -> list[str]:
     words = wave.name.lower().replace("-", " ").split()
+    if len(words) > _NAME_WORDS:  # a sentence tells of several things
+        return []
     return [one for one, several in _NAMED.items() if set(several) & set(words)]
 
 

@@ -23,10 +23,11 @@ from strength_handbook.review.checks.volume_weeks import (
     by_program,
     is_derived,
     is_training,
-    training_pairs,
+    recent_weeks,
 )
 from strength_handbook.review.desk import Desk, SlotAt
 from strength_handbook.review.finding import Change, Finding
+from strength_handbook.review.slips import slips
 from strength_handbook.review.words import number
 
 
@@ -34,8 +35,8 @@ from strength_handbook.review.words import number
     "load-step",
     Family.VOLUME,
     Severity.WARN,
-    what="Load of a lift against its load in the last training week with the same repetitions, in "
-    "percent and in loads that exist; one load more is always allowed.",
+    what="Load of a lift against the larger of its loads in the last two training weeks, at the "
+    "same repetitions, in percent and in loads that exist; one load more is always allowed.",
     why="Steps beyond ten percent outrun what a week can build.",
     rules=("load-step-lower", "load-step-upper"),
     source="position stand 2009: steps of 2 to 10 % of the load",
@@ -43,27 +44,29 @@ from strength_handbook.review.words import number
 def load_step(this: Check, desk: Desk) -> Iterator[Finding]:
     """Lifts that get heavier in too large a step."""
     earlier = {
-        (program.id, at.number): before.number
+        (program.id, at.number): [one.number for one in recent]
         for program, weeks in by_program(desk)
-        for before, at in training_pairs(weeks)
+        for recent, at in recent_weeks(weeks)
     }
-    last: dict[tuple[str, str, str, object], SlotAt] = {}
+    last: dict[tuple[str, str, str, object], list[SlotAt]] = {}
+    wrong = slips(desk)
     for at in desk.slots:
         dose, pattern = at.slot.dose, at.slot.exercise.pattern
         plain = isinstance(dose.work, Reps) and dose.load is not None and not dose.said.test
         if not plain or pattern not in (*LOWER, *UPPER) or not is_training(at):
             continue
         key = (at.program.id, at.session.id, at.slot.exercise_id, dose.work)
-        before = last.get(key)
-        last[key] = at
-        if before is None or before.number != earlier.get((at.program.id, at.number)):
+        weeks = earlier.get((at.program.id, at.number), [])
+        recent = [one for one in last.get(key, []) if one.number in weeks]
+        if at not in wrong:
+            last[key] = [at, *last.get(key, [])[:1]]
+        if not recent or recent[0].number != weeks[0]:
             continue
         most = desk.rule("load-step-lower" if pattern in LOWER else "load-step-upper")
-        step = _largest_step(before, at, most)
-        if step:
-            text = (
-                f"{step} in week {before.number} at the same repetitions; at most {most:g} % more"
-            )
+        steps = [(_largest_step(one, at, most), one) for one in recent]
+        if all(step for step, _ in steps):
+            step, before = steps[0]
+            text = f"{step}; at most {most:g} % more at the same repetitions"
             yield this.finds(at, text, spot=at.spot_of("load"), change=_lighter(before, at, most))
 
 
@@ -78,11 +81,17 @@ def _largest_step(before: SlotAt, at: SlotAt, most: float) -> str:
             continue
         if _loads_between(at.slot.scale, one, other) > 1:
             rise = number(round(actual, 1))
-            return f"{_kg(_actual(other))} for {name}, {rise} % more than {_kg(_actual(one))}"
+            return (
+                f"{_kg(_actual(other))} for {name} in week {at.number} after {_kg(_actual(one))} "
+                f"in week {before.number}: {rise} % more"
+            )
     if not known and at.slot.percent and before.slot.percent:
         percent = percent_change(before.slot.percent, at.slot.percent) or 0.0
         if percent > most + EPSILON:
-            return f"{at.slot.percent:g} % after {before.slot.percent:g} %"
+            return (
+                f"{at.slot.percent:g} % in week {at.number} after {before.slot.percent:g} % in "
+                f"week {before.number}: {number(round(percent, 1))} % more"
+            )
     return ""
 
 

@@ -19,9 +19,9 @@ from strength_handbook.review.checks.volume_weeks import (
     is_derived,
     is_paired,
     is_required,
+    recent_weeks,
     slots_by_week,
     training,
-    training_pairs,
     waves,
 )
 from strength_handbook.review.desk import Desk, SlotAt, WeekAt
@@ -103,8 +103,8 @@ def sets_many(this: Check, desk: Desk) -> Iterator[Finding]:
     "sets-jump",
     Family.VOLUME,
     Severity.WARN,
-    what="Hard sets of repetitions for each muscle against all its hard sets in the training week "
-    "before: a rise by more sets and by a larger share than allowed.",
+    what="Hard sets of repetitions for each muscle against all its hard sets in the larger of the "
+    "two training weeks before: a rise by more sets and by a larger share than allowed.",
     why="Muscles are sorest after a sudden rise in work.",
     rules=("sets-jump", "sets-jump-share", "sets-jump-first"),
     source=f"{_FRACTIONAL}; the limits are common practice, no source",
@@ -113,13 +113,14 @@ def sets_jump(this: Check, desk: Desk) -> Iterator[Finding]:
     """Muscles that suddenly do much more."""
     for program, weeks in by_program(desk):
         slots = slots_by_week(desk, program)
-        for before, at in training_pairs(weeks):
-            first = before is weeks[0]
+        for recent, at in recent_weeks(weeks):
+            first = recent[0] is weeks[0]
             share = desk.rule("sets-jump-first" if first else "sets-jump-share")
             required = tuple(slot for slot in slots[at.number] if is_required(slot))
-            earlier = _by_muscle(slot for slot in slots[before.number] if is_required(slot))
+            earlier = [(one, _by_muscle(filter(is_required, slots[one.number]))) for one in recent]
             for muscle, now in _by_muscle(filter(_has_repetitions, required)).items():
-                had = earlier.get(muscle, 0.0)
+                before, sums = max(earlier, key=lambda one: one[1].get(muscle, 0.0))
+                had = sums.get(muscle, 0.0)
                 most = max(had + desk.rule("sets-jump"), had * (1 + share / 100))
                 if now <= most + EPSILON:
                     continue

@@ -17,6 +17,7 @@ from strength_handbook.review.checks.volume_weeks import (
 )
 from strength_handbook.review.desk import Desk, SessionAt, SlotAt, WeekAt
 from strength_handbook.review.finding import Change, Finding
+from strength_handbook.review.slips import slipped_weeks
 from strength_handbook.review.words import number
 
 _SEVEN_DAYS = 7 * 24
@@ -96,7 +97,10 @@ def _more_than_usual(
     """The week before a test against the training week before that."""
     week = next((at for at in weeks if at.number == test - 1), None)
     earlier = training(tuple(at for at in weeks if at.number < test - 1))
+    wrong = slipped_weeks(desk)
     if week is None or not earlier:
+        return
+    if {(at.program.id, at.number) for at in (week, earlier[-1])} & wrong:
         return
     had, now = earlier[-1].week.volume.sets, week.week.volume.sets
     rise, most = percent_change(had, now), desk.rule("test-volume")

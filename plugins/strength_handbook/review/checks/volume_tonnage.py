@@ -15,8 +15,8 @@ from strength_handbook.review.checks.volume_weeks import (
     is_paired,
     is_plain,
     is_required,
+    recent_weeks,
     slots_by_week,
-    training_pairs,
 )
 from strength_handbook.review.desk import Desk, SlotAt, WeekAt
 from strength_handbook.review.finding import At, Change, Finding
@@ -28,7 +28,8 @@ from strength_handbook.review.words import number
     Family.VOLUME,
     Severity.WARN,
     what="Tonnage of all lifts of a pattern whose loads are known, speed sets at an interval left "
-    "out, against the training week before. One set more is always allowed, and two after "
+    "out, against the larger of the two training weeks before. One set more is always allowed, and "
+    "two after "
     "the first week of a wave, which is small on purpose: they are taken off first. An error "
     "within a wave beyond the larger limit.",
     why="A sudden rise in work is when people get sore and hurt.",
@@ -41,17 +42,30 @@ def volume_jump(this: Check, desk: Desk) -> Iterator[Finding]:
             week: tuple(filter(is_required, several))
             for week, several in slots_by_week(desk, program).items()
         }
-        for before, at in training_pairs(weeks):
-            wave = at.week.wave
-            free = 2 if before.week.wave is wave and before.number == min(wave.weeks) else 1
+        for recent, at in recent_weeks(weeks):
             for pattern in (*LOWER, *UPPER):
-                rise = _largest_rise(slots[before.number], slots[at.number], pattern, free)
-                if rise is None or rise.percent <= desk.rule("volume-jump-warn") + EPSILON:
+                rises = [
+                    (rise, before)
+                    for before in recent
+                    if (rise := _largest_rise(
+                        slots[before.number], slots[at.number], pattern, _free(before, at)
+                    ))
+                ]  # fmt: skip
+                if not rises:
+                    continue
+                rise, before = min(rises, key=lambda one: one[0].percent)
+                if rise.percent <= desk.rule("volume-jump-warn") + EPSILON:
                     continue
                 change = _fewer(
                     slots[before.number], slots[at.number], rise, desk.rule("volume-jump-warn")
                 )
                 yield _jump(this, desk, before, at, rise, change)
+
+
+def _free(before: WeekAt, at: WeekAt) -> int:
+    """Sets that may come on top: two after the first week of a wave, else one."""
+    wave = at.week.wave
+    return 2 if before.week.wave is wave and before.number == min(wave.weeks) else 1
 
 
 @dataclass(frozen=True, eq=False)
@@ -83,13 +97,13 @@ def _jump(
     limit, most = desk.rule("volume-jump-warn"), desk.rule("volume-jump-most")
     much = before.week.wave_id == at.week.wave_id and rise.percent > most + EPSILON
     whole = percent_change(rise.had, rise.now) or 0.0
-    more = "one set more" if rise.free == 1 else "two sets more"
+    more = "one set" if rise.free == 1 else "two sets"
     words = rise.pattern.value.replace("-", " ")
     return this.finds(
         at,
-        f"{words} lifts come to {rise.now:.0f} kg after {rise.had:.0f} kg in week "
-        f"{before.number} for {rise.lifter}, {number(round(whole))} % more; beyond {more} at most "
-        f"{number(most if much else limit)} %",
+        f"{rise.now:.0f} kg of {words} lifts for {rise.lifter} in week {at.number} after "
+        f"{rise.had:.0f} kg in week {before.number}: {number(round(whole))} % more; at most "
+        f"{number(most if much else limit)} % more (or {more})",
         spot=rise.largest.spot,
         at=At(f"{rise.pattern.value}", (at.number,)),
         severity=Severity.ERROR if much else Severity.WARN,

@@ -1,7 +1,8 @@
 """Weeks as the checks of volume see them: which of them are training, and what came before.
 
-A training week is neither a lighter week nor a week of tests. Optional sessions are left out, as
-in the sums of a week, so that nobody has to come to them.
+A training week is neither a lighter week, named or not, nor a week of tests. Optional sessions are
+left out, as in the sums of a week, so that nobody has to come to them. Doses with a slip of the
+keyboard are left out too.
 """
 
 from collections.abc import Callable, Iterator
@@ -12,6 +13,8 @@ from strength_handbook.plan.worked import WorkedProgram
 from strength_handbook.reading.source import Plain
 from strength_handbook.review.desk import Desk, SlotAt, WeekAt
 from strength_handbook.review.finding import Change, Edit
+from strength_handbook.review.lighter import is_apart
+from strength_handbook.review.slips import slips
 
 EPSILON = 1e-9
 """Sums of floats may lie a hair over a limit that they only reach."""
@@ -25,12 +28,22 @@ def by_program(desk: Desk) -> Iterator[tuple[WorkedProgram, tuple[WeekAt, ...]]]
 
 def is_training(at: WeekAt) -> bool:
     """True for a week that is meant to train."""
-    return not at.week.deload and at.number not in at.week.wave.tests
+    return not is_apart(at)
 
 
 def training(weeks: tuple[WeekAt, ...]) -> tuple[WeekAt, ...]:
     """The training weeks among some weeks."""
     return tuple(at for at in weeks if is_training(at))
+
+
+def recent_weeks(weeks: tuple[WeekAt, ...]) -> Iterator[tuple[tuple[WeekAt, ...], WeekAt]]:
+    """Each training week with the one or two training weeks before it, the last one first.
+
+    What was done two weeks ago is no news, even where the week between had less.
+    """
+    usual = training(weeks)
+    for index in range(1, len(usual)):
+        yield usual[max(0, index - 2) : index][::-1], usual[index]
 
 
 def training_pairs(weeks: tuple[WeekAt, ...]) -> Iterator[tuple[WeekAt, WeekAt]]:
@@ -45,10 +58,11 @@ def waves(weeks: tuple[WeekAt, ...]) -> tuple[tuple[WeekAt, ...], ...]:
 
 
 def slots_by_week(desk: Desk, program: WorkedProgram) -> dict[int, tuple[SlotAt, ...]]:
-    """The slots of each week of a program, optional sessions included."""
+    """The slots of each week of a program, optional sessions included, slips left out."""
     found: dict[int, list[SlotAt]] = {week.week: [] for week in program.weeks}
+    wrong = slips(desk)
     for at in desk.slots:
-        if at.program is program:
+        if at.program is program and at not in wrong:
             found[at.number].append(at)
     return {week: tuple(slots) for week, slots in found.items()}
 

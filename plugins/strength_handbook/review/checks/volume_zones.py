@@ -10,9 +10,11 @@ from strength_handbook.model.load import (
 )
 from strength_handbook.reading.problem import Severity
 from strength_handbook.review.check import Check, Family, check
+from strength_handbook.review.checks.load_reps import is_over
 from strength_handbook.review.checks.volume_weeks import EPSILON, smaller
 from strength_handbook.review.desk import Desk, SlotAt
 from strength_handbook.review.finding import Finding
+from strength_handbook.review.slips import slips
 
 _ZONES = ((90.0, "from 90 % on", "zone-90"), (80.0, "at 80 to 89 %", "zone-80"),
           (70.0, "at 70 to 79 %", "zone-70"))  # fmt: skip
@@ -25,19 +27,20 @@ _PERCENT = (PercentOfBase, PercentOfSystem, PercentOfTrainingMax, PercentOfTop)
     Family.VOLUME,
     Severity.WARN,
     what="Repetitions of one lift in one session within a zone of percent of its best single, "
-    "tests left out, against the most for that zone.",
+    "tests and sets that cannot be done left out, against the most for that zone.",
     why="Past that number the later repetitions are slower and rougher than the first ones.",
     rules=("zone-70", "zone-80", "zone-90"),
-    source="classical weightlifting table of repetitions per zone (1970s), top of its ranges; at "
-    "70 to 79 % its 24 is for few repetitions a set, so the 30 of the zone below is taken",
+    source="classical weightlifting table of repetitions per zone (1970s), top of its ranges; its "
+    "24 at 70 to 79 % and 20 at 80 to 89 % are for few repetitions a set, so 30 and 25 are taken",
 )
 def zone_reps(this: Check, desk: Desk) -> Iterator[Finding]:
     """Lifts with too many heavy repetitions."""
+    wrong = slips(desk)
     for _, slots in desk.slots_by_session():
         sums: dict[tuple[str, str], float] = {}
         for at in slots:
             zone = _zone(at)
-            if zone is None:
+            if zone is None or at in wrong or is_over(desk, at):
                 continue
             words, rule = zone
             key = (at.slot.exercise_id, rule)

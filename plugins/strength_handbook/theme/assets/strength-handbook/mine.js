@@ -151,7 +151,9 @@
           .join(' → '));
     }
     for (const [place, own] of recipe.d || []) {
-      const found = load || own.z === undefined ? loads.door(own, load, me, lists) : null;
+      // Without a load of today's, only what my numbers decide is news.
+      const found = load || (own.z === undefined && own.f === undefined)
+        ? loads.door(own, load, me, lists) : null;
       if (found && !found.need) add(lists.doors[place], said(found, lists));
     }
     for (const [when, move] of (load && recipe.n) || []) {
@@ -229,5 +231,5 @@
   site.mine = { isMine, make };
   site.ready(fill);
   addEventListener('pageshow', event => event.persisted && fill());
-  addEventListener('storage', () => fill());
+  addEventListener('storage', event => (event.key || ' mine').endsWith(' mine') && fill());
 })((globalThis.strengthHandbook = globalThis.strengthHandbook || {}));

@@ -67,6 +67,10 @@
       if (wrong) {
         wrong.focus();
         say('Not kept yet: see the field that is marked.');
+      } else if (me.body === undefined && !Object.keys(me.bases).length) {
+        store.remove('mine');
+        show();
+        say('Nothing is entered, and nothing is kept.');
       } else if (store.set('mine', me)) {
         const beyond = fields.filter(beyondTables).map(field => field.dataset.name);
         show();

@@ -1,7 +1,8 @@
 /* After an absence: the page's own words for what happened, and where they lead today. */
-(function ({ days, store }) {
+(function (site) {
   'use strict';
 
+  const { days, store } = site;
   const { link } = days;
   const form = document.querySelector('[data-sh-missed]');
   const program = days.read(document.querySelector('script.sh-days'));
@@ -19,7 +20,8 @@
     if (then === 'again' && Math.max(...done) > 0) return week(Math.max(...done));
     if (!then) return [];
     if (then === 'again' || !one) return [link(program.at, 'Choose it here'), '.'];
-    const less = then === 'less' && one.variants;
+    // By the next session the day after is over.
+    const less = then === 'less' && today[0] && one.variants;
     return [today[0] ? 'Today: ' : 'Next: ',
       link(one.at + (less ? '#less' : ''), `week ${one.week}, ${one.title}${less ? ', made less' : ''}`), '.'];
   }

@@ -1,7 +1,8 @@
 /* My set-up numbers, kept per exercise and shown in every session; and which week was opened last. */
-(function ({ store, mine: { make } }) {
+(function (site) {
   'use strict';
 
+  const { store, mine: { make } } = site;
   const isSetUp = value => !Array.isArray(value) && Object.values(value).every(
     text => typeof text === 'string' && text.length <= 60);
   const read = id => store.get('setup/' + id, isSetUp) || {};
@@ -17,15 +18,15 @@
     if (text) slot.querySelector('.sh-dose').after(make('p', 'sh-setup', text));
   });
   const week = /([^/]+)\/week-(\d\d)\//.exec(location.pathname);
-  if (week) store.set('last/' + week[1], +week[2]);
+  if (week && store.get('last/' + week[1]) !== +week[2]) store.set('last/' + week[1], +week[2]);
 
   const form = document.querySelector('[data-sh-setup]');
   if (!form) return;
   const id = form.dataset.shSetup;
-  const shown = form.parentNode;
+  const drawer = form.parentNode;
   const now = make('p', 'sh-setup', line(id));
-  shown.before(now);
-  shown.hidden = false;
+  drawer.before(now);
+  drawer.hidden = false;
   for (const [name, text] of Object.entries(read(id))) {
     if (form.elements[name]) form.elements[name].value = text;
   }

@@ -1,7 +1,8 @@
 /* The home page and a program's overview open on today's week and session. */
-(function ({ days, store, mine: { make } }) {
+(function (site) {
   'use strict';
 
+  const { days, store, mine: { make } } = site;
   const { link } = days;
   const to = one => make('span', '', link(one.at, one.title), one.optional && ' (optional)');
   const listed = several => several.flatMap((one, place) => [place ? ', ' : '', to(one)]);

@@ -33,8 +33,8 @@
   site.together = { change, plan };
   const form = document.querySelector('[data-sh-together]');
   if (!form) return;
-  const { days, store, loads, words, mine: { make, isMine } } = site;
-  const script = Object.assign(make('script'), { src: document.currentScript.src + '/../../../../data/scales.js' });
+  const { store, loads, words, mine: { make, isMine } } = site;
+  const today = () => new Date().toDateString();
   const { keep, forget } = form.elements;
   const fields = [...form.querySelectorAll('[inputmode]')];
   const says = form.lastElementChild;
@@ -43,7 +43,7 @@
   /** Others' numbers, unless they were for another day. */
   function others() {
     const kept = store.get('together', value => value.people.every(isMine));
-    if (kept && (kept.keep || kept.day === days.number(new Date()))) return kept;
+    if (kept && (kept.keep || kept.day === today())) return kept;
     store.remove('together');
     return { people: [] };
   }
@@ -52,7 +52,7 @@
   function turns(slot) {
     const recipe = JSON.parse(slot.querySelector('.sh-dose-data').textContent);
     const ready = [store.get('mine', isMine), ...others().people]
-      .map((me, place) => ({ name: ['Me', 'B', 'C'][place], load: me && loads.make(recipe, me, site.lists) }))
+      .map((me, place) => ({ name: ['me', 'B', 'C'][place], load: me && loads.make(recipe, me, site.lists) }))
       .filter(({ load }) => load && load.grams > 0);
     if (ready.length < 2) return ['One bar: a number is missing for this lift.'];
     const { order, moves, most } = plan(ready.map(one => one.load.parts), +slot.dataset.sets);
@@ -62,21 +62,25 @@
       const { off, on } = change(load.parts, next.load.parts);
       const plates = (word, some) => some.length && `${word} ${words.joined(some, units)}`;
       const what = [plates('off', off), plates('on', on)].filter(Boolean).join(', ');
-      return make('li', '', make('b', '', `${name}: ${words.amount(load, units)}`),
-        ` ${words.made(load, units)}. Then for ${next.name}: `, what ? what + ' a side.' : 'no change.');
+      return make('li', '', make('b', '', (name === 'me' ? 'Me: ' : name + ': ') +
+        (recipe.x || recipe.e ? 'about ' : '') + words.amount(load, units)),
+        ` ${words.made(load, units)}.`, make('br'),
+        `Then for ${next.name}: ${what ? what + ' a side' : 'no change'}.`);
     });
     const spot = document.querySelector(`[data-spot=${slot.getAttribute('aria-labelledby')}]`);
     return [
       make('b', '', 'One bar, in this order'), make('ol', '', ...lines),
       make('p', 'sh-note', `${moves} plates move on each side in ${slot.dataset.sets} sets each` +
         (most > moves ? `; in the worst order ${most}.` : '.')),
-      spot && make('p', '', order.length > spot.dataset.count ? 'Whoever lifts next spots.'
-        : `Ask somebody to help: ${spot.dataset.count} spot.`, ' ', spot.textContent),
+      spot && make('p', '', order.length <= spot.dataset.count ? 'Too few to spot: ask somebody.'
+        : +spot.dataset.count > 1 ? 'The others spot.' : 'Whoever lifts next spots.', ' ', spot.textContent),
     ];
   }
 
+  const clear = () => document.querySelectorAll('.sh-bar').forEach(old => old.remove());
+
   function show() {
-    document.querySelectorAll('.sh-bar').forEach(old => old.remove());
+    clear();
     const { people, keep: kept } = others();
     keep.checked = !!kept;
     forget.hidden = !people.length;
@@ -87,13 +91,11 @@
       field.value = grams ? words.bare(grams, units) : '';
     }
     if (!people.length) return;
-    if (!site.lists) {
-      script.onload = show;
-      document.head.append(script);
-      return;
-    }
-    document.querySelectorAll('article[data-sets]').forEach(slot =>
-      slot.querySelector('.sh-dose-data').after(make('div', 'sh-mine sh-bar', ...turns(slot))));
+    site.withLists(() => {
+      clear();
+      document.querySelectorAll('article[data-sets]').forEach(slot =>
+        slot.querySelector('.sh-dose-data').after(make('div', 'sh-bar', ...turns(slot))));
+    });
   }
 
   form.addEventListener('submit', event => {
@@ -105,11 +107,12 @@
       const me = people[place] = people[place] || { bases: {} };
       if (grams && name === 'body') me.body = grams;
       else if (grams) me.bases[name] = grams;
-      return grams === null || !isMine(me);
+      field.setAttribute('aria-invalid', grams === null || !isMine(me));
+      return field.ariaInvalid === 'true';
     });
     says.textContent = wrong ? 'Write a number, such as 72.5.' : '';
     if (wrong) return wrong.focus();
-    store.set('together', { day: days.number(new Date()), keep: keep.checked,
+    store.set('together', { day: today(), keep: keep.checked,
       people: people.filter(me => me.body || Object.keys(me.bases).length) });
     show();
     says.textContent = store.trouble() || 'See each bar below.';

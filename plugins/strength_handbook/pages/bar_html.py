@@ -1,0 +1,56 @@
+"""What pages carry for a bar: shared by two or three lifters, and taken apart in the rack."""
+
+import json
+
+from markupsafe import Markup
+
+from strength_handbook.model.loading import OnBar
+from strength_handbook.pages.phone_html import lists_of
+from strength_handbook.pages.render import safe
+from strength_handbook.plan.apart import stacks_to_hold
+from strength_handbook.plan.phone import Recipe, has_load, list_recipe
+from strength_handbook.plan.worked import Worked, WorkedSession, WorkedSlot
+
+
+def bar_attributes(worked: Worked, slot: WorkedSlot) -> Markup:
+    """How many sets are done on a bar that can be shared; empty for everything else."""
+    if _shared(worked, slot) is None:
+        return safe("")
+    return safe(f' data-sets="{slot.dose.sets.high}"')
+
+
+def bar_numbers(worked: Worked, session: WorkedSession) -> list[tuple[str, str]]:
+    """The numbers from which the loads of a session's bars follow: key and name of each."""
+    bases = lists_of(worked).bases
+    found: dict[str, str] = {}
+    for slot in session.slots:
+        recipe = _shared(worked, slot) or {}
+        if "w" in recipe or "m" in recipe:
+            found["body"] = "Body weight"
+        if "p" in recipe:
+            found[recipe["b"]] = bases[recipe["b"]].name
+    return list(found.items())
+
+
+def _shared(worked: Worked, slot: WorkedSlot) -> Recipe | None:
+    """The recipe of a load on a bar that differs from lifter to lifter; else None."""
+    if not isinstance(slot.exercise.load, OnBar) or slot.exercise.load.hands is not None:
+        return None
+    recipe = list_recipe(worked, lists_of(worked), slot)
+    return recipe if recipe and has_load(recipe) and "f" not in recipe else None
+
+
+def apart_drawer(worked: Worked, slot: WorkedSlot) -> Markup:
+    """An empty drawer for the order in which one's own load comes off a bar in the rack."""
+    stacks = stacks_to_hold(worked, slot.exercise_id)
+    recipe = list_recipe(worked, lists_of(worked), slot)
+    if stacks is None or not recipe or not has_load(recipe):
+        return safe("")
+    first = ""
+    if slot.on_top is not None:
+        first = "Bands off first. " if slot.on_top.chain is None else "Chains off first. "
+    held = json.dumps(stacks, separators=(",", ":"))
+    return safe(
+        f'<details class="sh-heavy" data-sh-apart="{held}" data-first="{first}" hidden>'
+        "<summary>Taking my load apart</summary></details>"
+    )

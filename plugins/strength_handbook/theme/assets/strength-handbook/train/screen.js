@@ -1,0 +1,241 @@
+/* Session mode: one exercise at a time, over the page of its session.
+
+   Kept while it runs, as train/now: {page: the session's data, acts: what was tapped, ticks, last:
+   when}. Everything follows from the taps and the time, so that a locked phone or a page that is
+   read again shows the right rest. A second member on the phone would be a second such value. */
+(function (site) {
+  'use strict';
+
+  const { train, store, mine } = site;
+  const { make } = mine;
+  const { page, walk, steps, clock, log, guide } = train;
+  const { button } = guide;
+  const HASH = '#train';
+  const NOW = 'train/now';
+  const SIGNALS = 'train/signals';
+  const LONGEST = 12 * 3600 * 1000;
+  const SLIP = 300; // milliseconds in which a second tap is none
+
+  /* The session and where somebody is in it: text, data, list, slots of the page; acts, ticks, on as
+     they are kept; view, now, step, beat as they are shown. */
+  const app = {};
+  let dialog, opener, part, views, before, timer, lock, watch;
+
+  const say = words => { part.says.textContent = words; };
+
+  function keep(key, value) {
+    part.trouble.textContent = store.set(key, value) ? '' : store.trouble();
+    return !part.trouble.textContent;
+  }
+
+  app.keepNow = () =>
+    keep(NOW, { page: app.text, acts: app.acts, ticks: app.ticks, last: Date.now() });
+  app.keepSignals = () => keep(SIGNALS, app.on);
+
+  const isNow = value => value.acts.every(Array.isArray) && Array.isArray(value.ticks);
+
+  /** What was kept of this very page, if it is not too old. */
+  function kept() {
+    const found = store.get(NOW, isNow);
+    const fits = found && found.page === app.text && found.acts.length + found.ticks.length;
+    return fits && Date.now() - found.last < LONGEST ? found : null;
+  }
+
+  function forget() {
+    [app.acts, app.ticks] = [[], []];
+    store.remove(NOW);
+  }
+
+  /** One tap: kept and shown. */
+  app.act = (what, which, stay) => {
+    app.acts = [...app.acts, [what, which, Date.now()]];
+    app.keepNow();
+    app.show(stay || 'step', stay);
+  };
+
+  app.again = () => {
+    forget();
+    app.show('step', true);
+  };
+
+  app.finish = (...how) => {
+    const [first] = app.acts;
+    if (!keep(log.key(app.data.at), log.make(first ? first[2] : Date.now(), ...how))) return;
+    forget();
+    app.show('kept');
+  };
+
+  app.leave = () => dialog.close();
+
+  /** The large button; `beside` puts a second one next to it. */
+  app.bar = ([words, run]) => {
+    [part.main.textContent, part.main.run] = [words, run];
+    part.other.hidden = true;
+  };
+  app.beside = (words, run) => {
+    [part.other.textContent, part.other.run] = [words, run];
+    part.other.hidden = false;
+  };
+
+  /** Shows a view from the start; the focus goes to a heading that is new. */
+  app.show = (view, focus) => {
+    page.giveBack();
+    app.view = view;
+    app.now = walk.play(app.list, app.acts);
+    app.step = app.list[app.now.at];
+    app.beat = before = null;
+    const old = part.title.textContent;
+    const walks = view === 'step';
+    const { head, inside, more = [] } = views[walks ? app.step.kind : view]();
+    part.title.replaceChildren(...head);
+    part.now.replaceChildren(part.title, ...inside.filter(Boolean));
+    const switches = walks && app.step.kind !== 'end' && guide.signals(app);
+    part.more.replaceChildren(...[...more, switches].filter(Boolean));
+    part.undo.disabled = !app.acts.length;
+    part.undo.parentElement.hidden = !walks;
+    tick();
+    if (focus || old !== part.title.textContent || !dialog.contains(document.activeElement)) {
+      part.title.focus({ preventScroll: true });
+      dialog.scrollTop = 0;
+    }
+    if (walks) say(`${views.whole()}. ${part.word.textContent}`);
+    watch.takeRecords(); // what was moved here is no news
+  };
+
+  /** What the clock says: five times a second, and at once when the page is seen again. */
+  function tick() {
+    const time = Date.now();
+    const more = app.view === 'step' && walk.due(app.list, app.now, time);
+    if (more) {
+      app.acts = [...app.acts, more];
+      app.keepNow();
+      clock.signal(app.on, true);
+      app.show('step');
+      return;
+    }
+    if (app.beat) app.beat();
+    const found = app.step.kind !== 'end' && walk.clock(app.list, app.now, time);
+    part.clock.hidden = !found;
+    part.word.textContent = found ? found.word : '';
+    if (!found) return;
+    const runs = found.left !== undefined;
+    const left = runs ? Math.ceil(found.left) : 0;
+    const call = runs && before !== null ? clock.passed(before, left) : undefined;
+    before = runs ? left : null;
+    part.clock.classList.toggle('is-over', runs && left <= 0);
+    part.figure.textContent = left > 0 ? clock.face(left)
+      : (runs ? '+' : '') + clock.face(Math.floor(runs ? -found.left : found.since));
+    if (call) say(`${call} seconds`);
+    if (call === 0) {
+      say(`${found.word}. ${views.whole()}`);
+      clock.signal(app.on, true);
+    }
+  }
+
+  async function stayAwake() {
+    try {
+      lock = await navigator.wakeLock.request('screen');
+      if (!dialog.open) lock.release();
+    } catch {
+      lock = null; // the clock is right all the same
+    }
+  }
+
+  function build() {
+    dialog = make('dialog', 'sh-train');
+    part = Object.fromEntries(['h2 title', 'div clock', 'span word', 'b figure', 'div now', 'div more',
+      'p says', 'p trouble'].map(one => one.split(' ')).map(([tag, name]) => [name, make(tag, 'sh-train-' + name)]));
+    let last = 0;
+    part.main = button('', event => {
+      if (event.timeStamp - last > SLIP) part.main.run();
+      last = event.timeStamp;
+    }, 'sh-train-main');
+    part.other = button('', () => part.other.run());
+    part.undo = button('Undo', () => {
+      app.acts = walk.undo(app.acts);
+      app.keepNow();
+      app.show('step', true);
+    });
+    part.title.id = 'sh-train-title';
+    part.title.tabIndex = -1;
+    part.clock.setAttribute('role', 'timer');
+    part.clock.append(part.word, part.figure);
+    part.says.setAttribute('role', 'status');
+    const hurt = make('a', '', 'Somebody hurt?');
+    hurt.href = '#emergency';
+    dialog.setAttribute('aria-labelledby', part.title.id);
+    dialog.append(
+      make('div', 'sh-train-top', button('Leave', app.leave), hurt), part.clock, part.now,
+      make('div', 'sh-train-bar', part.trouble, make('div', 'sh-train-row', part.other, part.main),
+        make('div', 'sh-train-row', part.undo, button('Late? Other order?', () => app.show('plan')))),
+      part.more, part.says);
+    dialog.addEventListener('click', () => clock.wake(app.on));
+    dialog.addEventListener('close', closed);
+    opener.after(dialog);
+  }
+
+  function enter() {
+    if (dialog.open) return;
+    const found = kept();
+    [app.acts, app.ticks] = found ? [found.acts, found.ticks] : [[], []];
+    app.on = store.get(SIGNALS) || {};
+    dialog.showModal();
+    app.show(found ? 'ask' : 'step', true);
+    timer = setInterval(tick, 200);
+    stayAwake();
+  }
+
+  /** The phone's back button and ours leave the same way. */
+  function closed() {
+    clearInterval(timer);
+    page.giveBack();
+    if (lock) lock.release();
+    if (location.hash === HASH) {
+      if (history.state && history.state.train) history.back();
+      else history.replaceState(null, '', location.href.split('#')[0]);
+    }
+    label();
+  }
+
+  const label = () => { opener.textContent = kept() ? 'Go on training' : 'Train this session'; };
+
+  function byAddress() {
+    if (location.hash === HASH) enter();
+    else if (dialog.open) dialog.close();
+  }
+
+  /** Puts the button on a session's page. */
+  train.start = () => {
+    const block = document.querySelector('.sh-train-data');
+    app.text = block.textContent;
+    app.data = JSON.parse(app.text);
+    const { slots } = app.data;
+    app.slots = Object.fromEntries(slots.map(slot => {
+      const own = page.article(slot.o);
+      const [[name], [tempo]] = [page.texts(own, 'h2 a'), page.texts(own, 'p.sh-dose .sh-tempo')];
+      return [slot.o, { ...slot, name, tempo }];
+    }));
+    app.list = steps.list(slots, document.querySelector('#warm-up + ol'));
+    views = train.views(app);
+    opener = button('', () => {
+      location.hash = HASH;
+      history.replaceState({ train: true }, '');
+      enter();
+    }, 'sh-train-open');
+    block.after(opener);
+    build();
+    label();
+    // Loads that come while it is open.
+    watch = new MutationObserver(() => dialog.open && app.view === 'step' && app.show('step'));
+    slots.forEach(({ o }) => watch.observe(page.article(o), { childList: true }));
+    byAddress();
+  };
+
+  train.start();
+  addEventListener('hashchange', byAddress);
+  document.addEventListener('visibilitychange', () => {
+    if (!dialog.open || document.hidden) return;
+    tick();
+    stayAwake();
+  });
+})(strengthHandbook);

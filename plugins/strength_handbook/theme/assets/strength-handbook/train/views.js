@@ -1,0 +1,167 @@
+/* What session mode shows: for each kind of step, and between them, {head, inside, more}: a heading,
+   what stands under it, and what may be opened below. Each view also sets the large button. */
+(function (site) {
+  'use strict';
+
+  const { train, mine } = site;
+  const { make } = mine;
+  const { page, walk, steps, log } = train;
+  const { button, tempo } = train.guide;
+  const line = (words, name) => words && make('p', name, words);
+
+  train.views = app => {
+    const called = order => `${order} ${app.slots[order].name}`;
+    const heading = () => [make('span', 'sh-order', app.step.o), ' ' + app.slots[app.step.o].name];
+    const done = words => app.bar([words, () => app.act('done', app.now.at)]);
+
+    /** Lines to tick off; ticks are kept. */
+    function tickList(lines) {
+      return make('ul', 'sh-train-ticks', ...lines.map((words, number) => {
+        const box = make('input');
+        const name = `${app.now.at}.${number}`;
+        box.type = 'checkbox';
+        box.checked = app.ticks.includes(name);
+        box.addEventListener('change', () => {
+          app.ticks = app.ticks.filter(one => one !== name).concat(box.checked ? name : []);
+          app.keepNow();
+        });
+        return make('li', '', make('label', '', box, words));
+      }));
+    }
+
+    function warm() {
+      done('Warm-up done');
+      return {
+        head: [document.getElementById('warm-up').firstChild.textContent],
+        inside: [tickList(page.texts(document, '#warm-up + ol > li'))],
+      };
+    }
+
+    /** Steps up to the first set: the member's own to tick off, or the page's. */
+    function up() {
+      const { o } = app.step;
+      done('Steps done');
+      const lines = [...page.ownLine(o, 'Warm-up', /, (?=\d)/),
+        ...page.ownLine(o, 'Way up', /, (?=\d|first)/)];
+      const [drawer] = [...page.drawers(o, 'Warm-up steps'), ...page.drawers(o, 'Steps of')];
+      if (drawer) drawer.open = true;
+      return {
+        head: heading(),
+        inside: [line(steps.name(app.step), 'sh-train-set'), ...(lines.length ? [tickList(lines)]
+          : [line('Small steps up to today’s load.'), page.borrow(drawer)])],
+      };
+    }
+
+    function doneWords({ kind, part, parts, strip, turn, attempt }) {
+      if (kind === 'top') return 'Top set done';
+      if (part < parts) return strip ? 'Next load' : 'Part done';
+      return turn ? 'Left done' : attempt ? 'Attempt done' : 'Set done';
+    }
+
+    function set() {
+      const { step, now, list } = app;
+      const { o, part, parts } = step;
+      const slot = app.slots[o];
+      const own = page.article(o);
+      const copy = select => {
+        const found = own.querySelector(select);
+        return found && found.cloneNode(true);
+      };
+      const words = doneWords(step);
+      if (walk.waits(list, now)) app.bar(['Start', () => app.act('start', now.at)]);
+      else done(words);
+      if (words === 'Next load') app.beside('Set done', () => app.act('set', now.at));
+      const [load] = page.ownLine(o, 'Strips', ' → ').slice(part - 1);
+      const panel = page.borrow(page.panel(o));
+      const mySteps = panel && page.borrow(panel.querySelector('details'));
+      const drawers = page.drawers(o).map(page.borrow);
+      const [inWords, ...notes] = page.texts(own, ':scope > .sh-words');
+      // The load in a panel that asks for today's top is the one after it.
+      const topField = own => (step.kind === 'top' && own && own.querySelector('input')
+        ? make('div', 'sh-train-before', own) : own);
+      const [floor, cap] = step.open || [];
+      return {
+        head: heading(),
+        inside: [
+          make('p', 'sh-train-set', make('b', '', steps.name(step)), page.tally(list, now)),
+          copy('.sh-dose'),
+          copy('.sh-setup'),
+          floor && line(`At least ${floor}${cap ? `, at most ${cap}` : ''}. You count.`, 'sh-train-part'),
+          parts > 1 && line(step.strip ? load : `Now ${step.reps}`, 'sh-train-part'),
+          topField(panel) || copy('.sh-heavy-line') || drawers.shift(),
+          slot.tempo && tempo(app, slot),
+          copy('.sh-voice'),
+          line(slot.x, 'sh-train-stop'),
+          ...notes.map(one => line(one)),
+        ],
+        more: [mySteps, ...drawers, line(inWords, 'sh-note')],
+      };
+    }
+
+    function end() {
+      const sets = log.counted(app.list, app.now.marks);
+      const efforts = make('div', 'sh-train-efforts', ...[...Array(11).keys()].map(value => {
+        const box = Object.assign(make('input'), { type: 'radio', name: 'sh-effort', value });
+        return make('label', '', box, make('span', '', String(value)));
+      }));
+      const note = Object.assign(make('input'), { maxLength: log.MOST, autocomplete: 'off' });
+      app.bar(['Keep it on this phone', () => {
+        const chosen = efforts.querySelector(':checked');
+        app.finish(sets, chosen ? Number(chosen.value) : null, note.value);
+      }]);
+      return {
+        head: [document.querySelector('.sh-foot').textContent.split('.')[0]],
+        inside: [
+          make('ul', 'sh-train-list', ...Object.entries(sets).map(([order, one]) =>
+            make('li', '', `${called(order)}: ${one.done} of ${one.of}`))),
+          make('fieldset', '', make('legend', '', 'Effort of the whole session, 0 to 10'), efforts),
+          make('p', 'sh-field', make('label', '', 'One word', note)),
+        ],
+      };
+    }
+
+    /** Late, or another order. */
+    function plan() {
+      const { list, now } = app;
+      const [late] = page.texts(document, '.sh-late');
+      app.bar(['Back', () => app.show('step')]);
+      const row = ([order, one]) => {
+        const own = [...list.keys()].filter(place => list[place].o === order);
+        const open = own.find(place => !now.marks[place]);
+        const can = (words, ...what) => {
+          const made = button(words, () => app.act(...what));
+          made.setAttribute('aria-label', `${words}: ${called(order)}`);
+          return made;
+        };
+        return make('li', '', line(`${called(order)}: ${one.done} of ${one.of} done`),
+          make('div', 'sh-train-row', ...(open === undefined ? [] : [can('Go here', 'go', open),
+            can('One set less', 'less', order, 'plan'), can('Leave out', 'out', order, 'plan')]),
+          own.some(place => now.marks[place] === 'out') && can('Take back in', 'in', order, 'plan')));
+      };
+      return {
+        head: ['Late? Another order?'],
+        inside: [late && line(late.replace('Late? ', ''), 'sh-train-part'),
+          make('ul', 'sh-train-list', ...Object.entries(log.counted(list, now.marks)).map(row)),
+          button('End the session here', () => app.act('go', list.length - 1))],
+      };
+    }
+
+    /** After a reload, or the next time the mode is opened. */
+    function ask() {
+      const name = steps.name(app.step);
+      app.bar(['Go on', () => app.show('step', true)]);
+      app.beside('Start again', app.again);
+      const what = name[0].toLowerCase() + name.slice(1) + (app.step.o && ' of ' + app.step.o);
+      return { head: [`Go on with ${what}?`], inside: [] };
+    }
+
+    function kept() {
+      app.bar(['Close', app.leave]);
+      return { head: ['Kept on this phone.'], inside: [] };
+    }
+
+    const whole = () => [app.step.o && called(app.step.o), steps.name(app.step)].filter(Boolean).join(', ');
+
+    return { warm, up, top: set, set, end, plan, ask, kept, whole };
+  };
+})(strengthHandbook);

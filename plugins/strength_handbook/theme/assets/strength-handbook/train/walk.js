@@ -1,0 +1,112 @@
+/* Where somebody is in a session: it follows from what was tapped, and when. Pure.
+
+   An action is [what, which, at], at in milliseconds since 1970: 'done' with the place of a step,
+   or 'set' with all that is left of its set; 'start' of its clock; 'go' to it; 'less' by one set,
+   'out' altogether and 'in' again with an order.
+   play(list, actions)      {at: place of the step, marks: 'done' or 'out' by place, started: when,
+                            rest: {from, until, chain: letter of the set that begins then}}
+   waits(list, played)      must somebody tap to begin?
+   due(list, played, now)   what the clock has done since: an action or nothing
+   undo(actions)            without the last tap
+   clock(list, played, now) {word, left or since: seconds}; left is below 0 once it is over. */
+(function (train) {
+  'use strict';
+
+  const READY = 5000; // between a tap and the work
+  const LATE = 2000; // by itself a set starts only where somebody is there to see it
+
+  const sameSet = (one, other) => one.kind === other.kind && one.o === other.o && one.n === other.n;
+
+  /** The next open step: onwards, then from the front; the end comes last. */
+  function next(list, marks, from) {
+    const end = list.length - 1;
+    for (let step = 1; step <= end && from < end; step += 1) {
+      if (!marks[(from + step) % end]) return (from + step) % end;
+    }
+    return end;
+  }
+
+  /** Rest after a step that was done at a moment, of a set that began at another. */
+  function restAfter(step, at, began) {
+    if (!step.part || step.kind === 'up' || step.turn || step.rest === 0 || (step.strip && !step.last)) {
+      return null;
+    }
+    const { every, rest } = step;
+    if (!every || !step.last) return { from: at, until: rest && at + rest * 1000 };
+    return { from: at, until: Math.max((began || at) + every * 1000, at), chain: step.o[0] };
+  }
+
+  /** Does a step begin where the interval of the one before ends? */
+  const chained = (step, rest) => step.every && rest && rest.chain === step.o[0];
+
+  function play(list, actions) {
+    const marks = [];
+    let [at, started, rest, began] = [0, 0, null, 0];
+    const go = to => { [at, started] = [to, 0]; };
+    for (const [what, which, when] of actions) {
+      if (what === 'start') started = when;
+      else if (what === 'go') go(which);
+      else if (what === 'done' || what === 'set') {
+        const ends = one => one === list[which] ||
+          (what === 'set' && sameSet(one, list[which]) && one.side === list[which].side);
+        const mine = [...list.keys()].filter(place => ends(list[place]));
+        for (const place of mine) marks[place] = 'done';
+        const step = list[mine[mine.length - 1]];
+        if (started) began = started + (step.work ? READY : 0);
+        else if (chained(step, rest)) began = rest.until;
+        rest = restAfter(step, when, began);
+        if (step.last) began = 0;
+        go(next(list, marks, which));
+      } else {
+        const [from, to] = what === 'in' ? ['out', undefined] : [undefined, 'out'];
+        const mine = [...list.keys()].filter(one => list[one].o === which && marks[one] === from);
+        const last = list[mine[mine.length - 1]];
+        for (const one of mine) if (what !== 'less' || sameSet(list[one], last)) marks[one] = to;
+        if (marks[at]) go(next(list, marks, at));
+        else if (list[at].kind === 'end') go(next(list, marks, -1));
+      }
+    }
+    return { at, marks, started, rest };
+  }
+
+  function due(list, { at, started, rest }, now) {
+    const step = list[at];
+    if (!step.work) return undefined;
+    const end = started + READY + step.work * 1000;
+    if (started) return now < end ? undefined : ['done', at, end];
+    const gone = chained(step, rest) ? now - rest.until : -1;
+    return gone < 0 || gone > LATE ? undefined : ['start', at, rest.until - READY];
+  }
+
+  function undo(actions) {
+    const left = actions.slice(0, -1);
+    // What the clock ended would end again at once.
+    if (left.length && left[left.length - 1][0] === 'start') left.pop();
+    return left;
+  }
+
+  function clock(list, { at, started, rest }, now) {
+    const step = list[at];
+    const since = from => (now - from) / 1000;
+    if (started && !step.work) return { word: 'Under way', since: since(started) };
+    if (started) {
+      const ready = -since(started + READY);
+      return ready > 0 ? { word: 'Get ready', left: ready }
+        : { word: step.hold ? 'Hold' : 'Work', left: ready + step.work };
+    }
+    if (!rest) return null;
+    if (!rest.until) return { word: 'Since the last one', since: since(rest.from) };
+    const left = -since(rest.until);
+    const [wait, over] = chained(step, rest) ? ['Next start', 'Start now']
+      : [step.part > 1 ? 'Pause' : 'Rest', 'Ready when you are'];
+    return { word: left > 0 ? wait : over, left };
+  }
+
+  function waits(list, { at, started, rest }) {
+    const step = list[at];
+    const begins = step.every && step.part === 1 && step.side !== 'right' && !chained(step, rest);
+    return !started && !!(step.work || begins);
+  }
+
+  train.walk = { play, due, undo, clock, waits };
+})(strengthHandbook.train);

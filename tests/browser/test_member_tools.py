@@ -1,0 +1,509 @@
+"""The small tools on a member's phone: today's week, one bar for two, set-up, log, filters."""
+
+import gzip
+import json
+import re
+from collections.abc import Callable, Iterator
+from pathlib import Path
+from urllib.parse import urlparse
+
+import pytest
+from axe_playwright_python.sync_playwright import Axe
+from playwright.sync_api import Locator, Page, expect
+
+import demo
+from phones import Opened, Served, serving
+
+pytestmark = pytest.mark.browser
+
+DESCEND = "winter/week-03/b-descend/"
+SQUAT = "exercises/yoke-bar-box-squat/"
+PRESS = "exercises/standing-press/"
+LOG, MISSED, TEST_DAY, LIST = "my-log/", "winter/missed/", "winter/test-day/", "exercises/"
+ADDRESSES = ("", "winter/", DESCEND, SQUAT, PRESS, LOG, MISSED, TEST_DAY, LIST)
+BYTES_PER_PAGE = 5_000
+ASSETS = demo.PACKAGE / "theme" / "assets" / "strength-handbook"
+
+
+@pytest.fixture(scope="module")
+def started(tmp_path_factory: pytest.TempPathFactory) -> Iterator[str]:
+    """The demo with a Monday on which it starts; the base of its address."""
+    folder = tmp_path_factory.mktemp("started")
+    root = demo.copy_demo(folder)
+    program = root / "programs" / "winter" / "program.yml"
+    demo.change(program, "warm-up: 11 min", "start: 2027-01-04\nwarm-up: 11 min")
+    demo.build_site(root, folder / "site")
+    with serving(folder / "site") as port:
+        yield f"http://127.0.0.1:{port}/"
+
+
+def at(opened: Opened, moment: str) -> None:
+    """Set the phone's clock."""
+    opened.page.clock.set_fixed_time(moment)
+
+
+def today(page: Page) -> Locator:
+    return page.locator(".sh-today").get_by_role("status").first
+
+
+def keep(page: Page, key: str, value: object) -> None:
+    """Keep a value as the other parts of the handbook do."""
+    page.evaluate("([key, value]) => strengthHandbook.store.set(key, value)", [key, value])
+
+
+def kept(page: Page, key: str) -> object:
+    return page.evaluate("key => strengthHandbook.store.get(key) ?? null", key)
+
+
+@pytest.mark.parametrize(
+    ("moment", "says"),
+    [
+        ("2026-12-23T10:00:00", "It starts on Monday, 4 January 2027, in 12 days: week 1."),
+        ("2027-01-03T23:59:59", "It starts on Monday, 4 January 2027, tomorrow: week 1."),
+        ("2027-01-04T00:00:01", "This week: week 1. Today: Lift."),
+        ("2027-02-09T10:00:00", "This week: week 6. No session today. Next: Descend, Thursday."),
+        ("2027-02-11T10:00:00", "This week: week 6. Today: Descend."),
+        ("2027-02-14T10:00:00", "No session today. Next: Lift, Monday, week 7."),
+        ("2027-03-29T10:00:00", "It ended on Sunday, 28 March 2027. Ask the coach"),
+    ],
+)
+def test_the_home_page_opens_on_today(
+    phone: Callable[..., Opened], started: str, moment: str, says: str
+) -> None:
+    opened = phone()
+    opened.base = started
+    at(opened, moment)
+    for address in ("", "winter/"):
+        expect(today(opened.go(address))).to_contain_text(says)
+    assert opened.complaints == []
+
+
+def test_today_is_marked_and_one_tap_away(phone: Callable[..., Opened], started: str) -> None:
+    opened = phone()
+    opened.base = started
+    at(opened, "2027-02-11T10:00:00")
+    page = opened.go("")
+    marked = page.locator(".sh-weeks-list [aria-current=date]")
+    expect(marked).to_have_count(2)
+    expect(marked.first).to_have_text("Week 6")
+    today(page).get_by_role("link", name="Descend").tap()
+    expect(page).to_have_url(started + "winter/week-06/b-descend/")
+
+
+def test_a_phone_that_slept_over_midnight(phone: Callable[..., Opened], started: str) -> None:
+    opened = phone()
+    opened.base = started
+    at(opened, "2027-02-10T23:59:00")
+    page = opened.go("")
+    expect(today(page)).to_contain_text("No session today.")
+    at(opened, "2027-02-11T00:01:00")
+    page.evaluate("document.dispatchEvent(new Event('visibilitychange'))")
+    expect(today(page)).to_contain_text("Today: Descend.")
+
+
+def test_a_start_of_one_s_own(phone: Callable[..., Opened], started: str) -> None:
+    opened = phone()
+    opened.base = started
+    at(opened, "2027-02-11T10:00:00")
+    page = opened.go("")
+    page.get_by_text("Choose my week").tap()
+    page.get_by_label("I am in").select_option("4")
+    expect(today(page)).to_contain_text("This week: week 4. Today: Descend.")
+    expect(today(opened.go("winter/"))).to_contain_text("This week: week 4.")
+    page.get_by_text("Choose my week").tap()
+    # Any day of the week will do.
+    page.get_by_label("or my week 1 began").fill("2027-02-03")
+    page.get_by_label("or my week 1 began").blur()
+    expect(today(page)).to_contain_text("This week: week 2.")
+    assert kept(page, "start/winter") == "2027-02-01"
+    page.get_by_role("button", name="As the program says").tap()
+    expect(today(page)).to_contain_text("This week: week 6.")
+    expect(page.get_by_role("button", name="As the program says")).to_be_hidden()
+
+
+def test_without_a_start_the_last_week_is_offered(phone: Callable[..., Opened]) -> None:
+    opened = phone()
+    page = opened.go("")
+    expect(today(page)).to_contain_text("Say once which week you are in")
+    opened.go("winter/week-05/a-lift/")
+    expect(today(opened.go(""))).to_contain_text("Last opened: week 5.")
+    today(page).get_by_role("link", name="week 5").tap()
+    expect(page).to_have_url(opened.base + "winter/week-05/")
+
+
+def share(page: Page, *numbers: str) -> None:
+    """Type others' best squats."""
+    if not page.locator("[data-sh-together]").is_visible():
+        page.get_by_text("Sharing a bar?").tap()
+    for number, text in enumerate(numbers):
+        page.get_by_label("Yoke-bar box squat, best single").nth(number).fill(text)
+    page.get_by_role("button", name="Show the order").tap()
+
+
+def bar_of(page: Page) -> Locator:
+    slot = page.locator(
+        "article.sh-slot", has=page.get_by_role("heading", name="Yoke-bar box squat")
+    )
+    return slot.locator(".sh-bar")
+
+
+def mine(page: Page) -> None:
+    keep(page, "mine", {"bases": {"box-squat-1rm": 130_000, "press-1rm": 110_000}})
+
+
+def test_two_on_one_bar(phone: Callable[..., Opened]) -> None:
+    opened = phone()
+    at(opened, "2027-02-11T18:00:00")
+    page = opened.go(DESCEND)
+    mine(page)
+    opened.go(DESCEND)
+    share(page, "150")
+    # 75 % of 130 is 97.5, of 150 it is 112.5.
+    expect(bar_of(page)).to_contain_text("Me: 97.5 kg")
+    expect(bar_of(page)).to_contain_text("B: 112.5 kg = yoke bar 30 + 25 · 15 · 1.25 a side")
+    expect(bar_of(page)).to_contain_text("off 1.25 · 15, on 5 · 2.5 · 1.25 a side")
+    expect(bar_of(page)).to_contain_text("Too few to spot: ask somebody. Below 90 % the safeties")
+    share(page, "150", "160")
+    expect(bar_of(page)).to_contain_text("B: 112.5 kg")
+    expect(bar_of(page).locator("li")).to_have_count(3)
+    expect(bar_of(page)).to_contain_text("The others spot.")
+    opened.go("winter/week-02/b-descend/")
+    expect(bar_of(page)).to_contain_text("One bar, in this order")
+    assert opened.complaints == []
+
+
+def test_others_are_forgotten_tomorrow_unless_asked(phone: Callable[..., Opened]) -> None:
+    opened = phone()
+    at(opened, "2027-02-11T23:00:00")
+    page = opened.go(DESCEND)
+    share(page, "150", "160")
+    expect(bar_of(page)).to_contain_text("B: 112.5 kg")
+    at(opened, "2027-02-12T00:30:00")
+    opened.go(DESCEND)
+    expect(page.get_by_text("Sharing a bar?")).to_be_visible()
+    expect(bar_of(page)).to_have_count(0)
+    assert kept(page, "together") is None
+    page.get_by_text("Sharing a bar?").tap()
+    page.get_by_label("Keep after today").check()
+    share(page, "150", "160")
+    at(opened, "2027-03-12T00:30:00")
+    opened.go(DESCEND)
+    expect(bar_of(page)).to_contain_text("B: 112.5 kg")
+    page.get_by_text("Sharing a bar?").tap()
+    page.get_by_role("button", name="Forget them").tap()
+    expect(bar_of(page)).to_have_count(0)
+    assert kept(page, "together") is None
+
+
+def test_a_slip_of_the_thumb_is_refused(phone: Callable[..., Opened]) -> None:
+    page = phone().go(DESCEND)
+    share(page, "150", "heavy")
+    expect(page.get_by_text("Write a number, such as 72.5.")).to_be_visible()
+    expect(page.get_by_label("Yoke-bar box squat, best single").nth(1)).to_be_focused()
+    assert kept(page, "together") is None
+
+
+def test_my_load_taken_apart(phone: Callable[..., Opened]) -> None:
+    opened = phone()
+    page = opened.go(PRESS)
+    expect(page.locator("[data-sh-apart]").first).to_be_hidden()
+    mine(page)
+    opened.go(PRESS)
+    page.locator("details.sh-week").first.evaluate("one => { one.open = true }")
+    drawer = page.locator("[data-sh-apart]").first
+    drawer.locator("summary").tap()
+    steps = drawer.locator("li")
+    expect(steps.first).to_contain_text("left")
+    texts = steps.all_text_contents()
+    found = [re.match(r"left ([\d.]+), right ([\d.]+)", text) for text in texts]
+    assert all(one and one[1] == one[2] for one in found)
+    said = page.locator("details.sh-week .sh-mine").first.text_content() or ""
+    plates = re.search(r"\+ ([\d. ·]+) a side", said)
+    assert plates is not None
+    assert [one[1] for one in found if one] == plates[1].split(" · ")[::-1]
+
+
+def test_set_up_is_there_next_time(phone: Callable[..., Opened]) -> None:
+    opened = phone()
+    page = opened.go(SQUAT)
+    page.get_by_text("My set-up numbers").tap()
+    page.get_by_label("Rack hole").fill("14")
+    page.get_by_label("Note").fill("left foot on the line <b>")
+    expect(page.get_by_label("Note")).to_have_attribute("maxlength", "60")
+    page.get_by_role("button", name="Keep").tap()
+    expect(page.get_by_text("Kept on this phone.", exact=True)).to_be_visible()
+    line = "My set-up: rack hole 14 · left foot on the line <b>"
+    opened.go(SQUAT)
+    expect(page.locator(".sh-setup")).to_have_text(line)
+    page.get_by_text("My set-up numbers").tap()
+    expect(page.get_by_label("Rack hole")).to_have_value("14")
+    opened.go(DESCEND)
+    expect(page.locator(".sh-setup")).to_have_text(line)
+    opened.go(SQUAT)
+    page.get_by_text("My set-up numbers").tap()
+    page.get_by_label("Rack hole").fill("")
+    page.get_by_label("Note").fill("")
+    page.get_by_role("button", name="Keep").tap()
+    expect(page.locator(".sh-setup")).to_have_text("")
+    assert kept(page, "setup/yoke-bar-box-squat") is None
+
+
+FINISHED = {
+    "day": "2027-01-18",
+    "sets": {
+        "A": {"done": 4, "of": 4, "load": "107.5\u00a0kg = trap bar 25 + 25 · 15 · 1.25 a side"},
+        "B1": {"done": 2, "of": 3, "load": "7\u00a0kg of help"},
+    },
+    "effort": 7,
+    "note": "knee quiet",
+}
+
+
+def add(page: Page, day: str, load: str) -> None:
+    page.locator("[name=day]").fill(day)
+    page.locator("[name=exercise]").select_option("trap-bar-deadlift")
+    page.locator("[name=load]").fill(load)
+    page.locator("[name=reps]").fill("5")
+    page.get_by_role("button", name="Keep it").tap()
+
+
+def test_a_log_of_finished_sessions_and_of_one_s_own(phone: Callable[..., Opened]) -> None:
+    opened = phone()
+    page = opened.go(LOG)
+    expect(page.get_by_text("Nothing kept yet.")).to_be_visible()
+    keep(page, "log/winter/3/a-lift", FINISHED)
+    opened.go(LOG)
+    entries = page.locator("#sh-log-list > li")
+    expect(entries).to_contain_text(
+        "week 3, Lift, 6 of 7 sets; Trap-bar deadlift 107.5 kg; effort 7; knee quiet"
+    )
+    add(page, "2027-01-04", "heavy")
+    expect(page.get_by_text("Write a number, such as 72.5.")).to_be_visible()
+    add(page, "2027-01-04", "100")
+    add(page, "2027-02-01", "112,5")
+    expect(entries).to_have_count(3)
+    expect(entries.first).to_contain_text("Trap-bar deadlift 112.5 kg × 5")
+    page.locator("#sh-log-only").select_option("trap-bar-deadlift")
+    expect(page.locator("#sh-log-trend figcaption")).to_have_text(
+        "2027-01-04: 100 kg, 2027-01-18: 107.5 kg, 2027-02-01: 112.5 kg"
+    )
+    page.locator("#sh-log-only").select_option("standing-press")
+    expect(entries).to_have_count(0)
+    page.locator("#sh-log-only").select_option("")
+    page.get_by_role("button", name="Change: Monday, 4 January 2027").tap()
+    expect(page.locator("[name=day]")).to_be_focused()
+    page.locator("[name=load]").fill("102.5")
+    page.get_by_role("button", name="Keep it").tap()
+    expect(entries.last).to_contain_text("102.5 kg × 5")
+    page.get_by_role("button", name="Delete: Monday, 1 February 2027").tap()
+    expect(entries).to_have_count(2)
+    assert opened.complaints == []
+
+
+def test_a_finished_session_is_corrected_and_deleted(phone: Callable[..., Opened]) -> None:
+    opened = phone()
+    page = opened.go(LOG)
+    keep(page, "log/winter/3/a-lift", FINISHED)
+    opened.go(LOG)
+    page.get_by_role("button", name="Change:").tap()
+    expect(page.locator("[name=exercise]")).to_be_disabled()
+    page.locator("[name=effort]").fill("9")
+    page.locator("[name=load]").fill("110")
+    page.get_by_role("button", name="Keep it").tap()
+    value = kept(page, "log/winter/3/a-lift")
+    assert isinstance(value, dict)
+    assert value["effort"] == 9
+    assert value["sets"]["A"] == {"done": 4, "of": 4, "load": "110\u00a0kg"}
+    assert value["sets"]["B1"] == FINISHED["sets"]["B1"]  # type: ignore[index]
+    page.get_by_role("button", name="Change:").tap()
+    page.get_by_role("button", name="Leave it as it was").tap()
+    page.get_by_role("button", name="Delete:").tap()
+    expect(page.locator("#sh-log-list > li")).to_have_count(0)
+    assert kept(page, "log/winter/3/a-lift") is None
+
+
+def test_what_happened_leads_to_today_s_session(phone: Callable[..., Opened], started: str) -> None:
+    opened = phone()
+    opened.base = started
+    at(opened, "2027-02-11T10:00:00")
+    page = opened.go(MISSED)
+    says = page.locator("[data-sh-missed]").get_by_role("status")
+    pick = page.get_by_label("What happened?")
+    pick.select_option("One session")
+    expect(says).to_contain_text("Do the next planned one. Don't do two in a day to catch up.")
+    expect(says).to_contain_text("Today: week 6, Descend.")
+    pick.select_option("A week")
+    expect(says).to_contain_text("Choose it here.")
+    pick.select_option("Two weeks or more")
+    expect(says).to_contain_text("70, 80 and 90 % of the plan, a week each.")
+    expect(says.get_by_role("link", name="Week 1")).to_be_visible()
+    pick.select_option("Fever, chest infection, concussion, operation")
+    expect(says).to_have_text(re.compile("^Talk to a clinician first.*start again. $"))
+    pick.select_option("A long night out")
+    expect(says).to_have_text(re.compile("No lifting. $"))
+    pick.select_option("Called out in the last 24 hours")
+    says.get_by_role("link", name="week 6, Descend, made less").tap()
+    expect(page).to_have_url(started + "winter/week-06/b-descend/#less")
+    keep(page, "log/winter/4/a-lift", FINISHED)
+    opened.go(MISSED)
+    pick.select_option("A week")
+    expect(says.get_by_role("link", name="Week 4")).to_be_visible()
+    assert opened.complaints == []
+
+
+def test_is_it_real(phone: Callable[..., Opened]) -> None:
+    page = phone().go(TEST_DAY)
+    page.get_by_label("Last time, kg").fill("140")
+    says = page.locator("[data-sh-judge]").get_by_role("status")
+    for text, verdict in (
+        ("145", "+3.6 %: can't tell."), ("150", "+7.1 %: probably up."), ("157,5", "clearly up."),
+        ("130", "−7.1 %: probably down."), ("", ""), ("x", "Write two numbers, such as 72.5."),
+    ):  # fmt: skip
+        page.get_by_label("Today, kg").fill(text)
+        expect(says).to_contain_text(verdict)
+    page.get_by_label("Today, kg").fill("150")
+    expect(says).to_contain_text("Testing alone makes 6 % easily, 12 % hardly ever.")
+
+
+def test_filters_narrow_the_list(phone: Callable[..., Opened]) -> None:
+    opened = phone(width=320)
+    page = opened.go(LIST)
+    shown = page.locator(".sh-index > li:visible")
+    total = shown.count()
+    page.get_by_label("Nothing overhead").check()
+    expect(page.get_by_role("link", name="Standing press")).to_be_hidden()
+    expect(page.get_by_role("link", name="Trap-bar deadlift")).to_be_visible()
+    page.get_by_label("No weights, no machine").check()
+    left = shown.count()
+    assert 0 < left < total
+    expect(page.get_by_role("status").first).to_have_text(f"{left} of {total} exercises")
+    expect(page.get_by_role("heading", name="Carry")).to_have_count(1)
+    page.get_by_label("No weights, no machine").uncheck()
+    page.get_by_label("Nothing overhead").uncheck()
+    assert shown.count() == total
+    assert not page.evaluate("document.documentElement.scrollWidth > innerWidth")
+
+
+def test_without_scripts_the_pages_are_whole(phone: Callable[..., Opened]) -> None:
+    opened = phone(scripts=False)
+    for address in ADDRESSES:
+        page = opened.go(address)
+        visible = page.locator("form:visible:not(.md-search__form)")
+        assert visible.count() == 0, address
+    expect(opened.go(LOG).get_by_text("Without JavaScript this page can keep")).to_be_visible()
+    expect(opened.go(MISSED).get_by_text("Repeat the last week you did")).to_be_visible()
+
+
+BROKEN = (
+    '{"v":1,"d":',
+    "[]",
+    '{"v":1,"d":null}',
+    '{"v":1,"d":[{"day":5}]}',
+    '{"v":1,"d":{"sets":3}}',
+)
+
+
+def test_damaged_values_are_set_aside_and_pages_survive(phone: Callable[..., Opened]) -> None:
+    opened = phone()
+    page = opened.go("")
+    keys = ("start/winter", "last/winter", "together", "setup/yoke-bar-box-squat", "by-hand",
+            "log/winter/3/a-lift", "mine")  # fmt: skip
+    for text in BROKEN:
+        for key in keys:
+            page.evaluate(
+                "([key, text]) => localStorage.setItem(key, text)",
+                [f"strength-handbook /gym/handbook/ {key}", text],
+            )
+        for address in ADDRESSES:
+            opened.go(address)
+            page.wait_for_load_state("networkidle")
+    assert opened.complaints == []
+    expect(opened.go("").locator(".sh-today")).to_contain_text("It was set aside, not deleted.")
+
+
+def use_everything(opened: Opened) -> Page:
+    page = opened.go("")
+    mine(page)
+    keep(page, "start/winter", "2027-01-25")
+    keep(page, "log/winter/3/a-lift", FINISHED)
+    keep(page, "setup/yoke-bar-box-squat", {"rack hole": "14", "note": "w" * 60})
+    entry = {"day": "2027-01-04", "exercise": "trap-bar-deadlift", "load": 100_000, "reps": 5,
+             "effort": 8, "note": "w" * 60}  # fmt: skip
+    keep(page, "by-hand", [entry])
+    people = [{"bases": {"box-squat-1rm": 150_000}}, {"bases": {"box-squat-1rm": 160_000}}]
+    keep(page, "together", {"day": "", "keep": True, "people": people})
+    return page
+
+
+def show_everything(page: Page) -> None:
+    page.evaluate("document.querySelectorAll('details').forEach(d => { d.open = true })")
+    if page.locator("#sh-log-only").count():
+        page.locator("#sh-log-only").select_option("trap-bar-deadlift")
+    if page.locator("#sh-happened").count():
+        page.get_by_label("What happened?").select_option("One session")
+    page.wait_for_load_state("networkidle")
+    page.wait_for_timeout(100)
+
+
+def test_nothing_leaves_the_phone(phone: Callable[..., Opened], served: Served) -> None:
+    opened = phone()
+    page = use_everything(opened)
+    for address in ADDRESSES:
+        opened.go(address)
+        show_everything(page)
+        assert page.url == opened.base + address
+    assert {urlparse(url).netloc for url in opened.requests} == {urlparse(served.base).netloc}
+    assert not [url for url in opened.requests if urlparse(url).query]
+    assert page.context.cookies() == []
+    assert opened.complaints == []
+
+
+@pytest.mark.parametrize("scheme", ["light", "dark"])
+@pytest.mark.parametrize("address", [one for one in ADDRESSES if one != "winter/"])
+def test_axe_finds_nothing(phone: Callable[..., Opened], address: str, scheme: str) -> None:
+    opened = phone(scheme=scheme)
+    at(opened, "2027-02-11T10:00:00")
+    page = use_everything(opened)
+    opened.go(address)
+    show_everything(page)
+    found = Axe().run(page)
+    assert found.violations_count == 0, found.generate_report()
+
+
+@pytest.mark.parametrize("address", ADDRESSES)
+def test_the_narrowest_phone_at_twice_the_text(phone: Callable[..., Opened], address: str) -> None:
+    opened = phone(width=320)
+    page = use_everything(opened)
+    opened.go(address)
+    page.evaluate("document.documentElement.style.fontSize = '200%'")
+    show_everything(page)
+    cut = page.evaluate(
+        """() => [...document.querySelectorAll('form, .sh-today, .sh-bar, .sh-setup, #sh-log-list')]
+            .filter(one => !one.closest('.md-search')
+                && (one.getBoundingClientRect().right > innerWidth + 1
+                || one.scrollWidth > one.clientWidth + 1)).map(one => one.outerHTML)"""
+    )
+    assert cut == []
+    small = page.evaluate(
+        """() => [...document.querySelectorAll('form :is(button, select, input, .sh-check)')]
+            .filter(one => !one.closest('.md-search') && one.type !== 'checkbox')
+            .filter(one => one.offsetHeight && one.offsetHeight < 44)
+            .map(one => one.outerHTML)"""
+    )
+    assert small == []
+
+
+def test_each_page_moves_little(served: Served) -> None:
+    """What the tools add to a page, packed as servers do; the first page brings the style."""
+    style = (ASSETS / "tools.css").read_bytes()
+    published = served.folder / "assets" / "strength-handbook" / "tools"
+    sizes = {}
+    for address in ADDRESSES:
+        html = (served.folder / address / "index.html").read_text(encoding="utf-8")
+        names = re.findall(r'/tools/([\w-]+\.js)"', html)
+        parts = [(published / name).read_bytes() for name in names]
+        sizes[address] = sum(len(gzip.compress(one, 9)) for one in (style, *parts))
+    assert max(sizes.values()) <= BYTES_PER_PAGE, json.dumps(sizes)
+    pages = [path.read_text(encoding="utf-8") for path in Path(served.folder).rglob("index.html")]
+    used = {name for html in pages for name in re.findall(r'/tools/([\w-]+\.js)"', html)}
+    assert used == {path.name for path in (ASSETS / "tools").glob("*.js")}

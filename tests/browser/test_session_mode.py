@@ -1,0 +1,516 @@
+"""Session mode: one exercise at a time, from the first tick of the warm-up to the last word."""
+
+import json
+from collections.abc import Callable
+from typing import Any
+from urllib.parse import urlparse
+
+import pytest
+from axe_playwright_python.sync_playwright import Axe
+from playwright.sync_api import Locator, Page, expect
+
+from phones import Opened, Served
+
+pytestmark = pytest.mark.browser
+
+LIFT = "winter/week-03/a-lift/"
+HOLDS = "winter/week-07/b-descend/"
+TESTS = "winter/week-12/t-monday/"
+CARRY = "winter/week-03/c-carry/"
+KEEP = "strength-handbook /gym/handbook/ "
+MINE = {"body": 72_000, "bases": {"trap-bar-1rm": 140_000}}
+
+
+def keep_numbers(page: Page) -> None:
+    """The member's numbers, as the page "my numbers" keeps them."""
+    text = json.dumps({"v": 1, "d": MINE})
+    page.evaluate("([key, text]) => localStorage.setItem(key, text)", [KEEP + "mine", text])
+
+
+def kept(page: Page, key: str) -> Any:
+    """A value that is kept; None if it is not."""
+    text = page.evaluate("key => localStorage.getItem(key)", KEEP + key)
+    return text and json.loads(text)["d"]
+
+
+def begin(opened: Opened, address: str = LIFT, *, numbers: bool = False) -> Page:
+    """Session mode on a session's page."""
+    page = opened.go(address)
+    if numbers:
+        keep_numbers(page)
+        page.reload()
+        expect(page.locator("article .sh-mine").first).to_be_visible()
+    page.get_by_role("button", name="Train this session").tap()
+    return page
+
+
+def screen(page: Page) -> Locator:
+    return page.get_by_role("dialog")
+
+
+def title(page: Page) -> Locator:
+    return screen(page).get_by_role("heading", level=2).first
+
+
+def button(page: Page, name: str) -> Locator:
+    return screen(page).get_by_role("button", name=name, exact=True)
+
+
+def tap(page: Page, *names: str) -> None:
+    for name in names:
+        # Two quick taps count as one.
+        page.wait_for_timeout(320)
+        button(page, name).tap()
+
+
+def past_the_ramp(page: Page) -> None:
+    tap(page, "Warm-up done", "Steps done")
+
+
+def figure(page: Page) -> Locator:
+    return screen(page).get_by_role("timer").locator("b")
+
+
+def test_a_session_walked_by_taps(phone: Callable[..., Opened], served: Served) -> None:
+    opened = phone()
+    page = begin(opened)
+    expect(title(page)).to_have_text("Warm-up, 11 min")
+    past_the_ramp(page)
+    walked = []
+    for _ in range(50):
+        heading = title(page).inner_text()
+        if heading.startswith("Put away"):
+            break
+        walked.append(f"{heading.split()[0]} {screen(page).locator('.sh-train-set').inner_text()}")
+        main = screen(page).locator(".sh-train-main")
+        if main.inner_text() == "Start":
+            tap(page, "Start")
+        page.wait_for_timeout(320)
+        main.tap()
+    lift = [f"A Set {n} of 4" for n in range(1, 5)]
+    pair = [
+        line
+        for n in range(1, 5)
+        for line in (f"B1 Set {n} of 4", f"B2 Set {n} of 4, left", f"B2 Set {n} of 4, right")
+    ]
+    lower = [f"C Set {n} of 3" for n in range(1, 4)]
+    press = [line for n in range(1, 4) for line in (f"D1 Set {n} of 3", f"D2 Set {n} of 3")]
+    carry = [f"E Set {n} of 3, {side}" for n in range(1, 4) for side in ("left", "right")]
+    assert walked == [*lift, *pair, *lower, *press, *carry]
+    assert {urlparse(url).netloc for url in opened.requests} == {urlparse(served.base).netloc}
+    assert opened.complaints == []
+
+
+def test_rest_starts_with_the_set_that_is_done(phone: Callable[..., Opened]) -> None:
+    opened = phone()
+    opened.page.clock.install()
+    page = begin(opened)
+    past_the_ramp(page)
+    expect(figure(page)).to_be_hidden()
+    tap(page, "Set done")
+    expect(figure(page)).to_have_text("2:30")
+    expect(screen(page)).to_contain_text("Set 2 of 4")
+    page.clock.run_for(90_000)
+    expect(figure(page)).to_have_text("1:00")
+    says = screen(page).get_by_role("status")
+    page.clock.run_for(30_000)
+    expect(says).to_have_text("30 seconds")
+    page.clock.run_for(20_000)
+    expect(says).to_have_text("10 seconds")
+    page.clock.run_for(10_000)
+    expect(says).to_have_text("Ready when you are. A Trap-bar deadlift, Set 2 of 4")
+
+
+def test_a_phone_that_slept_shows_the_right_time(phone: Callable[..., Opened]) -> None:
+    opened = phone()
+    opened.page.clock.install()
+    page = begin(opened)
+    past_the_ramp(page)
+    tap(page, "Set done")
+    # Timers stand still meanwhile, as in a sleeping tab.
+    page.clock.fast_forward("03:30")
+    page.evaluate("document.dispatchEvent(new Event('visibilitychange'))")
+    expect(figure(page)).to_have_text("+1:00")
+    expect(screen(page)).to_contain_text("Ready when you are")
+
+
+def test_a_page_that_is_read_again_goes_on(phone: Callable[..., Opened]) -> None:
+    opened = phone()
+    page = begin(opened)
+    past_the_ramp(page)
+    tap(page, *["Set done"] * 5, "Left done", "Set done")
+    page.reload()
+    expect(title(page)).to_have_text("Go on with set 2 of 4 of B1?")
+    left = figure(page).inner_text()
+    assert "1:00" < left <= "1:15"
+    tap(page, "Go on")
+    expect(title(page)).to_have_text("B1 Neutral-grip pull-up")
+    tap(page, "Leave")
+    expect(page).to_have_url(opened.base + LIFT)
+    page.get_by_role("button", name="Go on training").tap()
+    tap(page, "Start again")
+    expect(title(page)).to_have_text("Warm-up, 11 min")
+    assert opened.complaints == []
+
+
+def test_what_is_older_than_half_a_day_is_over(phone: Callable[..., Opened]) -> None:
+    opened = phone()
+    opened.page.clock.install()
+    page = begin(opened)
+    tap(page, "Warm-up done", "Leave")
+    again = page.get_by_role("button", name="Go on training")
+    expect(again).to_be_visible()
+    page.clock.fast_forward("13:00:00")
+    again.tap()
+    expect(title(page)).to_have_text("Warm-up, 11 min")
+
+
+def test_a_wrong_tap_is_taken_back(phone: Callable[..., Opened]) -> None:
+    page = begin(phone())
+    expect(button(page, "Undo")).to_be_disabled()
+    past_the_ramp(page)
+    tap(page, "Set done", "Set done")
+    expect(screen(page)).to_contain_text("Set 3 of 4")
+    tap(page, "Undo")
+    expect(screen(page)).to_contain_text("Set 2 of 4")
+    tap(page, "Undo", "Undo")
+    expect(screen(page)).to_contain_text("On the way up")
+
+
+def test_two_quick_taps_are_one(phone: Callable[..., Opened]) -> None:
+    page = begin(phone())
+    past_the_ramp(page)
+    page.wait_for_timeout(320)
+    button(page, "Set done").dblclick()
+    expect(screen(page)).to_contain_text("Set 2 of 4")
+
+
+def test_a_hold_runs_by_the_clock(phone: Callable[..., Opened]) -> None:
+    opened = phone()
+    opened.page.clock.install()
+    page = begin(opened, HOLDS)
+    tap(page, "Warm-up done", "Late? Other order?")
+    screen(page).get_by_role("button", name="Go here: D1").tap()
+    tap(page, "Start")
+    expect(screen(page).get_by_role("timer")).to_contain_text("Get ready")
+    page.clock.run_for(6_000)
+    expect(screen(page).get_by_role("timer")).to_contain_text("Hold")
+    page.clock.run_for(30_000)
+    # The next of the pair, and the rest between the two.
+    expect(title(page)).to_contain_text("D2")
+    expect(screen(page).get_by_role("timer")).to_contain_text("Rest")
+
+
+def test_my_load_and_my_steps(phone: Callable[..., Opened]) -> None:
+    page = begin(phone(), numbers=True)
+    tap(page, "Warm-up done")
+    steps = screen(page).get_by_role("checkbox")
+    expect(steps.last).to_be_visible()
+    assert steps.count() > 2
+    first = screen(page).locator("li").first.inner_text()
+    steps.first.check()
+    page.reload()
+    tap(page, "Go on")
+    expect(screen(page).get_by_role("checkbox", name=first)).to_be_checked()
+    tap(page, "Steps done")
+    # 78 % of 140 is 109.2; the plates at one rack make 107.5.
+    expect(screen(page)).to_contain_text("107.5 kg = trap bar 25 + 25 · 15 · 1.25 a side")
+
+
+def test_strips_say_the_next_load(phone: Callable[..., Opened]) -> None:
+    page = begin(phone(), HOLDS)
+    tap(page, "Warm-up done", "Late? Other order?")
+    screen(page).get_by_role("button", name="Go here: C").tap()
+    expect(screen(page)).to_contain_text("Set 1 of 1, load 1 of 3")
+    tap(page, "Next load")
+    expect(screen(page)).to_contain_text("load 2 of 3")
+    tap(page, "Set done")
+    expect(title(page)).to_contain_text("D1")
+
+
+def test_what_there_is_on_the_first_screen(phone: Callable[..., Opened]) -> None:
+    page = begin(phone(), numbers=True)
+    past_the_ramp(page)
+    tap(page, "Set done")
+    edge = screen(page).locator(".sh-train-bar").bounding_box()
+    assert edge is not None
+    assert edge["y"] + edge["height"] <= 740
+    for part in ("h2", ".sh-train-set", ".sh-dose", ".sh-mine b", ".sh-mine svg", "[role=timer]"):
+        box = screen(page).locator(part).first.bounding_box()
+        assert box is not None
+        assert box["y"] >= 0
+        assert box["y"] + box["height"] <= edge["y"], part
+
+
+def test_doors_come_along_and_go_back(phone: Callable[..., Opened]) -> None:
+    page = begin(phone())
+    past_the_ramp(page)
+    screen(page).get_by_text("Instead", exact=True).tap()
+    for door in ("Easier", "Harder", "Hurts", "Taken", "No partner"):
+        expect(screen(page).locator("dt", has_text=door)).to_be_visible()
+    tap(page, "Leave")
+    expect(
+        page.locator("article.sh-slot").first.locator("details", has_text="Instead")
+    ).to_be_visible()
+    assert page.locator("article.sh-slot").first.inner_html().count("<!---->") == 0
+
+
+def test_what_other_tools_add_comes_along(phone: Callable[..., Opened]) -> None:
+    opened = phone()
+    page = opened.go(LIFT)
+    keep_numbers(page)
+    page.evaluate(
+        "([key, text]) => localStorage.setItem(key, text)",
+        [KEEP + "setup/trap-bar-deadlift", json.dumps({"v": 1, "d": {"note": "blue belt"}})],
+    )
+    page.reload()
+    expect(page.locator("article .sh-mine").first).to_be_visible()
+    page.get_by_role("button", name="Train this session").tap()
+    past_the_ramp(page)
+    expect(screen(page).get_by_text("My set-up: blue belt")).to_be_visible()
+    page.evaluate("document.querySelectorAll('dialog details').forEach(d => { d.open = true })")
+    page.wait_for_timeout(200)
+    assert opened.complaints == []
+
+
+def test_late(phone: Callable[..., Opened]) -> None:
+    page = begin(phone())
+    tap(page, "Warm-up done", "Late? Other order?")
+    expect(screen(page)).to_contain_text("Leave out the suitcase carry, then the last round")
+    screen(page).get_by_role("button", name="Leave out: E").tap()
+    screen(page).get_by_role("button", name="One set less: D1").tap()
+    expect(screen(page).get_by_role("button", name="Take back in: E")).to_be_visible()
+    screen(page).get_by_role("button", name="Go here: D1").tap()
+    tap(page, "Set done")
+    expect(title(page)).to_contain_text("D2")
+    tap(page, "Late? Other order?", "End the session here")
+    expect(title(page)).to_have_text("Put away and cool down, 4 min")
+    expect(screen(page)).to_contain_text("D1 Dumbbell floor press: 1 of 3")
+
+
+def test_the_end_is_kept(phone: Callable[..., Opened]) -> None:
+    opened = phone()
+    opened.page.clock.install(time="2027-01-18T18:00:00")
+    page = begin(opened, numbers=True)
+    past_the_ramp(page)
+    tap(page, "Set done", "Set done", "Late? Other order?", "End the session here")
+    screen(page).get_by_label("7", exact=True).check()
+    screen(page).get_by_label("One word").fill("heavy")
+    tap(page, "Keep it on this phone")
+    expect(title(page)).to_have_text("Kept on this phone.")
+    log = kept(page, "log/winter/3/a-lift")
+    assert (log["day"], log["effort"], log["note"]) == ("2027-01-18", 7, "heavy")
+    assert list(log["sets"]) == ["A", "B1", "B2", "C", "D1", "D2", "E"]
+    load = log["sets"]["A"].pop("load").replace("\u00a0", " ")
+    assert load.startswith("107.5 kg = trap bar 25 + 25 · 15 · 1.25 a side")
+    assert log["sets"]["A"] == {"done": 2, "of": 4}
+    # Without a number there is no load, whatever else stands in its place.
+    assert log["sets"]["B1"] == {"done": 0, "of": 4, "load": ""}
+    assert log["sets"]["C"] == {"done": 0, "of": 3, "load": ""}
+    assert kept(page, "train/now") is None
+    tap(page, "Close")
+    expect(page.get_by_role("button", name="Train this session")).to_be_focused()
+
+
+def test_keyboard_only(phone: Callable[..., Opened]) -> None:
+    opened = phone()
+    page = opened.go(LIFT)
+    page.get_by_role("button", name="Train this session").focus()
+    page.keyboard.press("Enter")
+    expect(title(page)).to_be_focused()
+
+    def press(name: str) -> None:
+        for _ in range(30):
+            page.keyboard.press("Tab")
+            if page.evaluate("document.activeElement.textContent") == name:
+                page.wait_for_timeout(320)
+                page.keyboard.press("Enter")
+                return
+        raise AssertionError(f"no way to {name}")
+
+    press("Warm-up done")
+    expect(title(page)).to_be_focused()
+    press("Steps done")
+    press("Set done")
+    expect(screen(page)).to_contain_text("Set 2 of 4")
+    # The next set of the same exercise: the finger stays where it is.
+    expect(button(page, "Set done")).to_be_focused()
+    ring = page.evaluate("getComputedStyle(document.activeElement).outlineStyle")
+    assert ring != "none"
+    page.wait_for_timeout(320)
+    page.keyboard.press("Enter")
+    expect(screen(page)).to_contain_text("Set 3 of 4")
+    page.keyboard.press("Escape")
+    expect(screen(page)).to_be_hidden()
+    expect(page).to_have_url(opened.base + LIFT)
+    expect(page.get_by_role("button", name="Go on training")).to_be_focused()
+
+
+def test_the_back_button_leaves(phone: Callable[..., Opened]) -> None:
+    opened = phone()
+    page = begin(opened)
+    expect(page).to_have_url(opened.base + LIFT + "#train")
+    page.go_back()
+    expect(screen(page)).to_be_hidden()
+    expect(page).to_have_url(opened.base + LIFT)
+    page.go_forward()
+    expect(title(page)).to_be_visible()
+
+
+def test_somebody_is_hurt(phone: Callable[..., Opened]) -> None:
+    page = begin(phone())
+    screen(page).get_by_role("link", name="Somebody hurt?").tap()
+    expect(screen(page)).to_be_hidden()
+    expect(page.get_by_role("heading", name="If someone is hurt")).to_be_in_viewport()
+
+
+def test_tempo_is_shown_and_stopped(phone: Callable[..., Opened]) -> None:
+    opened = phone()
+    opened.page.clock.install()
+    page = begin(opened)
+    past_the_ramp(page)
+    tap(page, "Tempo 5-1-X-0")
+    beat = screen(page).locator(".sh-train-beat")
+    expect(beat).to_contain_text("Get ready")
+    page.clock.run_for(3_200)
+    # From the floor: up first.
+    expect(beat).to_have_text("Up, fast 1")
+    page.clock.run_for(1_000)
+    expect(beat).to_have_text("Down 5")
+    track = screen(page).locator(".sh-train-track")
+    expect(track).to_be_visible()
+    page.emulate_media(reduced_motion="reduce")
+    expect(track).to_be_hidden()
+    tap(page, "Tempo 5-1-X-0")
+    expect(beat).to_be_empty()
+
+
+def test_signals_are_off_until_switched_on_and_then_kept(phone: Callable[..., Opened]) -> None:
+    opened = phone()
+    opened.page.add_init_script(
+        "globalThis.buzzed = []; navigator.vibrate = time => buzzed.push(time);"
+    )
+    page = begin(opened)
+    switch = button(page, "Buzz")
+    expect(switch).to_have_attribute("aria-pressed", "false")
+    assert page.evaluate("buzzed") == []
+    tap(page, "Buzz")
+    expect(switch).to_have_attribute("aria-pressed", "true")
+    assert page.evaluate("buzzed") == [80]
+    page.reload()
+    expect(switch).to_have_attribute("aria-pressed", "true")
+
+
+def test_without_scripts_the_page_is_complete(phone: Callable[..., Opened]) -> None:
+    page = phone(scripts=False).go(LIFT)
+    expect(page.get_by_role("button", name="Train this session")).to_have_count(0)
+    expect(page.locator("article.sh-slot")).to_have_count(7)
+
+
+def test_other_pages_load_nothing_of_it(phone: Callable[..., Opened]) -> None:
+    opened = phone()
+    opened.go("winter/week-03/").wait_for_load_state("networkidle")
+    assert not [url for url in opened.requests if "/train/" in url]
+
+
+FULL = "Storage.prototype.setItem = () => { throw new DOMException('full', 'QuotaExceededError'); }"
+
+
+def test_it_works_from_a_folder_too(phone: Callable[..., Opened], served: Served) -> None:
+    opened = phone()
+    opened.page.goto(f"{served.folder.as_uri()}/{LIFT}index.html#train")
+    page = opened.page
+    tap(page, "Warm-up done", "Leave")
+    expect(screen(page)).to_be_hidden()
+    expect(page).to_have_url(f"{served.folder.as_uri()}/{LIFT}index.html")
+    page.get_by_role("button", name="Go on training").tap()
+    expect(title(page)).to_have_text("Go on with on the way up of A?")
+    page.go_back()
+    expect(screen(page)).to_be_hidden()
+    assert opened.complaints == []
+
+
+def test_today_s_top_set_makes_the_next_load(phone: Callable[..., Opened]) -> None:
+    opened = phone()
+    page = opened.go("winter/week-03/b-descend/")
+    text = json.dumps({"v": 1, "d": {"bases": {"press-1rm": 50_000}}})
+    page.evaluate("([key, text]) => localStorage.setItem(key, text)", [KEEP + "mine", text])
+    page.reload()
+    expect(page.locator("article .sh-mine").first).to_be_visible()
+    page.get_by_role("button", name="Train this session").tap()
+    tap(page, "Warm-up done", "Late? Other order?")
+    screen(page).get_by_role("button", name="Go here: B1").tap()
+    tap(page, "Steps done")
+    expect(screen(page)).to_contain_text("Today’s top set of 5")
+    # The load after it is no load for it.
+    expect(screen(page).get_by_text("Mine: about")).to_be_hidden()
+    screen(page).get_by_label("My top today").fill("45")
+    tap(page, "Top set done")
+    # The pair goes on with its first set; what was typed is still there.
+    expect(screen(page)).to_contain_text("Set 1 of 2")
+    expect(screen(page).get_by_label("My top today")).to_have_value("45")
+    # 90 % of 45 is 40.5.
+    expect(screen(page).locator("output")).to_contain_text("Then 40 kg = 20 kg bar + 10 a side")
+
+
+def test_a_full_phone_trains_all_the_same(phone: Callable[..., Opened]) -> None:
+    opened = phone()
+    opened.page.add_init_script(FULL)
+    page = begin(opened)
+    past_the_ramp(page)
+    tap(page, "Set done")
+    expect(screen(page)).to_contain_text("Set 2 of 4")
+    expect(screen(page)).to_contain_text("This phone has no room left")
+    assert opened.complaints == []
+
+
+SCREENS = {
+    "warm-up": (),
+    "steps": ("Warm-up done",),
+    "set": ("Warm-up done", "Steps done"),
+    "rest": ("Warm-up done", "Steps done", "Set done"),
+    "late": ("Warm-up done", "Late? Other order?"),
+    "end": ("Warm-up done", "Late? Other order?", "End the session here"),
+}
+
+
+@pytest.mark.parametrize("scheme", ["light", "dark"])
+@pytest.mark.parametrize("kind", SCREENS)
+def test_axe_finds_nothing(phone: Callable[..., Opened], kind: str, scheme: str) -> None:
+    page = begin(phone(scheme=scheme), numbers=True)
+    tap(page, *SCREENS[kind])
+    if kind == "rest":
+        page.evaluate("document.querySelector('.sh-train-clock').classList.add('is-over')")
+    page.evaluate("document.querySelectorAll('dialog details').forEach(d => { d.open = true })")
+    page.wait_for_timeout(100)
+    found = Axe().run(page)
+    assert found.violations_count == 0, found.generate_report()
+
+
+@pytest.mark.parametrize("address", [LIFT, HOLDS, TESTS, CARRY])
+@pytest.mark.parametrize("size", ["100%", "200%"])
+def test_the_narrowest_phone(phone: Callable[..., Opened], address: str, size: str) -> None:
+    page = begin(phone(width=320), address, numbers=address == LIFT)
+    page.evaluate("size => { document.documentElement.style.fontSize = size }", size)
+    wide = """() => [...document.querySelectorAll('dialog, dialog *')].filter(one => {
+        const box = one.getBoundingClientRect();
+        const out = box.right > innerWidth + 1 || box.left < -1;
+        return out && box.width > 1 && one.checkVisibility();
+    }).map(one => one.outerHTML.slice(0, 200))"""
+    for _ in range(4):
+        assert page.evaluate(wide) == []
+        page.wait_for_timeout(320)
+        screen(page).locator(".sh-train-main").tap()
+    tap(page, "Late? Other order?")
+    assert page.evaluate(wide) == []
+
+
+@pytest.mark.parametrize("kind", SCREENS)
+def test_what_is_tapped_is_large_enough(phone: Callable[..., Opened], kind: str) -> None:
+    page = begin(phone(), numbers=True)
+    tap(page, *SCREENS[kind])
+    find = """() => [...document.querySelectorAll(
+        'dialog :is(button, summary, label, .sh-train-top a)')].filter(
+        one => { const box = one.getBoundingClientRect(); return box.height && box.height < 44; }
+    ).map(one => one.outerHTML)"""
+    assert page.evaluate(find) == []

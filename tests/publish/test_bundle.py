@@ -1,0 +1,52 @@
+"""Scripts and styles as they are published: complete, few, small, and named after their text."""
+
+import gzip
+from pathlib import Path
+
+import demo
+from strength_handbook.publish.bundle import bundled, on_every_page
+
+ASSETS = demo.PACKAGE / "theme" / "assets" / "strength-handbook"
+MOST_KB = 30
+"""All own scripts and styles together, compressed: a phone pays for each of them."""
+
+
+def folder(root: Path, script: str = "/* why */ let a = 1;") -> Path:
+    for name, text in {
+        "a.js": script,
+        "b.js": "let b = `two  words`; // what",
+        "a.css": "a { color: red; } /* why */",
+        "print.css": "a { color: black; }",
+        "z.css": "a { color: blue; }",
+        "tools/c.js": "let c = 3; /* only there */",
+        "icon.svg": "<svg/>",
+    }.items():
+        path = root / name
+        path.parent.mkdir(parents=True, exist_ok=True)
+        path.write_text(text, encoding="utf-8")
+    return root
+
+
+def test_what_every_page_needs_is_one_script_and_one_style_sheet(tmp_path: Path) -> None:
+    published = bundled(folder(tmp_path))
+    (script,) = on_every_page(published, "js")
+    (style,) = on_every_page(published, "css")
+    assert sorted(published) == sorted([script, style, "tools/c.js"])
+    assert published[script] == "let a=1;;\nlet b=`two  words`;"
+    assert published[style].splitlines() == ["a{color:red}", "a{color:blue}", "a{color:black}"]
+    assert published["tools/c.js"] == "let c=3;"
+
+
+def test_another_text_has_another_name(tmp_path: Path) -> None:
+    first, same = bundled(folder(tmp_path / "a")), bundled(folder(tmp_path / "b"))
+    other = bundled(folder(tmp_path / "c", script="let a = 2;"))
+    assert first == same
+    assert on_every_page(first, "js") != on_every_page(other, "js")
+    assert on_every_page(first, "css") == on_every_page(other, "css")
+
+
+def test_our_own_are_light() -> None:
+    sizes = {
+        name: len(gzip.compress(text.encode(), 9)) for name, text in bundled(ASSETS).items()
+    }
+    assert sum(sizes.values()) < MOST_KB * 1000, sizes
