@@ -3,6 +3,8 @@
 from dataclasses import replace
 from pathlib import Path
 
+import pytest
+
 from books import EFFORT, exercise, slot
 from floors import GROUP, LETTERS, PRESS, ROOM, THREE, clock_of, timed
 from strength_handbook.plan.floor import session_floor, written_plan
@@ -17,6 +19,7 @@ from strength_handbook.plan.floor_advice import (
     rotation_that_fits,
     with_cut,
 )
+from strength_handbook.plan.floor_group import members_that_fit, one_more_sharing
 
 
 def test_start_groups_meet_or_do_not(tmp_path: Path) -> None:
@@ -36,13 +39,52 @@ def test_start_groups_meet_or_do_not(tmp_path: Path) -> None:
 def test_the_advice_is_the_shortest_rotation_of_late_letters(tmp_path: Path) -> None:
     letters = [timed("A", "plank", 6), timed("B", "roll", 8), timed("C", "press", 8)]
     group = {"members": 2}
-    clock = clock_of(tmp_path, letters, exercises=THREE, group=group)
+    helpers = {key: one | {"role": "assistance"} for key, one in THREE.items()}
+    clock = clock_of(tmp_path, letters, exercises=helpers, group=group)
     assert [short.thing for short in session_floor(clock).shortages] == ["press"]
     assert advice(clock) == (Advice(rotate=("B", "C")),)
     fits = session_floor(
         clock, replace(written_plan(clock.program, clock.session), rotate=("B", "C"))
     )
     assert fits.shortages == ()
+
+
+@pytest.mark.parametrize("main", ["press", "roll", None])
+def test_a_main_lift_is_never_turned(tmp_path: Path, main: str | None) -> None:
+    letters = [timed("A", "plank", 6), timed("B", "roll", 8), timed("C", "press", 8)]
+    exercises = {
+        key: one | {"role": "main" if key == main else "assistance"} for key, one in THREE.items()
+    }
+
+    def run(**more: list[str]) -> tuple[str, ...]:
+        folder = tmp_path / "-".join(map(str, (*more.get("rotate", ()), main)))
+        clock = clock_of(folder, letters, exercises=exercises, group={"members": 2}, **more)
+        return rotation_that_fits([clock], {"C"}, lambda floor: not floor.shortages)
+
+    assert run() == (() if main else ("B", "C"))
+    # Where the coach turns it already, that is the coach's choice.
+    assert run(rotate=["B", "C"]) == ("B", "C")
+
+
+def test_the_first_letter_keeps_its_place(tmp_path: Path) -> None:
+    letters = [timed("A", "press", 8), timed("B", "roll", 8)]
+    helpers = {key: one | {"role": "assistance"} for key, one in THREE.items()}
+    clock = clock_of(tmp_path, letters, exercises=helpers, group={"members": 2})
+    assert rotation_that_fits([clock], {"A"}, lambda floor: not floor.shortages) == ()
+
+
+def test_how_many_the_room_holds_and_what_more_at_a_station_comes_to(tmp_path: Path) -> None:
+    # One press: one pair. Six minutes for one are 18 for three who take turns.
+    group = {"members": 3, "sharing": 2}
+    clock = clock_of(tmp_path, [timed("A", "press", 6)], exercises=THREE, group=group)
+    assert members_that_fit([clock]) == 2
+    shared = one_more_sharing([clock])
+    assert shared is not None
+    assert (shared.sharing, shared.short) == (3, ())
+    assert shared.minutes >= 18
+    most = clock_of(tmp_path / "4", [timed("A", "press", 6)], exercises=THREE,
+                    group={"members": 9, "sharing": 4})  # fmt: skip
+    assert one_more_sharing([most]) is None
 
 
 def test_no_rotation_of_one_letter(tmp_path: Path) -> None:

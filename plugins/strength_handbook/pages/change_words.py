@@ -5,15 +5,12 @@ from collections.abc import Iterator
 from strength_handbook.model.house_rules import RULES
 from strength_handbook.pages.dose_changes import dose_clauses, instead, lifter_clauses, value
 from strength_handbook.plan.change import Change, Kind, Pair
+from strength_handbook.plan.earlier import number
 from strength_handbook.review.finding import At
 
 HEADINGS: dict[Kind, str] = {
-    Kind.PROGRAM: "Program",
-    Kind.RULE: "House rules",
-    Kind.LIFTER: "Example lifters",
-    Kind.NOTICE: "What is said before the start",
-    Kind.SAFETY: "Safety texts",
-    Kind.TEXT: "Other texts",
+    Kind.LOAD: "Loads",
+    Kind.DOSE: "Doses",
     Kind.WEEK_GONE: "Weeks",
     Kind.WEEK_NEW: "Weeks",
     Kind.WEEK: "Weeks",
@@ -24,16 +21,33 @@ HEADINGS: dict[Kind, str] = {
     Kind.EXERCISE_NEW: "Exercises",
     Kind.EXERCISE_SWAPPED: "Exercises",
     Kind.EXERCISE_MOVED: "Exercises",
-    Kind.LOAD: "Loads",
-    Kind.DOSE: "Doses",
+    Kind.ROOM: "Room",
+    Kind.PROGRAM: "Program",
+    Kind.RULE: "House rules",
+    Kind.LIFTER: "Example lifters",
+    Kind.NOTICE: "What is said before the start",
+    Kind.SAFETY: "Safety texts",
+    Kind.TEXT: "Other texts",
     Kind.DOORS: "Doors",
-    Kind.METHOD: "Ramps, steps and next loads",
+    Kind.METHOD: "Sets on the way up, steps and next loads",
     Kind.VARIANT: "Variants of a session",
     Kind.MINUTES: "Minutes",
     Kind.VOLUME: "Volume",
 }
 """Under what a kind of change stands in the full list."""
 
+_PROGRAM = {
+    "members": "members", "sharing": "at a station", "starts": "start groups",
+    "apart_min": "minutes between start groups", "ages": "ages", "time_cap_min": "time cap",
+}  # fmt: skip
+_METHODS = {
+    "ramp": "sets on the way up", "test": "attempts", "back_off": "sets after the top set",
+    "strip": "plates that come off", "open_set": "repetitions of the open set",
+    "effort": "what the effort comes to", "training_max": "training max",
+    "cluster": "parts of a set", "starts_s": "starts by the clock", "total_s": "time in all",
+    "work_s": "time of work", "rest_s": "time of rest", "next": "what comes next",
+    "contacts": "landings", "machine": "settings", "team": "each one's share",
+}  # fmt: skip
 _NOTICES = {"not-for": "who asks first", "rules": "special rules"}
 _SAFETY = {"stop": "stop rule", "words": "set-up, cues, faults or breathing"}
 _SUMS = {
@@ -50,6 +64,8 @@ def where(change: Change) -> str:
         return "house rules"
     if change.kind is Kind.LIFTER:
         return "example lifters"
+    if change.kind is Kind.ROOM:
+        return f"room {change.name}"
     parts = [part for part in (change.session, change.order, change.exercise) if part]
     if change.exercise and not change.session:
         # The weeks of an exercise's texts are all of those that have it.
@@ -72,7 +88,11 @@ def said(change: Change) -> str:
         case Kind.LOAD:
             return "; ".join(_load(change))
         case Kind.METHOD:
-            return f"worked out in another way: {', '.join(_names(change))}"
+            return f"{', '.join(_names(change))}: other numbers"
+        case Kind.VOLUME:
+            return ", ".join(_volume(change))
+        case Kind.ROOM if change.name.endswith("plates"):
+            return ", ".join(map(_plates, change.pairs))
         case Kind.DOORS:
             return ", ".join(dict.fromkeys(_doors(change)))
         case _:
@@ -86,7 +106,9 @@ def _load(change: Change) -> list[str]:
 
 
 def _names(change: Change) -> list[str]:
-    return [pair.key.replace("_", " ") for pair in change.pairs]
+    return list(
+        dict.fromkeys(_METHODS.get(pair.key, pair.key.replace("_", " ")) for pair in change.pairs)
+    )
 
 
 def _pair(kind: Kind, pair: Pair) -> str:
@@ -109,8 +131,12 @@ def _pair(kind: Kind, pair: Pair) -> str:
             return instead(name, pair, " kg")
         case Kind.MINUTES:
             return instead("minutes", pair)
-        case Kind.VOLUME:
-            return _sum(pair)
+        case Kind.ROOM:
+            return _room(pair)
+        case Kind.PROGRAM:
+            return _program(pair)
+        case Kind.SESSION if pair.key == "id":
+            return f"called '{pair.after}' instead of '{pair.before}'"
         case _:
             return instead(pair.key.replace("_", " "), pair)
 
@@ -129,6 +155,8 @@ def _door(pair: Pair) -> str:
         word = "load" if key == "share_percent" else "leads to"
         unit = " %" if key == "share_percent" else ""
         return instead(f"{door} {word}", pair, unit)
+    if key == "by_lifter":
+        return f"{door}: other loads"
     return f"{door}: another dose" if dot else f"{door}: other words"
 
 
@@ -141,11 +169,71 @@ def _variant(pair: Pair) -> str:
     return instead(f"'{when}' {key.replace('_', ' ')}", pair)
 
 
+def _room(pair: Pair) -> str:
+    """A field of a thing, or a size of plates."""
+    if not pair.key or (pair.key in ("words", "pulls")):
+        gone, new = pair.after is None, pair.before is None
+        return "taken out" if gone else "new" if new else f"other {pair.key}"
+    return instead(pair.key.replace("_", " "), pair)
+
+
+def _plates(pair: Pair) -> str:
+    """One size of plates: how many pairs there are of it."""
+    if pair.before is None or pair.after is None:
+        return f"{pair.key} {'new' if pair.before is None else 'taken out'}"
+    return f"{pair.key}: {value(pair.after)} pairs instead of {value(pair.before)}"
+
+
+def _program(pair: Pair) -> str:
+    part, dot, key = pair.key.partition(".")
+    if not dot:
+        return instead(part.replace("_", " "), pair)
+    if part == "group":
+        return instead(_PROGRAM.get(key, key.replace("_", " ")), pair)
+    if pair.before is None or pair.after is None:
+        return f"goal '{key}': {'new' if pair.before is None else 'taken out'}"
+    return f"test of '{key}': {instead('', pair)}"
+
+
+def _volume(change: Change) -> Iterator[str]:
+    """The sums; kilograms moved as one share for all example lifters."""
+    yield from (_sum(pair) for pair in change.pairs if not pair.key.startswith("tonnage_kg."))
+    tonnage = [pair for pair in change.pairs if pair.key.startswith("tonnage_kg.")]
+    shares = [share for pair in tonnage if (share := _share(pair)) is not None]
+    if shares:
+        yield f"kilograms moved: {_more_or_less(min(shares), max(shares))}"
+    elif tonnage:
+        yield "kilograms moved: other sums"
+
+
+def _share(pair: Pair) -> float | None:
+    """Percent more than before; None where one of them is no number, or nothing."""
+    then, now = number(pair.before), number(pair.after)
+    return 100 * (now / then - 1) if then and now is not None else None
+
+
+def _more_or_less(least: float, most: float) -> str:
+    """A range of percents.
+
+    >>> _more_or_less(3.6, 4.2), _more_or_less(-5, -2), _more_or_less(-1, 2)
+    ('4 % more', '2 to 5 % less', 'from 1 % less to 2 % more')
+    >>> _more_or_less(0.1, 0.2)
+    'less than 1 % different'
+    """
+    low, high = round(least), round(most)
+    if low == high == 0:
+        return "less than 1 % different"
+    if low < 0 < high:
+        return f"from {-low} % less to {high} % more"
+    ends = sorted({abs(low), abs(high)})
+    if not ends[0]:
+        return f"up to {ends[1]} % {'more' if high > 0 else 'less'}"
+    return f"{' to '.join(map(str, ends))} % {'more' if high > 0 else 'less'}"
+
+
 def _sum(pair: Pair) -> str:
     group, dot, name = pair.key.partition(".")
     if group == "hard_sets" and dot:
         return instead(f"hard sets {name}", pair)
-    if group == "tonnage_kg" and dot:
-        return instead(f"kilograms moved {name}", pair)
     label, unit = _SUMS.get(pair.key, (pair.key.replace("_", " "), ""))
     return instead(label, pair, unit)

@@ -1,7 +1,7 @@
 """What is different in a dose or a load, in words that members and coaches both read."""
 
 import re
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from typing import Any
 
 from strength_handbook.pages.numbers import MINUS
@@ -144,11 +144,28 @@ def lifter_clauses(change: Change) -> Iterator[str]:
         lifter, dot, _ = pair.key.partition(".")
         if dot:
             by_lifter.setdefault(lifter, []).append(pair)
-    for lifter, pairs in by_lifter.items():
+    for lifter, pairs in sorted(by_lifter.items()):
         # Plates and percentages follow from the load.
         shown = [pair for pair in pairs if pair.key.endswith(".load_kg")] or pairs
+        if len({pair.key for pair in shown}) < len(shown):  # of several weeks
+            yield f"{lifter} {_several(shown)}"
+            continue
         words = ", ".join(_lifter_value(pair) for pair in shown)
         yield f"{lifter} {words}"
+
+
+def _several(pairs: Sequence[Pair]) -> str:
+    """Loads of several weeks as what they differ by."""
+    both = [(number(pair.before), number(pair.after)) for pair in pairs
+            if pair.key.endswith(".load_kg")]  # fmt: skip
+    steps = [now - then for then, now in both if then is not None and now is not None]
+    if not steps or len(steps) < len(pairs):
+        return "other loads"
+    least, most = min(steps), max(steps)
+    if least < 0 < most:
+        return f"from {-least:g} kg lighter to {most:g} kg heavier"
+    ends = sorted({abs(least), abs(most)} - {0.0})
+    return f"{' to '.join(f'{one:g}' for one in ends)} kg {'heavier' if most > 0 else 'lighter'}"
 
 
 def _lifter_value(pair: Pair) -> str:

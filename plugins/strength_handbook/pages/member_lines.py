@@ -162,7 +162,12 @@ def _rest(changes: Changes) -> Iterator[str]:
         (pair,) = item.pairs
         yield f"{_place(item)}: {_small(item.name)} is {pair.after} now, not {pair.before}."
     for item in _of(changes, Kind.DOORS):
-        doors = dict.fromkeys(pair.key.partition(".")[0] for pair in item.pairs)
+        # Loads that follow from a plate or a base are on the page; what to do is the same.
+        doors = dict.fromkeys(
+            pair.key.partition(".")[0] for pair in item.pairs if not pair.key.endswith(".by_lifter")
+        )
+        if not doors:
+            continue
         yield f"{item.name}: what to do instead has changed ({', '.join(doors)})."
     for item in _of(changes, Kind.VARIANT):
         yield f"{_place(item)}: the shorter or easier version has changed."

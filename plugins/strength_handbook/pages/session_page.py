@@ -73,6 +73,8 @@ def session_page(
             "tools": scripts(url, "set-up", "apart", "together"),
             "week_link": link(url, url_of(week_uri(program, week.week))),
             "groups": _groups(worked, program, week, session, url),
+            "rotate": _rotated(session),
+            "supervised": session.session.supervised,
             "train": train_data(worked, program, week, session),
             "warm_up": session.session.warm_up,
             "warm_up_minutes": round(program.program.warm_up / 60),
@@ -115,6 +117,13 @@ def session_page(
         parent=week_uri(program, week.week),
         boost=1.5,
     )
+
+
+def _rotated(session: WorkedSession) -> list[str]:
+    """Letters that the pairs begin at different ones of, where at least two are done this week."""
+    here = {slot.order[0] for slot in session.slots}
+    letters = [letter for letter in session.session.rotate if letter in here]
+    return letters if len(letters) > 1 else []
 
 
 def emergency_panel(emergency: Emergency) -> str:

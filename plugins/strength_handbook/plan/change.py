@@ -10,12 +10,8 @@ from typing import Any
 class Kind(StrEnum):
     """What changed, in the order of a list for the coach."""
 
-    PROGRAM = "program"
-    RULE = "house-rule"
-    LIFTER = "lifter"
-    NOTICE = "notice"
-    SAFETY = "safety"
-    TEXT = "text"
+    LOAD = "load"
+    DOSE = "dose"
     WEEK_GONE = "week-gone"
     WEEK_NEW = "week-new"
     WEEK = "week"
@@ -26,8 +22,13 @@ class Kind(StrEnum):
     EXERCISE_NEW = "exercise-new"
     EXERCISE_SWAPPED = "exercise-swapped"
     EXERCISE_MOVED = "exercise-moved"
-    LOAD = "load"
-    DOSE = "dose"
+    ROOM = "room"
+    PROGRAM = "program"
+    RULE = "house-rule"
+    LIFTER = "lifter"
+    NOTICE = "notice"
+    SAFETY = "safety"
+    TEXT = "text"
     DOORS = "doors"
     METHOD = "method"
     VARIANT = "variant"
@@ -62,7 +63,7 @@ class Change:
         title: its title.
         order: letter of the slot, or empty.
         exercise: id of the exercise, or empty.
-        name: its name.
+        name: its name; of a change of the room the thing.
     """
 
     kind: Kind
@@ -77,6 +78,8 @@ class Change:
     def pair(self, key: str) -> Pair | None:
         """The value of a name, where it is different."""
         return next((pair for pair in self.pairs if pair.key == key), None)
+
+_ON_NO_CARD = (Kind.RULE, Kind.ROOM)
 
 
 @dataclass(frozen=True)
@@ -101,11 +104,11 @@ class Changes:
     def unmarked(self) -> tuple[Change, ...]:
         """Changes that may stand on a page or card, while the version is still the same.
 
-        A threshold of a check alone stands on none.
+        A threshold of a check alone stands on none; what a change of the room comes to does.
         """
         if self.before != self.after:
             return ()
-        return tuple(item for item in self.items if item.kind is not Kind.RULE)
+        return tuple(item for item in self.items if item.kind not in _ON_NO_CARD)
 
 
 def differences(
@@ -149,13 +152,33 @@ def same(then: Any, now: Any) -> bool:
 
 
 def together(changes: Iterable[Change]) -> tuple[Change, ...]:
-    """The same change in several weeks as one, and all in order."""
+    """The same change in several weeks as one, and all in order.
+
+    What follows from something else, such as loads from a plate that is gone, is one change for
+    each slot, with the values of all its weeks.
+    """
     merged: dict[str, Change] = {}
     for one in changes:
-        key = repr((one.kind, one.session, one.order, one.exercise, _plain(one.pairs)))
+        pairs = "" if _follows(one) else _plain(one.pairs)
+        key = repr((one.kind, one.session, one.order, one.exercise, one.name, pairs))
         known = merged.get(key, one)
-        merged[key] = replace(known, weeks=tuple(sorted({*known.weeks, *one.weeks})))
+        further = tuple(pair for pair in one.pairs if pair not in known.pairs)
+        weeks = tuple(sorted({*known.weeks, *one.weeks}))
+        merged[key] = replace(known, weeks=weeks, pairs=(*known.pairs, *further))
     return tuple(sorted(merged.values(), key=_order))
+
+
+def _follows(one: Change) -> bool:
+    """True for what nobody wrote: it comes of another change."""
+    match one.kind:
+        case Kind.METHOD:
+            return True
+        case Kind.LOAD:
+            return one.pair("load") is None
+        case Kind.VOLUME:
+            return all(pair.key.startswith("tonnage_kg.") for pair in one.pairs)
+        case _:
+            return False
 
 
 def _plain(pairs: tuple[Pair, ...]) -> str:
@@ -167,5 +190,5 @@ def _order(one: Change) -> tuple[Any, ...]:
     kinds = list(Kind)
     return (
         kinds.index(one.kind), one.weeks[:1], one.session, one.order, one.exercise,
-        _plain(one.pairs),
+        one.name, _plain(one.pairs),
     )  # fmt: skip

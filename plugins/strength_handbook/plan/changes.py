@@ -5,13 +5,18 @@ compared. The order of lists does not matter; weeks, sessions, slots, lifters an
 by their names.
 """
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 
 from strength_handbook.plan.change import Change, Changes, Kind, Pair, differences, together
 from strength_handbook.plan.earlier import Data, pairs_of, part, parts, weeks_of
 from strength_handbook.plan.slot_changes import variant_changes, week_slots
 
-_HEAD = ("schema", "program", "version", "weeks", "lifters", "exercises", "rules", "notices")
+_HEAD = (
+    "schema", "program", "version", "weeks", "lifters", "exercises", "rules", "notices", "group",
+    "goals", "room",
+)  # fmt: skip
+_ALIKE = 0.5
+"""Share of exercises in common from which a session under another name is taken for the same."""
 _SAFETY = ("hazards", "cautions", "stop", "spotting")
 
 
@@ -20,6 +25,7 @@ def compare(before: Data, after: Data) -> Changes:
     names = _names(before) | _names(after)
     found = [
         *_program(before, after),
+        *_room(part(before, "room"), part(after, "room")),
         *_rules(before, after),
         *_lifters(before, after),
         *_exercises(before, after),
@@ -46,12 +52,30 @@ def _names(data: Data) -> dict[str, str]:
 
 
 def _program(before: Data, after: Data) -> Iterator[Change]:
-    pairs = tuple(differences(before, after, without=_HEAD))
+    pairs = [*differences(before, after, without=_HEAD)]
+    pairs += differences(part(before, "group"), part(after, "group"), prefix="group.")
+    if "goals" in before and "goals" in after:
+        goals = part(before, "goals"), part(after, "goals")
+        pairs += differences(*goals, prefix="goals.", both=False)
     if pairs:
-        yield Change(Kind.PROGRAM, pairs)
-    pairs = tuple(differences(part(before, "notices"), part(after, "notices")))
-    if pairs:
-        yield Change(Kind.NOTICE, pairs)
+        yield Change(Kind.PROGRAM, tuple(pairs))
+    notices = tuple(differences(part(before, "notices"), part(after, "notices")))
+    if notices:
+        yield Change(Kind.NOTICE, notices)
+
+
+def _room(before: Data, after: Data) -> Iterator[Change]:
+    """Each thing of the room that is new, gone or different."""
+    if not before or not after:
+        return
+    for key in sorted(before.keys() | after.keys()):
+        if key not in before or key not in after:
+            word = (None, key) if key in after else (key, None)
+            yield Change(Kind.ROOM, (Pair("", *word),), name=key)
+            continue
+        pairs = tuple(differences(part(before, key), part(after, key), both=False))
+        if pairs:
+            yield Change(Kind.ROOM, pairs, name=key)
 
 
 def _rules(before: Data, after: Data) -> Iterator[Change]:
@@ -120,6 +144,8 @@ def _week(week: int, then: Data, now: Data, names: dict[str, str]) -> Iterator[C
     if volume:
         yield Change(Kind.VOLUME, volume, (week,))
     old, new = parts(then, "sessions", "id"), parts(now, "sessions", "id")
+    for was, key in _renamed(old, new):
+        old[key] = old.pop(was)
     for key in sorted(old.keys() | new.keys()):
         title = str((new.get(key) or old.get(key) or {}).get("title") or key)
         here = Change(Kind.SESSION, (), (week,), key, title)
@@ -132,6 +158,28 @@ def _week(week: int, then: Data, now: Data, names: dict[str, str]) -> Iterator[C
             yield from _session(here, old[key], new[key], names, sums=not volume)
 
 
+def _renamed(old: Mapping[str, Data], new: Mapping[str, Data]) -> list[tuple[str, str]]:
+    """Sessions that go by another name now: most of their exercises are the same ones."""
+    found: list[tuple[str, str]] = []
+    taken: set[str] = set()
+    for was in sorted(old.keys() - new.keys()):
+        likeness = {
+            key: _likeness(old[was], new[key]) for key in sorted(new.keys() - old.keys() - taken)
+        }
+        best = max(likeness, key=lambda key: likeness[key], default="")
+        if best and likeness[best] >= _ALIKE:
+            found.append((was, best))
+            taken.add(best)
+    return found
+
+
+def _likeness(then: Data, now: Data) -> float:
+    """Exercises that two sessions have in common, as a share of all they have."""
+    old = {exercise for _, exercise in pairs_of(then, "slots", "order", "exercise")}
+    new = {exercise for _, exercise in pairs_of(now, "slots", "order", "exercise")}
+    return len(old & new) / len(old | new) if old | new else 0.0
+
+
 def _session(
     here: Change, then: Data, now: Data, names: dict[str, str], *, sums: bool
 ) -> Iterator[Change]:
@@ -139,7 +187,7 @@ def _session(
         if pairs:
             yield Change(kind, pairs, here.weeks, here.session, here.title)
 
-    own = ("id", "slots", "variants", "volume", "minutes")
+    own = ("slots", "variants", "volume", "minutes")
     yield from change(Kind.SESSION, tuple(differences(then, now, without=own)))
     minutes = tuple(pair for pair in differences(then, now) if pair.key == "minutes")
     yield from change(Kind.MINUTES, minutes)

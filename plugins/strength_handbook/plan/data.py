@@ -4,6 +4,7 @@ Further keys may be added; none is dropped or renamed without raising `SCHEMA`.
 """
 
 from collections.abc import Mapping
+from datetime import date
 from typing import Any
 
 from strength_handbook.model.book import Book
@@ -12,11 +13,13 @@ from strength_handbook.plan.digest import (
     digest,
     dose_digest,
     exercises_data,
+    group_data,
     notices_data,
     session_digest,
 )
 from strength_handbook.plan.loads import PlannedLoad
 from strength_handbook.plan.method_data import scales_of, slot_data, variants_data
+from strength_handbook.plan.room_data import room_data
 from strength_handbook.plan.scales import Scale
 from strength_handbook.plan.variable import Variable
 from strength_handbook.plan.volume import Volume
@@ -36,6 +39,10 @@ def program_data(book: Book, worked: WorkedProgram) -> dict[str, Any]:
         "title": worked.program.program,
         "version": worked.program.version,
         "units": book.room.units,
+        "start": _day(worked.program.start),
+        "valid_until": _day(worked.program.valid_until),
+        "group": group_data(worked.program),
+        "goals": {goal.goal: goal.test for goal in worked.program.goals},
         "lifters": [
             {
                 "id": name,
@@ -47,6 +54,7 @@ def program_data(book: Book, worked: WorkedProgram) -> dict[str, Any]:
         "weeks": [_week(book, worked, scales, week) for week in worked.weeks],
         "exercises": exercises_data(book, worked),
         "notices": notices_data(worked.program),
+        "room": room_data(book.room),
         "rules": {slug: _short(value) for slug, value in sorted(book.rule_values.items())},
     }
 
@@ -55,6 +63,8 @@ def _week(book: Book, program: WorkedProgram, scales: Scales, week: WorkedWeek) 
     return {
         "week": week.week,
         "wave": week.wave_id,
+        "wave_name": week.wave.wave,
+        "promise": week.wave.promise,
         "deload": week.deload,
         "volume": _volume(week.volume),
         "sessions": [
@@ -182,6 +192,10 @@ def _variable(variable: Variable | None) -> dict[str, Any]:
         "top_kg": _half(load.top),
         "top_share_percent": round(load.top_share),
     }
+
+
+def _day(day: date | None) -> str | None:
+    return None if day is None else day.isoformat()
 
 
 def _half(kg: float) -> float:

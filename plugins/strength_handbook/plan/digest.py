@@ -52,6 +52,19 @@ def notices_data(program: Program) -> dict[str, str]:
     return {"not-for": digest(program.not_for), "rules": digest(program.rules)}
 
 
+def group_data(program: Program) -> dict[str, Any]:
+    """Who trains at once, and how long."""
+    group = program.group
+    return {
+        "members": group.members,
+        "sharing": group.sharing,
+        "starts": group.starts,
+        "apart_min": round(group.apart / 60, 1),
+        "ages": list(group.ages),
+        "time_cap_min": None if program.time_cap is None else round(program.time_cap / 60, 1),
+    }
+
+
 def session_digest(session: Session) -> str:
     """Digest of what a session says besides its exercises."""
     return digest([session.purpose, session.warm_up, session.cut_first])
@@ -59,7 +72,7 @@ def session_digest(session: Session) -> str:
 
 def dose_digest(dose: Dose) -> str:
     """Digest of what a dose says beyond the keys that it has in the data."""
-    return digest(_said(dose.said, without=_IN_THE_DATA))
+    return digest(said(dose.said, without=_IN_THE_DATA))
 
 
 def _exercise(one: Exercise) -> dict[str, Any]:
@@ -68,12 +81,12 @@ def _exercise(one: Exercise) -> dict[str, Any]:
         "hazards": sorted(hazard.value for hazard in one.hazards),
         "cautions": digest(list(one.all_cautions())),
         "stop": digest(one.stop),
-        "spotting": digest(_said(one.spotting)),
+        "spotting": digest(said(one.spotting)),
         "words": digest(
-            [_said(one.poses), one.set_up, _said(one.cues), one.breathing, one.next_step]
-            + [_said(fault) for fault in one.faults]
+            [said(one.poses), one.set_up, said(one.cues), one.breathing, one.next_step]
+            + [said(fault) for fault in one.faults]
         ),
-        "doors": {key: digest(_said(door)) for key, door in _doors(one).items()},
+        "doors": {key: digest(said(door)) for key, door in _doors(one).items()},
     }
 
 
@@ -85,7 +98,7 @@ def _doors(one: Exercise) -> dict[str, Any]:
     }  # fmt: skip
 
 
-def _said(part: BaseModel, without: frozenset[str] = frozenset()) -> Any:
+def said(part: BaseModel, without: frozenset[str] = frozenset()) -> Any:
     """What a coach wrote; what nobody wrote stays out, so that a new field changes no digest."""
     return part.model_dump(
         mode="json", exclude=set(without), exclude_none=True, exclude_defaults=True

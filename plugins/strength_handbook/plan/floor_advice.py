@@ -87,8 +87,8 @@ def apart_that_clears(clocks: Sequence[Clock], meet: Callable[[Clock, Plan], boo
 def rotation_that_fits(clocks: Sequence[Clock], letters: set[str], fits: Fits) -> tuple[str, ...]:
     """The shortest rotation of neighbouring letters that holds in every week; empty for none.
 
-    The first letter of a session, where its main lift stands, is taken only if nothing else helps;
-    one that a team does together never.
+    Main lifts keep their place, and so does the first letter, unless the coach turns them already;
+    what a team does together is never turned.
 
     Args:
         clocks: one session in all weeks of its wave.
@@ -97,16 +97,19 @@ def rotation_that_fits(clocks: Sequence[Clock], letters: set[str], fits: Fits) -
     """
     slots = [slot for clock in clocks for slot in clock.session.slots]
     teams = {slot.slot.letter for slot in slots if slot.dose.said.team is not None}
-    order = sorted({slot.slot.letter for slot in slots} - teams)
+    turned = set(clocks[0].session.session.rotate)
+    every = sorted({slot.slot.letter for slot in slots})
+    main = {slot.slot.letter for slot in slots if slot.exercise.role == "main"} | {every[0]}
+    order = [letter for letter in every if letter not in teams | (main - turned)]
     if _crowd(written_plan(clocks[0].program, clocks[0].session)):
         return ()
-    wanted = (letters | set(clocks[0].session.session.rotate)) - teams
+    wanted = (letters | turned) - teams
     runs = [
         order[first : last + 1]
         for first, last in combinations(range(len(order)), 2)
         if wanted <= set(order[first : last + 1])
     ]
-    for run in sorted(runs, key=lambda run: (order[0] in run, len(run), -order.index(run[0]))):
+    for run in sorted(runs, key=lambda run: (every[0] in run, len(run), -order.index(run[0]))):
         if all(_rotated_fits(clock, tuple(run), fits) for clock in clocks):
             return tuple(run)
     return ()
@@ -125,19 +128,6 @@ def _no_more_short(clock: Clock, floor: Floor) -> bool:
     """True where only things are short that are short already."""
     before = {short.thing for short in clock.written.shortages}
     return {short.thing for short in floor.shortages} <= before
-
-
-def members_that_fit(clocks: Sequence[Clock]) -> int:
-    """The most members of a start group for whom nothing is short in any week; 0 for none."""
-    low, high = 0, written_plan(clocks[0].program, clocks[0].session).members
-    while high - low > 1:
-        middle = (low + high) // 2
-        plans = [replace(written_plan(one.program, one.session), members=middle) for one in clocks]
-        if any(own_shortages(one, plan) for one, plan in zip(clocks, plans, strict=True)):
-            high = middle
-        else:
-            low = middle
-    return low
 
 
 def cut_that_fits(clock: Clock, fits: Fits, can_cut: Callable[[str], bool]) -> Cut | None:

@@ -11,7 +11,8 @@ PLACE = "programs/"
 
 _FIRST = ("index.md",)
 _THEN = (
-    "my-numbers.md", "exercises/index.md", "room.md", "cards.md", "safety.md", "numbers.md", "words.md",
+    "my-numbers.md", "exercises/index.md", "room.md", "cards.md", "safety.md", "numbers.md",
+    "words.md",
 )  # fmt: skip
 _LAST = ("tags.md",)
 

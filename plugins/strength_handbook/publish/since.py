@@ -9,12 +9,16 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 from strength_handbook.checked import Checked, counted, shown_path
-from strength_handbook.plan.change import Changes
+from strength_handbook.pages.change_words import said, where
+from strength_handbook.plan.change import Changes, Kind
 from strength_handbook.plan.changes import compare
 from strength_handbook.plan.data import program_data
 from strength_handbook.plan.earlier import Earlier, EarlierError, read_earlier
 from strength_handbook.reading.problem import Problem, Severity
 from strength_handbook.review.desk import Desk
+
+_CAUSES = (Kind.ROOM, Kind.LIFTER)
+"""Changes that make many others."""
 
 
 @dataclass(frozen=True)
@@ -125,9 +129,11 @@ def _same_version(desk: Desk, changes: Changes, file: str) -> Iterator[Problem]:
     number = len(changes.unmarked)
     if number:
         things = "1 thing is" if number == 1 else f"{counted(number, 'thing')} are"
+        cause = next((one for one in changes.items if one.kind in _CAUSES), None)
+        first = f" (it begins with {where(cause)}: {said(cause)})" if cause else ""
         text = (
-            f"version is still {changes.after}, but {things} different from {file}; raise it, "
-            "printed cards can't be told apart"
+            f"version is still {changes.after}, but {things} different from {file}{first}; raise "
+            "it, printed cards can't be told apart"
         )
         source = desk.written.programs[changes.program].source
         yield source.problem(("version",), "same-version", text, severity=Severity.WARN)

@@ -4,6 +4,12 @@ from strength_handbook.plan.change import Change, Kind
 from strength_handbook.review.desk import Desk
 from strength_handbook.review.finding import Spot
 
+_PROGRAM_KEYS = {
+    "title": "program", "not-for": "not-for", "rules": "rules", "group": "group", "goals": "goals",
+    "start": "start", "valid_until": "valid-until",
+}  # fmt: skip
+"""Where program.yml has what the published data call otherwise."""
+
 
 def spot_of(desk: Desk, program: str, change: Change) -> Spot:
     """The nearest place to a change: its slot, session, week, exercise or file.
@@ -30,6 +36,11 @@ def _in_no_week(desk: Desk, program: str, change: Change) -> Spot:
     written = desk.written
     if change.kind is Kind.RULE and written.rules is not None:
         return Spot(written.rules.source, ("rules", *(pair.key for pair in change.pairs[:1])))
+    if change.kind is Kind.ROOM:
+        section, _, key = change.name.rpartition(" ")
+        if change.name in ("plates", "loose plates", "gym", "emergency panel"):
+            section, key = change.name.removesuffix(" panel").replace(" ", "-"), ""
+        return desk.room_spot(section.replace(" ", "-"), *([key] if key else []), key=True)
     if change.kind is Kind.LIFTER and written.lifters is not None:
         lifter = change.pairs[0].key.partition(".")[0]
         return Spot(written.lifters.source, ("lifters", lifter))
@@ -37,7 +48,6 @@ def _in_no_week(desk: Desk, program: str, change: Change) -> Spot:
         keys = [pair.key for pair in change.pairs]
         key = "doors" if change.kind is Kind.DOORS else keys[0] if keys else "name"
         return Spot(written.exercises[change.exercise].source, (key,), key=True)
-    key = {"title": "program", "not-for": "not-for", "rules": "rules"}.get(
-        change.pairs[0].key if change.pairs else "", "version"
-    )
+    what = change.pairs[0].key.partition(".")[0] if change.pairs else ""
+    key = _PROGRAM_KEYS.get(what, "version")
     return desk.program_spot(program, key, key=True)

@@ -131,6 +131,10 @@ def _unreadable(line: str, position: int) -> NotationError:
     found = re.match(r"@|[^\s,;@]+", line[position:])
     word = found[0] if found else line[position:]
     after = re.split(r",(?!\d)", line[position + len(word) :], maxsplit=1)[0].strip()
+    best = re.match(r"(?:of\s+)?(?:the\s+)?1\s*RM\b", line[position:], re.IGNORECASE)
+    if best and line[:position].rstrip().endswith("%"):
+        text = f"leave out {quoted(best[0])}: a percentage is of the slot's 'base'"
+        return NotationError(position, text)
     if load := re.match(rf"({LOAD}){END}", line[position:], re.IGNORECASE):
         return NotationError(position, f"a load has '@' before it: write '@ {load[0]}'")
     if inner := re.match(rf"(?:{COUNT}\s*[x×]\s*)?(\(|(?:strip|drop)\b)", line[position:], re.I):

@@ -11,6 +11,7 @@ from strength_handbook.plan.worked import WorkedSlot
 from strength_handbook.review.desk import Desk, SlotAt
 
 _HOLD = re.compile(r"\b(?:holds?|planks?|isometric|pinch)\b|\bhang$", re.IGNORECASE)
+_LEAST_PAUSE_S = 2
 _LEAST_HOLDS = 2
 """So many other weeks of a slot show that it is one of holds."""
 
@@ -54,15 +55,11 @@ def slow_throw(desk: Desk, slot: WorkedSlot) -> bool:
     return slow and is_thrown(slot.exercise)
 
 
-def misfitting(desk: Desk) -> frozenset[int]:
-    """Identities of the worked slots whose dose has to be mended before their exercise."""
-    return _misfitting(desk)
-
-
 @lru_cache(maxsize=2)
-def _misfitting(desk: Desk) -> frozenset[int]:
-    wrong = {id(at.slot) for at in not_held(desk)}
-    return frozenset(wrong | {id(at.slot) for at in desk.slots if slow_throw(desk, at.slot)})
+def misfitting(desk: Desk) -> frozenset[WorkedSlot]:
+    """Slots whose dose has to be mended, not the hazards of their exercise."""
+    wrong = {at.slot for at in not_held(desk)}
+    return frozenset(wrong | {at.slot for at in desk.slots if slow_throw(desk, at.slot)})
 
 
 def _has_holds(slot: WorkedSlot) -> bool:
@@ -70,6 +67,3 @@ def _has_holds(slot: WorkedSlot) -> bool:
     tempo, said = slot.dose.tempo, slot.dose.said
     paused = tempo is not None and tempo.longest_pause >= _LEAST_PAUSE_S
     return paused or said.pause is not None or said.test is not None
-
-
-_LEAST_PAUSE_S = 2

@@ -178,6 +178,11 @@ def _for_nobody(scale: Scale | None, loads: list[PlannedLoad], units: str, *, bo
         if not scale.steps:
             return f"nothing can be put on the {scale.on}: the room has no load for it"
         least = _plain(scale.lightest_g, units)
+        if not heaviest:
+            return (
+                f"there is no 'BW' here: the lightest {scale.on} is {least}; write a load, or take "
+                "an exercise of body weight"
+            )
         return (
             f"lighter than all there is for every example lifter: {_plain(heaviest, units)} at "
             f"most, and the {scale.on} begins at {least}"

@@ -40,6 +40,6 @@ def _own(at: SlotAt, named: str | None, key: str) -> Change:
         edit = Edit(at.wave.file, (*at.path, "base"), own)
         return Change(f"write 'base: {own}'", (edit,))
     return Change(
-        "take 'base' out and write the loads without it, such as '@ 8RM'; or, if they are meant so, "
-        f"write 'base: {key}' under 'load' in the exercise"
+        "take 'base' out and write the loads without it, such as '@ 8RM'; or, if they are meant "
+        f"so, write 'base: {key}' under 'load' in the exercise"
     )

@@ -1,24 +1,40 @@
-"""Does every exercise have a name of its own?"""
+"""Does every exercise, and every wave of a program, have a name of its own?"""
 
 from collections.abc import Iterator
 
 from strength_handbook.reading.problem import Severity
 from strength_handbook.reading.suggest import quoted
 from strength_handbook.review.check import Check, Family, check
+from strength_handbook.review.checks.volume_weeks import by_program, waves
 from strength_handbook.review.desk import Desk
-from strength_handbook.review.finding import Change, Finding
+from strength_handbook.review.finding import Change, Finding, Spot
 
 
 @check(
     "name-twice",
     Family.COMPLETE,
     Severity.WARN,
-    what="Names and other names of all exercises, held against each other without regard to "
-    "capitals, spaces and hyphens.",
+    what="Names and other names of all exercises, and names of the waves of one program, held "
+    "against each other without regard to capitals, spaces and hyphens.",
     why="Under one name two histories are mixed, and members open the wrong page.",
 )
 def name_twice(this: Check, desk: Desk) -> Iterator[Finding]:
-    """Two exercises that are called the same."""
+    """Two exercises, or two waves of a program, that are called the same."""
+    yield from _exercises(this, desk)
+    for _, weeks in by_program(desk):
+        waves_by_name: dict[str, str] = {}
+        for wave in waves(weeks):
+            at = wave[0]
+            other = waves_by_name.setdefault(_plain(at.week.wave.wave), at.week.wave_id)
+            if other != at.week.wave_id:
+                text = f"{quoted(at.week.wave.wave)} is what wave {other} is called too"
+                change = Change("give one of them another name")
+                yield this.finds(
+                    at, text, spot=Spot(at.wave, ("wave",)), at=at.wave_at, change=change
+                )
+
+
+def _exercises(this: Check, desk: Desk) -> Iterator[Finding]:
     first: dict[str, str] = {}
     for key, exercise in sorted(desk.book.exercises.items()):
         for place, name in (("name", exercise.name), ("also", exercise.also)):

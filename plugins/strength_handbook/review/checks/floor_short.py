@@ -6,10 +6,10 @@ from strength_handbook.plan.floor import Clock, Plan
 from strength_handbook.plan.floor_advice import (
     MOST_APART,
     apart_that_clears,
-    members_that_fit,
     met_shortages,
     rotation_that_fits,
 )
+from strength_handbook.plan.floor_group import Shared, members_that_fit, one_more_sharing
 from strength_handbook.plan.floor_needs import thing_name
 from strength_handbook.plan.floor_use import Floor, Shortage
 from strength_handbook.reading.problem import Severity
@@ -18,6 +18,10 @@ from strength_handbook.review.checks.floor_minutes import rotate_change
 from strength_handbook.review.desk import Desk
 from strength_handbook.review.finding import Change, Edit, Finding, Spot
 from strength_handbook.review.floors import FloorAt, by_session, exercise_spot, floors
+from strength_handbook.review.words import number
+
+MOST_LISTED = 8
+"""Things that are named in one finding."""
 
 _Meet = Callable[[Clock, Plan], bool]
 
@@ -60,14 +64,83 @@ def plates_short(this: Check, desk: Desk) -> Iterator[Finding]:
 
 
 def _within_a_group(this: Check, desk: Desk) -> Iterator[Finding]:
-    """Shortages of one start group: a rotation may end them."""
+    """Shortages of one start group: a rotation may end them, or fewer must come."""
+    programs: dict[str, list[tuple[FloorAt, ...]]] = {}
     for weeks in by_session(desk):
-        short = [one for one in weeks if one.own.shortages]
-        change = _rotation(desk, weeks, short) if short else None
-        for one in short:
-            for order, several in _by_slot(one.own.shortages).items():
-                at = one.slots[order]
-                yield this.finds(at, _text(desk, several), spot=exercise_spot(at), change=change)
+        if any(one.own.shortages for one in weeks):
+            programs.setdefault(weeks[0].at.program.id, []).append(weeks)
+    for program, sessions in programs.items():
+        changes = [_rotation(weeks) for weeks in sessions]
+        if changes.count(None) > 1 and (found := _too_many(this, desk, program, sessions)):
+            yield found
+            continue
+        for weeks, change in zip(sessions, changes, strict=True):
+            yield from _by_slots(this, desk, weeks, change or _fewer(desk, weeks))
+
+
+def _by_slots(
+    this: Check, desk: Desk, weeks: Sequence[FloorAt], change: Change
+) -> Iterator[Finding]:
+    for one in weeks:
+        for order, several in _by_slot(one.own.shortages).items():
+            at = one.slots[order]
+            yield this.finds(at, _text(desk, several), spot=exercise_spot(at), change=change)
+
+
+def _too_many(
+    this: Check, desk: Desk, program: str, sessions: Sequence[Sequence[FloorAt]]
+) -> Finding | None:
+    """One finding for a group that is too large for several sessions; None where one pair is."""
+    every = [one for one in floors(desk) if one.at.program.id == program]
+    fit = members_that_fit([one.clock for one in every])
+    if not fit:
+        return None
+    plan = every[0].plan
+    stations = f", {plan.sharing} at a station" if plan.sharing > 1 else ""
+    text = (
+        f"the room holds {fit} at a time and {plan.members} come{stations}; short, wanted for what is here: "
+        f"{_listed(desk, sessions)}"
+    )
+    words = f"write 'members: {fit}' and let the others come in a start group of their own"
+    shared = one_more_sharing([one.clock for one in every])
+    if shared is not None:
+        words += _compared(desk, shared, every[0].at.program.program.time_cap)
+    spot = desk.program_spot(program, "group", "members")
+    edit = Edit(spot.source.file, spot.path, fit)
+    return this.finds_in(spot, "program", text, change=Change(words, (edit,)), program=program)
+
+
+def _compared(desk: Desk, shared: Shared, cap: float | None) -> str:
+    """More at a station, as the other way out or as none."""
+    names = [thing_name(desk.book.room, thing) for thing in shared.short]
+    minutes = number(round(shared.minutes, 1))
+    limit = "" if cap is None else f" (the cap is {number(cap / 60)} min)"
+    good = not names and (cap is None or shared.minutes <= cap / 60)
+    left = f"{', '.join(names) or 'nothing'} {'is' if len(names) < 2 else 'are'} short"
+    start = "or write" if good else "and not"
+    return (
+        f"; {start} 'sharing: {shared.sharing}': then {left}, and the longest session takes "
+        f"{minutes} min{limit}"
+    )
+
+
+def _listed(desk: Desk, sessions: Sequence[Sequence[FloorAt]]) -> str:
+    """Everything that is short, each with the most that are needed and where first."""
+    found: dict[str, tuple[Shortage, str]] = {}
+    for weeks in sessions:
+        for one in weeks:
+            for short in one.own.shortages:
+                where = f"{one.at.session.id} {', '.join(short.orders)}"
+                known = found.get(short.thing)
+                if known is None or known[0].needed < short.needed:
+                    found[short.thing] = (short, where)
+    several = [
+        f"{thing_name(desk.book.room, short.thing)} {short.needed} for {short.owned} ({where})"
+        for short, where in sorted(found.values(), key=lambda both: both[0].owned - both[0].needed)
+    ]
+    more = len(several) - MOST_LISTED
+    shown = several if more <= 0 else [*several[:MOST_LISTED], f"and {more} more things"]
+    return ", ".join(shown)
 
 
 def _between_groups(this: Check, desk: Desk) -> Iterator[Finding]:
@@ -111,18 +184,20 @@ def _meet(clock: Clock, plan: Plan) -> bool:
     return bool(met_shortages(clock, plan))
 
 
-def _rotation(desk: Desk, weeks: Sequence[FloorAt], short: Iterable[FloorAt]) -> Change:
+def _rotation(weeks: Sequence[FloorAt]) -> Change | None:
     """The shortest rotation that ends the queues in all weeks of a session."""
     cap = weeks[0].at.program.program.time_cap
 
     def fits(floor: Floor) -> bool:
         return not floor.shortages and (cap is None or floor.minutes <= cap / 60)
 
-    every = [shortage for one in short for shortage in one.own.shortages]
-    letters = {order[0] for shortage in every for order in shortage.orders}
+    letters = {order[0] for one in weeks for short in one.own.shortages for order in short.orders}
     run = rotation_that_fits([one.clock for one in weeks], letters, fits)
-    if run:
-        return rotate_change(weeks[0], run)
+    return rotate_change(weeks[0], run) if run else None
+
+
+def _fewer(desk: Desk, weeks: Sequence[FloorAt]) -> Change:
+    """As many members as there is enough of everything for, in this session."""
     members = members_that_fit([one.clock for one in weeks])
     if not members:
         return Change("not even one pair can do this here; choose another exercise")

@@ -64,7 +64,7 @@ class LoadedDay:
     joints: tuple[Joint, ...]
 
 
-def _days(desk: Desk) -> Mapping[WorkedProgram, list[LoadedDay]]:
+def loaded_days(desk: Desk) -> Mapping[WorkedProgram, list[LoadedDay]]:
     """Sessions with a weekday that load a joint highly, by program."""
     found: dict[WorkedProgram, list[LoadedDay]] = {}
     for session, slots in desk.slots_by_session():

@@ -27,6 +27,7 @@ from strength_handbook.model.room import Room
 from strength_handbook.model.words import Hazard, Pattern
 from strength_handbook.plan.worked import WorkedSlot
 from strength_handbook.review.desk import Desk
+from strength_handbook.review.misfits import misfitting
 from strength_handbook.review.words import number
 
 _PACKS = re.compile(r"\b(?:pack|backpack|rucksack|vest)s?\b", re.IGNORECASE)
@@ -78,7 +79,8 @@ def dangers(desk: Desk, exercise_id: str) -> tuple[Danger, ...]:
     found += _of_doors(exercise)
     for use in desk.worked.uses.get(exercise_id, ()):
         where = f"week {use.week.week}, {use.session.id} {use.slot.order}"
-        found += _of_dose(desk, use.slot, where)
+        if use.slot not in misfitting(desk):  # that dose is what has to be mended
+            found += _of_dose(desk, use.slot, where)
     return tuple({danger.hazards: danger for danger in reversed(found)}.values())[::-1]
 
 

@@ -4,7 +4,12 @@ from collections.abc import Iterator
 
 from strength_handbook.reading.problem import Severity
 from strength_handbook.review.check import Check, Family, check
-from strength_handbook.review.checks.volume_weeks import first_weeks
+from strength_handbook.review.checks.volume_weeks import (
+    by_program,
+    first_weeks,
+    is_required,
+    slots_by_week,
+)
 from strength_handbook.review.desk import Desk
 from strength_handbook.review.finding import Change, Finding
 
@@ -14,9 +19,10 @@ from strength_handbook.review.finding import Change, Finding
     Family.VOLUME,
     Severity.NOTE,
     what="Exercises that a session has for the first time in the program, against the most; more "
-    "are allowed in the first week of a program or wave.",
-    why="Nobody learns many things in one evening.",
-    rules=("new-skills", "new-skills-start"),
+    "are allowed in the first week of a program or wave. And those of a whole week, optional "
+    "sessions left out.",
+    why="Nobody learns many things in one evening, nor twice as many in one week.",
+    rules=("new-skills", "new-skills-start", "new-skills-week"),
 )
 def new_skills(this: Check, desk: Desk) -> Iterator[Finding]:
     """Sessions that teach too much."""
@@ -37,3 +43,18 @@ def new_skills(this: Check, desk: Desk) -> Iterator[Finding]:
                 f"{len(new)} new exercises ({', '.join(new)}); at most {most:g} in a session",
                 change=Change(f"start {len(new) - int(most)} of them in another session or week"),
             )
+    yield from _of_a_week(this, desk)
+
+
+def _of_a_week(this: Check, desk: Desk) -> Iterator[Finding]:
+    most = desk.rule("new-skills-week")
+    for program, weeks in by_program(desk):
+        firsts, slots = first_weeks(program), slots_by_week(desk, program)
+        for at in weeks:
+            required = filter(is_required, slots[at.number])
+            new = {one.slot.exercise_id for one in required}
+            new = {name for name in new if firsts[name] == at.number}
+            if len(new) > most:
+                words = f"start {len(new) - int(most)} of them in a later week"
+                text = f"{len(new)} new exercises in one week; at most {most:g}"
+                yield this.finds(at, text, change=Change(words))
