@@ -99,8 +99,38 @@ CASES: dict[str, tuple[Callable[[Data], object], Kind, str, str]] = {
             room=KG_ROOM | {"plates": [p for p in KG_ROOM["plates"] if p["mass"] != "1.25 kg"]}
         ),
         Kind.LOAD,
-        f"week 3, a-lift A {LIFT}: P1 105 kg instead of 107.5 kg; P2 75 kg instead of 77.5 kg",
+        # 98 and 70, 103.6 and 74, 109.2 and 78 kg: of 97.5 and 70, 102.5 and 72.5, 107.5 and 77.5
+        # without the smallest pair 95 and 70, 100 and 70, 105 and 75 are left.
+        f"weeks 1-3, a-lift A {LIFT}: P1 2.5 kg lighter; P2 2.5 kg lighter",
         "Weeks 1 to 3: trap-bar deadlift is lighter.",
+    ),
+    "plates-in-the-room": (
+        lambda parts: parts.update(
+            room=KG_ROOM | {"plates": [p for p in KG_ROOM["plates"] if p["mass"] != "1.25 kg"]}
+        ),
+        Kind.ROOM,
+        "room plates: 1.25 kg taken out",
+        "Weeks 1 to 3: trap-bar deadlift is lighter.",
+    ),
+    "kit": (
+        lambda parts: parts.update(
+            room=KG_ROOM | {"kit": {"floor": {"name": "floor", "count": 9}}}
+        ),
+        Kind.ROOM,
+        "room kit floor: count 9 instead of 20",
+        "",
+    ),
+    "start-groups": (
+        lambda parts: parts.update(group={"members": 6, "sharing": 2, "starts": 2}),
+        Kind.PROGRAM,
+        "program: members 6 instead of 1, at a station 2 instead of 1, start groups 2 instead of 1",
+        "",
+    ),
+    "goal-test": (
+        lambda parts: parts.update(goals=[{"goal": "Be strong.", "test": "Five repetitions"}]),
+        Kind.PROGRAM,
+        "program: test of 'Be strong.': Five repetitions instead of Lift.",
+        "",
     ),
     "rest": (
         lambda parts: slots(parts)[0].update(rest="2:30"),

@@ -20,7 +20,7 @@ from strength_handbook.reading.book import read_book
 
 pytestmark = pytest.mark.browser
 
-CSS = demo.PACKAGE / "theme/assets/strength-handbook/handbook.css"
+THEME = demo.PACKAGE / "theme/assets/strength-handbook"
 A4_ACROSS = (842, 595)
 """A4 in points: 297 × 210 mm at 72 to the inch (ISO 216)."""
 
@@ -78,6 +78,48 @@ def test_the_demo_is_on_one_sheet(browser: Browser, drafts: tuple[str, list[str]
     assert "Week 12" in text
 
 
+def test_the_whole_program_is_seen_at_once_on_a_wide_window(
+    browser: Browser, drafts: tuple[str, list[str]]
+) -> None:
+    base, _ = drafts
+    page = browser.new_page(viewport={"width": 1280, "height": 800})
+    page.goto(base + "coach/winter/one-page/")
+    table = page.locator(".sh-sheet-table").bounding_box()
+    hint = page.locator(".sh-sideways")
+    assert table is not None
+    assert table["x"] + table["width"] <= 1280
+    assert not page.evaluate(
+        "(e => e.scrollWidth > e.clientWidth)(document.querySelector('.sh-wide'))"
+    )
+    assert not hint.is_visible()
+    page.set_viewport_size({"width": 360, "height": 800})
+    assert hint.is_visible()
+    page.close()
+
+
+def test_all_five_doors_are_seen_on_a_phone(
+    browser: Browser, drafts: tuple[str, list[str]]
+) -> None:
+    base, _ = drafts
+    page = browser.new_page(viewport={"width": 360, "height": 800})
+    page.goto(base + "coach/substitutes/")
+    cells = page.locator(".sh-matrix tbody tr").first.locator("td")
+    boxes = [box for box in (cell.bounding_box() for cell in cells.all()) if box]
+    assert len(boxes) == 5
+    assert all(box["x"] >= 0 and box["x"] + box["width"] <= 360 for box in boxes)
+    assert [box["y"] for box in boxes] == sorted({box["y"] for box in boxes})
+    page.close()
+
+
+def test_no_print_ends_with_an_empty_sheet(browser: Browser, drafts: tuple[str, list[str]]) -> None:
+    base, _ = drafts
+    page = browser.new_page()
+    for address in ("coach/", "coach/findings/", "coach/winter/handover/"):
+        page.goto(base + address)
+        assert len(page_sizes(page.pdf(prefer_css_page_size=True))) == 1, address
+    page.close()
+
+
 @pytest.mark.parametrize(
     ("weeks", "sessions", "slots", "sheets"),
     [(1, 1, 1, 1), (4, 3, 8, 1), (12, 2, 7, 1), (16, 4, 6, 1)],
@@ -129,7 +171,7 @@ def printed(browser: Browser, root: Path) -> list[tuple[int, int]]:
     reading = read_book(root)
     assert reading.book is not None, reading.problems
     html = sheet_page(work_out(reading.book).programs[0]).html
-    css = CSS.read_text(encoding="utf-8")
+    css = "".join((THEME / f"{name}.css").read_text("utf-8") for name in ("handbook", "print"))
     page = browser.new_page()
     page.set_content(
         f"<!doctype html><style>{css}</style><style>body {{ font-family: sans-serif; margin: 0 }}"

@@ -68,6 +68,30 @@ def test_what_was_taken_out_is_shown_where_it_was(root: Path) -> None:
     assert gone == ["programs/spring/program.yml:2:1: change week-gone: week 2: taken out"]
 
 
+def test_changes_of_the_room_the_group_and_the_goals_point_where_they_are(root: Path) -> None:
+    demo.change(root / "programs/room.yml", "{name: clear floor}", "{name: clear floor, count: 2}")
+    demo.change(root / "programs/room.yml", "kit:", "plates:\n  - {mass: 5 kg, pairs: 2}\nkit:")
+    demo.change(root / "programs/room.yml", "address: 1 Mill Lane", "address: 2 Mill Lane")
+    program = root / "programs/spring/program.yml"
+    demo.change(program, "need:", "group: {members: 2, starts: 2, apart: 30 min}\nneed:")
+    demo.change(program, "Ten squats", "Twelve squats")
+    demo.change(root / "programs/spring/1-start.yml", "wave: Start", "wave: Begin")
+    found = [line for line in since("published") if " change " in line]
+    assert [line for line in found if " change room: " in line] == [
+        "programs/room.yml:6:1: change room: room emergency panel: other words",
+        "programs/room.yml:5:3: change room: room kit floor: count 2 instead of 1",
+        "programs/room.yml:2:1: change room: room plates: new",
+    ]
+    (line,) = [line for line in found if " change program: " in line]
+    assert line == (
+        "programs/spring/program.yml:3:1: change program: program: minutes between start groups "
+        "30 instead of 0, members 2 instead of 1, start groups 2 instead of 1, test of 'Stand up "
+        "with a box': Twelve squats without a pause instead of Ten squats without a pause"
+    )
+    (line,) = [line for line in found if " change week: " in line]
+    assert line.endswith("weeks 1-2: wave name Begin instead of Start")
+
+
 def test_a_version_that_was_not_raised_is_a_warning(root: Path) -> None:
     demo.change(root / "programs/spring/1-start.yml", "2: 3x8", "2: 4x8")
     (warning,) = [line for line in since("published") if " warn " in line]

@@ -56,13 +56,8 @@ def follow_page(page: str, root: Path) -> list[str]:
 
 
 def answered(text: str, checked: Checked) -> bool:
-    """The check says just this; lines and columns may be others in another copy."""
-
-    def without_place(line: str) -> str:
-        return re.sub(r":\d+:\d+:", ":", line)
-
-    said = [without_place(str(problem)) for problem in checked.problems]
-    return said == [without_place(line) for line in text.strip().split("\n")]
+    """The check says just this, with file, line and column."""
+    return [str(problem) for problem in checked.problems] == text.strip().split("\n")
 
 
 @pytest.fixture
@@ -70,6 +65,11 @@ def root(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
     """A copy of the demo, on 1 December 2026: its dates would come to an end one day."""
     monkeypatch.setenv("SOURCE_DATE_EPOCH", "1796083200")
     return demo.copy_demo(tmp_path)
+
+
+def test_the_readme_shows_the_same_answer() -> None:
+    (answer,) = [one.text for one in coach_pages.steps("publish.md") if one.kind == "answer"]
+    assert answer.strip() in (demo.ROOT / "README.md").read_text(encoding="utf-8")
 
 
 def test_there_are_pages_with_examples() -> None:

@@ -211,6 +211,58 @@ def test_weeks_of_a_sheet_are_marked() -> None:
     assert "Week 12 tests" in text
 
 
+def test_small_print_is_owned_up_to(gym: Callable[..., Path]) -> None:
+    assert "take A3 if you can" not in words(pages(gym())["plan/one-page"].html)
+    text = words(pages(demo.PROGRAMS)["winter/one-page"].html)
+    size = re.search(r"The print is ([\d.]+) pt on A4, which is small: take A3 if you can", text)
+    assert size is not None
+    assert float(size[1]) < 7
+
+
+def test_the_first_week_has_no_empty_headings(gym: Callable[..., Path]) -> None:
+    html = pages(gym())["plan/changes"].html
+    first = html.split('<h2 id="week-1">', 1)[1].split("<h2", 1)[0]
+    assert "<h3" not in first
+    assert "This is where it starts: A ." in words(first)
+
+
+def test_the_floor_says_what_every_pair_does_at_every_moment() -> None:
+    html = pages(demo.PROGRAMS)["winter/floor"].html
+    table = html.split("<tbody>", 1)[1].split("</tbody>", 1)[0]
+    rows = re.findall(r"<tr>(.*?)</tr>", table)
+    cells = [re.findall(r"<td>(.*?)</td>", row) for row in rows]
+    assert all(cell for row in cells for cell in row)
+    assert re.fullmatch(r"<b>A</b> to 0:\d\d", cells[0][0])
+    # The second start group comes 45 minutes later, and everybody is through at the end.
+    assert cells[0][-1] == "not here"
+    assert set(cells[-1]) == {"done"}
+    column = [row[-1] for row in cells]
+    assert column.index("warm-up") > 0
+    assert [word for word in ("not here", "warm-up", "done") if word in column] == [
+        "not here", "warm-up", "done",
+    ]  # fmt: skip
+    # What is begun at one moment goes on at the next ones, until its end.
+    for index, row in enumerate(cells):
+        for pair, cell in enumerate(row):
+            if begun := re.fullmatch(r"<b>(.+)</b> to (\d:\d\d)", cell):
+                end = begun[2]
+                for later, after in zip(rows[index + 1 :], cells[index + 1 :], strict=True):
+                    minute = re.findall(r'<th scope="row">(.*?)</th>', later)[0]
+                    assert (minute >= end) == (after[pair] != begun[1]), (minute, cell)
+                    if minute >= end:
+                        break
+
+
+def test_things_of_a_tie_are_all_named(gym: Callable[..., Path]) -> None:
+    # The bar and the box are in use together at A, three at a time; there are three of each.
+    room = books.KG_ROOM | {"kit": {
+        "floor": {"name": "floor", "count": 20}, "box": {"name": "box", "count": 3},
+    }}  # fmt: skip
+    bars = {key: one | {"count": 3} for key, one in books.KG_ROOM["bars"].items()}
+    text = words(pages(gym(room=room | {"bars": bars}))["plan/floor"].html)
+    assert re.search(r"First to run short if the group grows: bar and box,", text), text[-400:]
+
+
 def test_changes_are_in_words(gym: Callable[..., Path]) -> None:
     page = pages(gym())["plan/changes"]
     two = part(page, '<h2 id="week-2">')
@@ -265,6 +317,40 @@ def test_put_out_counts_for_the_group_and_says_what_is_short(gym: Callable[..., 
     assert re.search(r"Put away After A: bar, box", text)
 
 
+def test_what_is_fixed_is_neither_put_out_nor_away(gym: Callable[..., Path]) -> None:
+    def text(**box: object) -> str:
+        kit = {"floor": {"name": "floor", "count": 20}, "box": {"name": "box", "count": 1} | box}
+        return words(pages(gym(room=books.KG_ROOM | {"kit": kit}))["plan/put-out"].html)
+
+    assert "3 × box A only 1 here" in text()
+    fixed = text(fixed=True)
+    assert "Keep free: 3 × box (A), only 1 here" in fixed.replace(" ,", ",")
+    assert "Put away After A: bar After" in fixed
+
+
+def test_by_effort_the_ends_of_the_row_are_named(gym: Callable[..., Path]) -> None:
+    room = books.KG_ROOM | {"hand-weights": {"bell": {"name": "bell", "masses": [
+        {"from": "8 kg", "to": "24 kg", "by": "4 kg"}
+    ]}}}  # fmt: skip
+    lift = books.exercise("Swing", {"kind": "hands", "weight": "bell", "hands": 1})
+    folder = gym(room=room, exercises={"swing": lift}, bases={}, lifters={},
+                 sessions={"a": [books.slot("A", "swing", {"1": "2x8, RPE 6"})]})  # fmt: skip
+    text = words(pages(folder)["plan/put-out"].html).replace(NBSP, " ")
+    assert "bell: any of 8 to 24 kg, by effort" in text
+
+
+def test_grip_is_held_against_the_usual_day() -> None:
+    html = pages(demo.PROGRAMS)["winter/stress"].html
+    found = re.findall(r"<b>Grip:</b> (\d+) s, (much|usual|little)", html)
+    assert {word for _, word in found} == {"much", "usual", "little"}
+    usual = sorted(float(seconds) for seconds, _ in found)
+    middle = (usual[len(usual) // 2] + usual[(len(usual) - 1) // 2]) / 2
+    assert f"the usual day of this program has {middle:.0f} s" in words(html)
+    for seconds, word in found:
+        share = float(seconds) / middle
+        assert word == ("much" if share > 1.25 else "little" if share < 0.75 else "usual")
+
+
 def test_substitutes_lead_where_the_doors_lead(gym: Callable[..., Path]) -> None:
     doors = books.exercise()["doors"] | {
         "easier": {"to": "plank", "how": "Hold it.", "load": "80 %"}
@@ -275,11 +361,12 @@ def test_substitutes_lead_where_the_doors_lead(gym: Callable[..., Path]) -> None
         "late": books.exercise("Late squat", books.EFFORT),
     }))["substitutes"].html  # fmt: skip
     row = html.split("Big lift</a>", 1)[1].split("</tr>", 1)[0]
-    first = row.split("<td>", 2)[1]
+    first = row.split("<td ", 2)[1]
+    assert first.startswith('data-door="Easier"')
     assert "Plank" in first
     assert "Hold it." in first
     assert "of the load" in first
-    assert row.count("<td>") == 5
+    assert row.count("<td ") == 5
 
 
 def test_the_calendar_is_in_order_and_says_who_uses_what(gym: Callable[..., Path]) -> None:
@@ -315,7 +402,11 @@ def test_the_handover_has_rules_reasons_and_open_points(gym: Callable[..., Path]
     text = words(page.html)
     assert "Owner: Head coach. Last looked at: 2026-01-01." in text
     assert "Change time: 90 s , the handbook's own is 60 s." in text
-    assert "Ramp rest: 60 s , as the handbook's own." in text
+    # Set to the handbook's own value: nothing has changed, and that is said apart.
+    assert "Ramp rest" not in text
+    assert "Looked at and kept: ramp rest 60 s" in text
+    dates = part(page, '<h2 id="dates">')
+    assert "floor" not in dates
     assert "Two share a bar here." in part(page, '<h2 id="accepted">')
     assert "Be strong." in part(page, '<h2 id="goals">')
     opened = part(page, '<h2 id="open">', "By hand")

@@ -82,6 +82,45 @@ def test_weeks_that_come_and_go(before: Data, tmp_path: Path) -> None:
     assert {item.kind for item in gone.items} == {Kind.WEEK_GONE}
 
 
+def test_a_session_under_another_name_is_the_same_session(before: Data, tmp_path: Path) -> None:
+    def renamed(parts: Data) -> None:
+        parts["sessions"] = {
+            key.replace("a-lift", "c-lift"): one for key, one in parts["sessions"].items()
+        }
+        slots(parts, "c-lift")[0].update(rest="2:30")
+
+    changes = compare(before, publish(tmp_path / "files", renamed))
+    assert lines(changes, Kind.SESSION) == [
+        "weeks 1-3, c-lift: called 'c-lift' instead of 'a-lift'"
+    ]
+    assert lines(changes, Kind.DOSE) == [f"weeks 1-3, c-lift A {LIFT}: rest 2:30 instead of 2:00"]
+    kinds = {item.kind for item in changes.items}
+    assert not kinds & {Kind.SESSION_NEW, Kind.SESSION_GONE}
+
+
+def test_a_session_with_other_exercises_is_another_session(before: Data, tmp_path: Path) -> None:
+    def swapped(parts: Data) -> None:
+        parts["sessions"]["c-hold"] = parts["sessions"].pop("b-hold")
+        slots(parts, "c-hold")[0].update(exercise="step-down", weeks=dict.fromkeys("123", "2x8"))
+
+    changes = compare(before, publish(tmp_path / "files", swapped))
+    assert lines(changes, Kind.SESSION_NEW) == ["weeks 1-3, c-hold: new"]
+    assert lines(changes, Kind.SESSION_GONE) == ["weeks 1-3, b-hold: taken out"]
+
+
+def test_what_follows_from_one_cause_is_one_line_for_each_slot(
+    before: Data, tmp_path: Path
+) -> None:
+    changes = compare(before, publish(tmp_path / "files", CASES["plates"][0]))
+    every = [(item.kind, item.session, item.order) for item in changes.items]
+    assert len(set(every)) == len(every)
+    assert every[0] == (Kind.LOAD, "a-lift", "A")
+    # 95, 100 and 105 kg after 97.5, 102.5 and 107.5 are 2.3 to 2.6 % less; 70 and 75 kg after
+    # 72.5 and 77.5 are 3.4 and 3.2 % less.
+    assert lines(changes, Kind.VOLUME) == ["weeks 1-3: kilograms moved: 2 to 3 % less"]
+    assert not [item for item in changes.unmarked if item.kind is Kind.ROOM]
+
+
 def test_members_read_three_lines_at_most_and_safety_first(before: Data, tmp_path: Path) -> None:
     every = ("rest", "sets", "load", "session-new", "caution", "door", "hold")
 

@@ -20,9 +20,20 @@ from strength_handbook.reading.book import read_book
 
 NUMBER = (int, float)
 # The promised keys of each part with their types; more may be there.
-PROGRAM = {"schema": int, "program": str, "units": str, "lifters": list, "weeks": list}
+PROGRAM = {
+    "schema": int, "program": str, "units": str, "lifters": list, "weeks": list, "group": dict,
+    "goals": dict, "room": dict, "start": (str, type(None)), "valid_until": (str, type(None)),
+}  # fmt: skip
 LIFTER = {"id": str, "bodyweight_kg": NUMBER, "bases": dict}
-WEEK = {"week": int, "wave": str, "deload": bool, "volume": dict, "sessions": list}
+WEEK = {
+    "week": int,
+    "wave": str,
+    "wave_name": str,
+    "promise": str,
+    "deload": bool,
+    "volume": dict,
+    "sessions": list,
+}
 VOLUME = {"hard_sets": dict, "eccentric_s": int, "isometric_s": int, "fast_reps": int}
 SESSION = {"id": str, "minutes": float, "slots": list}
 SLOT = {

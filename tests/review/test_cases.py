@@ -26,7 +26,7 @@ def name(case: desks.Case) -> str:
 
 def errors(checked: Checked) -> set[tuple[str, str]]:
     return {
-        (problem.slug, problem.text)
+        (problem.slug, problem.text.partition(". Smallest change")[0])
         for problem in checked.problems
         if problem.severity is Severity.ERROR
     }

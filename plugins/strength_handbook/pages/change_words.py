@@ -180,7 +180,7 @@ def _room(pair: Pair) -> str:
 def _plates(pair: Pair) -> str:
     """One size of plates: how many pairs there are of it."""
     if pair.before is None or pair.after is None:
-        return f"{pair.key} {'new' if pair.before is None else 'taken out'}"
+        return f"{pair.key} {'new' if pair.before is None else 'taken out'}".strip()
     return f"{pair.key}: {value(pair.after)} pairs instead of {value(pair.before)}"
 
 

@@ -79,6 +79,7 @@ class Change:
         """The value of a name, where it is different."""
         return next((pair for pair in self.pairs if pair.key == key), None)
 
+
 _ON_NO_CARD = (Kind.RULE, Kind.ROOM)
 
 

@@ -15,7 +15,8 @@ from strength_handbook.plan.digest import digest, said
 def room_data(room: Room) -> dict[str, dict[str, Any]]:
     """Everything in the room by ``section id``; plates by their mass.
 
-    A field is there where somebody wrote it, so that a new kind of field changes nothing.
+    A field is there where somebody wrote it, and the count always: a new kind of field changes
+    nothing.
     """
     found: dict[str, dict[str, Any]] = {
         "gym": {"name": room.gym, "group": room.group, "units": room.units},
@@ -38,7 +39,7 @@ def _plates(plates: list[Plate]) -> Iterator[tuple[str, int]]:
 
 
 def _thing(thing: BaseModel) -> dict[str, Any]:
-    written = thing.model_fields_set
+    written = {"count", *thing.model_fields_set}
     return {name.rstrip("_"): _plain(value) for name, value in thing if name in written}
 
 

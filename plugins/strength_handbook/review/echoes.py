@@ -8,19 +8,23 @@ from strength_handbook.review.slips import slips
 
 SLIP = "typing-slip"
 """The check that tells slips; it is never an echo."""
+_MINUTES = "session-long"
+"""A check that looks at the weeks beside a slip instead, so that what is accepted stays so."""
 
 
 def without_echoes(desk: Desk, findings: Iterable[Finding]) -> Iterator[Finding]:
-    """Findings but those that stand in a dose with a slip, or are only about such a dose."""
+    """Findings but those that stand in a dose with a slip, or are only about it or its session."""
     doses = {(at.wave.file, at.dose_path) for at in slips(desk)}
     slots = {(at.program.id, at.at.what, at.number) for at in slips(desk)}
+    sessions = {(at.program.id, at.session.id, at.number) for at in slips(desk)}
     for finding in findings:
         place = (finding.spot.source.file, finding.spot.path[:6])
         weeks = finding.at.weeks
         about = {(finding.program, finding.at.what, week) for week in weeks}
-        if finding.slug != SLIP and (place in doses or (about and about <= slots)):
-            continue
-        yield finding
+        of_session = finding.slug != _MINUTES and about <= sessions
+        echo = place in doses or (bool(weeks) and (about <= slots or of_session))
+        if finding.slug == SLIP or not echo:
+            yield finding
 
 
 def weeks_together(findings: Iterable[Finding]) -> Iterator[Finding]:

@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from strength_handbook.reading.problem import Severity
+from strength_handbook.reading.source import Plain
 from strength_handbook.review.check import Check, Family, check
 from strength_handbook.review.desk import Desk, SlotAt
 from strength_handbook.review.finding import At, Change, Edit, Finding, Spot
@@ -57,14 +58,21 @@ def main_gap(this: Check, desk: Desk) -> Iterator[Finding]:
 )
 def tests_week(this: Check, desk: Desk) -> Iterator[Finding]:
     """Tests that are missing, or stand in a week of training."""
+    told: set[tuple[str, int]] = set()
     for at in desk.slots:
-        if at.slot.dose.said.test is not None and at.number not in at.week.wave.tests:
+        week = (at.program.id, at.number)
+        if at.slot.dose.said.test is None or at.number in at.week.wave.tests:
+            continue
+        if week not in told:
+            told.add(week)
             numbers = sorted({*at.week.wave.tests, at.number})
             line = str(numbers[0]) if len(numbers) == 1 else str(numbers)
-            value = numbers[0] if len(numbers) == 1 else list(numbers)
+            value: Plain = numbers[0] if len(numbers) == 1 else [*numbers]
             change = Change(f"write 'tests: {line}'", (Edit(at.wave.file, ("tests",), value),))
-            text = "a test in a week that 'tests' does not name"
-            yield this.finds(at, text, spot=at.spot_of("test"), change=change)
+            text = f"{at.session.id} has a test, and 'tests' does not name the week"
+            yield this.finds(
+                at, text, spot=at.spot_of("test"), at=At(weeks=(at.number,)), change=change
+            )
     yield from _untested(this, desk)
 
 

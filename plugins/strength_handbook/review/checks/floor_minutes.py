@@ -1,12 +1,13 @@
 """Does a session fit into its minutes, for as many as really come?"""
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from strength_handbook.plan.floor_advice import Cut, Fits, cut_that_fits, rotation_that_fits
 from strength_handbook.plan.floor_use import Floor
 from strength_handbook.reading.problem import Severity
 from strength_handbook.review.check import Check, Family, check
-from strength_handbook.review.desk import Desk, SlotAt
+from strength_handbook.review.desk import Desk, SessionAt, SlotAt
 from strength_handbook.review.finding import Change, Edit, Finding
 from strength_handbook.review.floors import FloorAt, by_session, exercise_spot, floors
 from strength_handbook.review.slips import slipped_sessions
@@ -29,9 +30,10 @@ def session_long(this: Check, desk: Desk) -> Iterator[Finding]:
     """Sessions that take longer than the time there is, or nearly so."""
     share = desk.rule("cap-share") / 100
     wrong = slipped_sessions(desk)
+    found: dict[tuple[str, int, str], Finding] = {}
     for one in floors(desk):
-        cap = one.at.program.program.time_cap
-        if cap is None or (one.at.program.id, one.at.number, one.at.session.id) in wrong:
+        cap, key = one.at.program.program.time_cap, _key(one.at)
+        if cap is None or key in wrong:
             continue
         most, minutes = cap / 60, round(one.floor.minutes, 1)
         if minutes <= round(most * share, 1):
@@ -44,7 +46,20 @@ def session_long(this: Check, desk: Desk) -> Iterator[Finding]:
             text += f"{number(100 * share)} % of the cap is {number(round(most * share, 1))} min"
         change = _cut_change(one, _within(round(most * share, 1)))
         severity = Severity.ERROR if over else Severity.WARN
-        yield this.finds(one.at, text, change=change, severity=severity)
+        found[key] = this.finds(one.at, text, change=change, severity=severity)
+    for at in desk.sessions:
+        if _key(at) in found:
+            yield found[_key(at)]
+        elif _key(at) in wrong:  # a slip says nothing of its minutes; the week beside it does
+            program, week, session = _key(at)
+            earlier, later = (program, week - 1, session), (program, week + 1, session)
+            beside = found.get(earlier, found.get(later))
+            if beside is not None and beside.spot.place == at.spot.place:
+                yield replace(beside, at=at.at, change=None)
+
+
+def _key(at: SessionAt) -> tuple[str, int, str]:
+    return at.program.id, at.number, at.session.id
 
 
 @check(

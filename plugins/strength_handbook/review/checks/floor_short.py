@@ -98,7 +98,7 @@ def _too_many(
     plan = every[0].plan
     stations = f", {plan.sharing} at a station" if plan.sharing > 1 else ""
     text = (
-        f"the room holds {fit} at a time and {plan.members} come{stations}; short, wanted for what is here: "
+        f"the room holds {fit} at a time and {plan.members} come{stations}; short: "
         f"{_listed(desk, sessions)}"
     )
     words = f"write 'members: {fit}' and let the others come in a start group of their own"
@@ -135,7 +135,8 @@ def _listed(desk: Desk, sessions: Sequence[Sequence[FloorAt]]) -> str:
                 if known is None or known[0].needed < short.needed:
                     found[short.thing] = (short, where)
     several = [
-        f"{thing_name(desk.book.room, short.thing)} {short.needed} for {short.owned} ({where})"
+        f"{thing_name(desk.book.room, short.thing)} ({short.needed} wanted, {short.owned} here, "
+        f"{where})"
         for short, where in sorted(found.values(), key=lambda both: both[0].owned - both[0].needed)
     ]
     more = len(several) - MOST_LISTED

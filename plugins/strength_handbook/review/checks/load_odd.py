@@ -8,7 +8,7 @@ from strength_handbook.reading.problem import Severity
 from strength_handbook.review.check import Check, Family, check
 from strength_handbook.review.checks.volume_weeks import is_derived
 from strength_handbook.review.desk import Desk, SlotAt
-from strength_handbook.review.finding import Change, Finding
+from strength_handbook.review.finding import Change, Edit, Finding
 from strength_handbook.review.misfits import not_held, slow_throw
 from strength_handbook.review.words import clock, number
 
@@ -58,7 +58,7 @@ def _as_hold(this: Check, at: SlotAt) -> Finding:
     shown = clock(seconds) if seconds < 60 else f"{number(seconds)} s"
     what = "time without 'ISO'" if by_clock else "repetitions"
     text = f"{what} for {at.slot.exercise_id}, which is a hold"
-    edits = ()
+    edits: tuple[Edit, ...] = ()
     if at.says("position") and not is_derived(at):
         edits = at.rewritten("reps", "time", "tempo", hold=shown)
     change = Change(f"write 'ISO {dose.sets.text.replace('–', '-')}x{shown}'", edits)

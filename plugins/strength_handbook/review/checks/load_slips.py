@@ -35,12 +35,12 @@ def typing_slip(this: Check, desk: Desk) -> Iterator[Finding]:
 def _told(slip: Slip) -> str:
     shown = _shown(slip, slip.value)
     if slip.most is not None:
-        return f"{shown}; nobody writes more than {number(slip.most)}. A typing error?"
+        return f"a typing error? {shown}, and nobody writes more than {number(slip.most)}"
     beside = [
         f"{_shown(slip, value, unit=False)} in week {week}"
         for value, week in zip(slip.neighbours, slip.weeks, strict=True)
     ]
-    return f"{shown} between {listed(beside)}. A typing error?"
+    return f"a typing error? {shown} between {listed(beside)}"
 
 
 def _shown(slip: Slip, value: float, *, unit: bool = True) -> str:

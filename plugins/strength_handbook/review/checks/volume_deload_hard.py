@@ -44,8 +44,8 @@ def deload_hard(this: Check, desk: Desk) -> Iterator[Finding]:
         found = (
             _hard(at)
             or _new(at, firsts[at.program.id], at.program)
-            or _near_limit(at, desk.rule("deload-reserve"))
             or _same(at, last)
+            or _near_limit(at, desk.rule("deload-reserve"))
         )
         if found is not None:
             what, spot, change = found
@@ -89,7 +89,7 @@ def _near_limit(at: SlotAt, least: float) -> tuple[str, tuple[str, ...], Change 
         change = Change(f"write 'RPE {10 - least:g}'", at.rewritten(rpe=10 - least))
         return f"an effort of RPE {10 - left:g}", ("rpe",), change
     change = Change(f"write 'RIR {least:g}'", at.rewritten(rir=int(least)))
-    return f"only {left:g} left", ("rir",), change
+    return f"only {left:g} left" if left else "nothing left", ("rir",), change
 
 
 def _same(at: SlotAt, before: SlotAt | None) -> tuple[str, tuple[str, ...], Change | None] | None:

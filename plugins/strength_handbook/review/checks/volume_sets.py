@@ -20,6 +20,7 @@ from strength_handbook.review.checks.volume_weeks import (
     is_paired,
     is_required,
     recent_weeks,
+    slipped_muscles,
     slots_by_week,
     training,
     waves,
@@ -117,12 +118,13 @@ def sets_jump(this: Check, desk: Desk) -> Iterator[Finding]:
             first = recent[0] is weeks[0]
             share = desk.rule("sets-jump-first" if first else "sets-jump-share")
             required = tuple(slot for slot in slots[at.number] if is_required(slot))
+            touched = slipped_muscles(desk, program, (*recent, at))
             earlier = [(one, _by_muscle(filter(is_required, slots[one.number]))) for one in recent]
             for muscle, now in _by_muscle(filter(_has_repetitions, required)).items():
                 before, sums = max(earlier, key=lambda one: one[1].get(muscle, 0.0))
                 had = sums.get(muscle, 0.0)
                 most = max(had + desk.rule("sets-jump"), had * (1 + share / 100))
-                if now <= most + EPSILON:
+                if now <= most + EPSILON or muscle in touched:
                     continue
                 where = _most_of(tuple(filter(_has_repetitions, required)), muscle)
                 yield this.finds(

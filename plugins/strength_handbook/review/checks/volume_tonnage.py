@@ -16,6 +16,7 @@ from strength_handbook.review.checks.volume_weeks import (
     is_plain,
     is_required,
     recent_weeks,
+    slipped_patterns,
     slots_by_week,
 )
 from strength_handbook.review.desk import Desk, SlotAt, WeekAt
@@ -43,7 +44,10 @@ def volume_jump(this: Check, desk: Desk) -> Iterator[Finding]:
             for week, several in slots_by_week(desk, program).items()
         }
         for recent, at in recent_weeks(weeks):
+            touched = slipped_patterns(desk, program, (*recent, at))
             for pattern in (*LOWER, *UPPER):
+                if pattern in touched:
+                    continue
                 rises = [
                     (rise, before)
                     for before in recent

@@ -9,6 +9,7 @@ from collections.abc import Callable, Iterator
 from itertools import pairwise
 
 from strength_handbook.model.dose import Reps
+from strength_handbook.model.words import Pattern
 from strength_handbook.plan.worked import WorkedProgram
 from strength_handbook.reading.source import Plain
 from strength_handbook.review.desk import Desk, SlotAt, WeekAt
@@ -65,6 +66,22 @@ def slots_by_week(desk: Desk, program: WorkedProgram) -> dict[int, tuple[SlotAt,
         if at.program is program and at not in wrong:
             found[at.number].append(at)
     return {week: tuple(slots) for week, slots in found.items()}
+
+
+def slipped_muscles(desk: Desk, program: WorkedProgram, weeks: tuple[WeekAt, ...]) -> set[str]:
+    """Muscles whose sums in some weeks lack a dose with a slip."""
+    muscles = (at.slot.exercise.muscles for at in _slipped(desk, program, weeks))
+    return {muscle.value for one in muscles for muscle in (*one.direct, *one.helping)}
+
+
+def slipped_patterns(desk: Desk, program: WorkedProgram, weeks: tuple[WeekAt, ...]) -> set[Pattern]:
+    """Patterns whose sums in some weeks lack a dose with a slip."""
+    return {at.slot.exercise.pattern for at in _slipped(desk, program, weeks)}
+
+
+def _slipped(desk: Desk, program: WorkedProgram, weeks: tuple[WeekAt, ...]) -> Iterator[SlotAt]:
+    numbers = {at.number for at in weeks}
+    return (at for at in slips(desk) if at.program is program and at.number in numbers)
 
 
 def is_required(at: SlotAt) -> bool:
