@@ -1,39 +1,23 @@
-"""The built demo on a local server, and a phone-sized Chromium to read it with.
+"""The built demo on a local server, and a phone-sized Chromium to read it with."""
 
-Where there is no Chromium the browser tests are skipped and say so; with
-STRENGTH_HANDBOOK_BROWSER=required, as in CI, that is a failure.
-"""
-
-import os
-import shutil
 from collections.abc import Callable, Iterator
 from typing import Literal
 
 import pytest
-from playwright.sync_api import Browser, BrowserContext, expect, sync_playwright
+from playwright.sync_api import Browser, BrowserContext, expect
 
 import demo
+from chromium import chromium
 from phones import Opened, Served, serving
 
 PHONE = {"width": 360, "height": 740}
 # A loaded machine is slow, not wrong.
 expect.set_options(timeout=30_000)
 
-ARGUMENTS = ["--no-sandbox", "--disable-gpu", "--disable-background-networking"]
-
 
 @pytest.fixture(scope="session")
-def browser() -> Iterator[Browser]:
-    executable = shutil.which("chromium") or shutil.which("chromium-browser")
-    if executable is None:
-        text = "no Chromium found; install it (apt-get install chromium)"
-        if os.environ.get("STRENGTH_HANDBOOK_BROWSER") == "required":
-            pytest.fail(text)
-        pytest.skip(text)
-    with sync_playwright() as playwright:
-        running = playwright.chromium.launch(executable_path=executable, args=ARGUMENTS)
-        yield running
-        running.close()
+def browser() -> Browser:
+    return chromium()
 
 
 @pytest.fixture(scope="session")

@@ -222,7 +222,7 @@ def test_loads_against_enumeration_in_pounds(site: Site, programs: Path, worked:
                         bar = BARS.get(load.bar, HANDLE)
                         totals = (bar + 2 * one for one in side)
                         if load.rounding == "nearest":
-                            best = min(totals, key=lambda t: (abs(t - planned), t))
+                            best = min(totals, key=lambda t: (abs(t - planned), t), default=None)
                         else:
                             best = max((t for t in totals if t <= planned + 1e-6), default=None)
                         assert found["planned_kg"] / POUND_KG == pytest.approx(planned, abs=0.05)

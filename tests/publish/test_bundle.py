@@ -46,7 +46,5 @@ def test_another_text_has_another_name(tmp_path: Path) -> None:
 
 
 def test_our_own_are_light() -> None:
-    sizes = {
-        name: len(gzip.compress(text.encode(), 9)) for name, text in bundled(ASSETS).items()
-    }
+    sizes = {name: len(gzip.compress(text.encode(), 9)) for name, text in bundled(ASSETS).items()}
     assert sum(sizes.values()) < MOST_KB * 1000, sizes

@@ -21,7 +21,12 @@ def my_numbers_page(worked: Worked) -> Page:
     """The form, and what can be done with what was entered."""
     html = render(
         "my_numbers.html",
-        {"fields": list(_fields(worked)), "units": worked.book.room.units, "home": link(URL, ""), "my_log": link(URL, "my-log/")},
+        {
+            "fields": list(_fields(worked)),
+            "units": worked.book.room.units,
+            "home": link(URL, ""),
+            "my_log": link(URL, "my-log/"),
+        },
     )
     return Page(
         URI,

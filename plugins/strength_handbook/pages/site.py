@@ -25,9 +25,7 @@ from strength_handbook.plan.data import program_data
 from strength_handbook.plan.worked import Worked
 
 
-def write_pages(
-    worked: Worked, since: Mapping[str, Changes] | None = None, base: str = ""
-) -> Site:
+def write_pages(worked: Worked, since: Mapping[str, Changes] | None = None, base: str = "") -> Site:
     """The whole handbook: pages, data files and sidebar chapters.
 
     Args:
