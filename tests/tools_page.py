@@ -8,10 +8,10 @@ from playwright.sync_api import Page
 import demo
 from chromium import chromium
 
-TOOLS = demo.PACKAGE / "theme" / "assets" / "strength-handbook" / "tools"
+SCRIPTS = demo.PACKAGE / "theme" / "assets" / "strength-handbook"
 # What the pure parts need of the other scripts: nothing but that they are there.
 AROUND = """globalThis.strengthHandbook = {
-    mine: {make: () => ({})}, store: {get: () => undefined}, loads: {}, words: {}};"""
+    mine: {}, store: {get: () => undefined}, loads: {}, words: {}};"""
 
 
 @contextmanager
@@ -27,8 +27,8 @@ def tools_page(*names: str, zone: str = "UTC") -> Iterator[Page]:
     complaints: list[str] = []
     page.on("pageerror", lambda error: complaints.append(str(error)))
     page.add_script_tag(content=AROUND)
-    for name in names:
-        page.add_script_tag(content=(TOOLS / f"{name}.js").read_text(encoding="utf-8"))
+    for name in ("dom", *(f"tools/{one}" for one in names)):
+        page.add_script_tag(content=(SCRIPTS / f"{name}.js").read_text(encoding="utf-8"))
     yield page
     assert complaints == []
     context.close()

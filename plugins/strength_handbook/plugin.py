@@ -85,8 +85,9 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
                 "the handbook's addresses end in '/': delete 'use_directory_urls: false'"
             )
         config.theme.dirs.insert(1 if config.theme.custom_dir else 0, str(THEME))
-        # In serve pages change all day: nothing is kept on the machine that looks at them.
-        self.assets = bundled(THEME / ASSETS, "offline.js" if self.serving else "")
+        # In serve pages change all day: nothing is kept on the machine that looks at them. Nobody
+        # else sees the coach's drafts.
+        self.assets = bundled(THEME / ASSETS, "offline.js" if self.serving else "coach.css")
         for kind, listed in (("css", config.extra_css), ("js", config.extra_javascript)):
             listed[:0] = [f"{ASSETS}/{name}" for name in on_every_page(self.assets, kind)]
         return config

@@ -171,7 +171,8 @@ def printed(browser: Browser, root: Path) -> list[tuple[int, int]]:
     reading = read_book(root)
     assert reading.book is not None, reading.problems
     html = sheet_page(work_out(reading.book).programs[0]).html
-    css = "".join((THEME / f"{name}.css").read_text("utf-8") for name in ("handbook", "print"))
+    names = ("handbook", "coach", "print")
+    css = "".join((THEME / f"{name}.css").read_text("utf-8") for name in names)
     page = browser.new_page()
     page.set_content(
         f"<!doctype html><style>{css}</style><style>body {{ font-family: sans-serif; margin: 0 }}"

@@ -307,7 +307,7 @@ def test_the_end_is_kept(phone: Callable[..., Opened]) -> None:
     # Without a number there is no load, whatever else stands in its place.
     assert log["sets"]["B1"] == {"done": 0, "of": 4, "load": ""}
     assert log["sets"]["C"] == {"done": 0, "of": 3, "load": ""}
-    assert kept(page, "train/now") is None
+    assert kept(page, "train/winter/3/a-lift") is None
     tap(page, "Close")
     expect(page.get_by_role("button", name="Train this session")).to_be_focused()
 
@@ -410,7 +410,9 @@ def test_without_scripts_the_page_is_complete(phone: Callable[..., Opened]) -> N
 def test_other_pages_load_nothing_of_it(phone: Callable[..., Opened]) -> None:
     opened = phone()
     opened.go("winter/week-03/").wait_for_load_state("networkidle")
-    assert not [url for url in opened.requests if "/train/" in url]
+    assert not [url for url in opened.requests if "/train." in url]
+    opened.go(LIFT).wait_for_load_state("networkidle")
+    assert len([url for url in opened.requests if "/train." in url]) == 1
 
 
 FULL = "Storage.prototype.setItem = () => { throw new DOMException('full', 'QuotaExceededError'); }"

@@ -18,7 +18,10 @@ def folder(root: Path, script: str = "/* why */ let a = 1;") -> Path:
         "a.css": "a { color: red; } /* why */",
         "print.css": "a { color: black; }",
         "z.css": "a { color: blue; }",
-        "tools/c.js": "let c = 3; /* only there */",
+        "coach.css": "a { color: pink; }",
+        "tools/c.js": "let c = 3; /* needs the others */",
+        "train/views.js": "let v = 4;",
+        "train/walk.js": "let w = 5; /* only there */",
         "icon.svg": "<svg/>",
     }.items():
         path = root / name
@@ -28,13 +31,33 @@ def folder(root: Path, script: str = "/* why */ let a = 1;") -> Path:
 
 
 def test_what_every_page_needs_is_one_script_and_one_style_sheet(tmp_path: Path) -> None:
-    published = bundled(folder(tmp_path))
+    published = bundled(folder(tmp_path), "coach.css")
     (script,) = on_every_page(published, "js")
     (style,) = on_every_page(published, "css")
-    assert sorted(published) == sorted([script, style, "tools/c.js"])
-    assert published[script] == "let a=1;;\nlet b=`two  words`;"
+    assert published[script] == "let a=1;;\nlet b=`two  words`;;\nlet c=3;"
     assert published[style].splitlines() == ["a{color:red}", "a{color:blue}", "a{color:black}"]
-    assert published["tools/c.js"] == "let c=3;"
+    # Session mode is asked for by a script that knows this name from its own.
+    assert sorted(published) == sorted([script, style, script.replace("handbook", "train")])
+    assert published[script.replace("handbook", "train")] == "let w=5;;\nlet v=4;"
+
+
+def test_the_coach_s_rules_come_before_those_for_paper(tmp_path: Path) -> None:
+    published = bundled(folder(tmp_path))
+    (style,) = on_every_page(published, "css")
+    assert published[style].splitlines()[-2:] == ["a{color:pink}", "a{color:black}"]
+
+
+def test_only_the_coach_gets_the_coach_s_styles(tmp_path: Path) -> None:
+    def ours(site: Path) -> str:
+        files = (site / "assets" / "strength-handbook").glob("*.*s*")
+        return "".join(one.read_text(encoding="utf-8") for one in files)
+
+    built = ours(demo.build_site(demo.ROOT, tmp_path / "built"))
+    served = ours(demo.build_drafts(demo.ROOT, tmp_path / "served"))
+    assert ".sh-sheet" not in built
+    assert ".sh-sheet" in served
+    assert "serviceWorker" in built
+    assert "serviceWorker" not in served
 
 
 def test_another_text_has_another_name(tmp_path: Path) -> None:
@@ -46,5 +69,8 @@ def test_another_text_has_another_name(tmp_path: Path) -> None:
 
 
 def test_our_own_are_light() -> None:
-    sizes = {name: len(gzip.compress(text.encode(), 9)) for name, text in bundled(ASSETS).items()}
+    sizes = {
+        name: len(gzip.compress(text.encode(), 9))
+        for name, text in bundled(ASSETS, "coach.css").items()
+    }
     assert sum(sizes.values()) < MOST_KB * 1000, sizes

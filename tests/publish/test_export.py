@@ -68,6 +68,14 @@ def _pages(*uris: str) -> Site:
     return Site("Gym", tuple(Page(uri, uri, "<p>x</p>") for uri in uris))
 
 
+def test_scripts_and_styles_are_two_files_to_link_and_one_that_is_asked_for(tmp_path: Path) -> None:
+    export(_pages("a.md"), tmp_path / "out")
+    assets = tmp_path / "out/assets/strength-handbook"
+    names = {path.name for path in assets.iterdir()}
+    assert names == {"handbook.css", "handbook.js", "train.js", "icon.svg"}
+    assert "serviceWorker" not in (assets / "handbook.js").read_text(encoding="utf-8")
+
+
 def test_a_second_export_takes_away_what_is_gone_and_nothing_else(tmp_path: Path) -> None:
     out = tmp_path / "out"
     export(_pages("a.md", "old/week/b.md"), out)

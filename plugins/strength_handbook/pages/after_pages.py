@@ -8,7 +8,7 @@ from strength_handbook.pages.numbers import percent
 from strength_handbook.pages.page import Heading, Page, link, url_of
 from strength_handbook.pages.render import render
 from strength_handbook.pages.session_page import exercise_link, session_uri
-from strength_handbook.pages.tools_html import days_data, scripts
+from strength_handbook.pages.tools_html import days_data
 from strength_handbook.pages.week_page import overview_uri
 from strength_handbook.plan.worked import Worked, WorkedProgram
 
@@ -48,7 +48,6 @@ def missed_page(program: WorkedProgram) -> Page:
                 *(gap for gap, *_ in MISSED),
             ],
             "days": days_data(program, url),
-            "tools": scripts(url, "days", "missed"),
             "safety": link(url, "safety/"),
             "overview": link(url, url_of(overview_uri(program))),
             "program": program.program.program,
@@ -95,7 +94,6 @@ def test_day_page(worked: Worked, program: WorkedProgram) -> Page:
                 for limit in (smallest_believable_change, near_certain_change)
             ],
             "units": worked.book.room.units,
-            "tools": scripts(url, "test-day"),
             "bases": [
                 {"name": base.name, "link": exercise_link(url, base.exercise)}
                 for base in program.program.bases.values()

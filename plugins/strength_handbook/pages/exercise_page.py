@@ -25,7 +25,6 @@ from strength_handbook.pages.phone_html import dose_data
 from strength_handbook.pages.render import render, safe
 from strength_handbook.pages.resistance_html import resistance_html
 from strength_handbook.pages.session_page import exercise_link, session_uri, use_anchor
-from strength_handbook.pages.tools_html import scripts
 from strength_handbook.pages.variable_html import unloading_line
 from strength_handbook.pages.working_html import working_html
 from strength_handbook.plan.scales import Scale
@@ -74,7 +73,6 @@ def exercise_page(worked: Worked, key: str) -> Page:
             "x": exercise,
             "key": key,
             "set_up_fields": SET_UP,
-            "tools": scripts(url, "set-up", "apart"),
             "stays": IF_IT_STAYS,
             "pattern": exercise.pattern.value.replace("-", " "),
             "uses": [_use(worked, use, url) for use in uses],

@@ -14,7 +14,7 @@ from strength_handbook.pages.page import Heading, Page, link, url_of
 from strength_handbook.pages.render import render, safe
 from strength_handbook.pages.room_resistance import room_resistance
 from strength_handbook.pages.session_page import exercise_link
-from strength_handbook.pages.tools_html import scripts, today_values
+from strength_handbook.pages.tools_html import today_values
 from strength_handbook.pages.week_page import overview_uri, week_links
 from strength_handbook.plan.change import Changes
 from strength_handbook.plan.worked import Worked
@@ -35,7 +35,6 @@ def this_week(worked: Worked, url: str, since: Mapping[str, Changes] | None = No
                 }
                 for program in worked.programs
             ],
-            "tools": scripts(url, "days", "this-week"),
         },
     )
 
@@ -78,7 +77,6 @@ def exercise_list(worked: Worked) -> Page:
         {
             "groups": [(name, groups[name]) for name in order],
             "filters": FILTERS,
-            "tools": scripts(url, "filter"),
         },
     )
     headings = tuple(Heading(2, name.replace(" ", "-"), name.capitalize()) for name in order)

@@ -6,7 +6,7 @@ from typing import Any
 from strength_handbook.pages.my_numbers_page import URI as NUMBERS_URI
 from strength_handbook.pages.page import Heading, Page, link
 from strength_handbook.pages.render import render
-from strength_handbook.pages.tools_html import block, scripts
+from strength_handbook.pages.tools_html import block
 from strength_handbook.plan.worked import Worked, WorkedProgram
 
 URI = "my-log.md"
@@ -27,7 +27,6 @@ def my_log_page(worked: Worked) -> Page:
             "home": link(URL, ""),
             "cards": link(URL, "cards/"),
             "plans": block("sh-log-plans", plans),
-            "tools": scripts(URL, "days", "my-log"),
         },
     )
     return Page(

@@ -1,6 +1,6 @@
 """The page of one session in one week: read standing up, with one hand."""
 
-from typing import Any
+from typing import Any, Literal
 
 from strength_handbook.model.room import Emergency
 from strength_handbook.pages.bar_html import apart_drawer, bar_attributes, bar_numbers
@@ -12,7 +12,6 @@ from strength_handbook.pages.numbers import hours_minutes
 from strength_handbook.pages.page import Heading, Page, link, url_of
 from strength_handbook.pages.phone_html import dose_data
 from strength_handbook.pages.render import render, safe
-from strength_handbook.pages.tools_html import scripts
 from strength_handbook.pages.train_html import train_data
 from strength_handbook.plan.worked import (
     Worked,
@@ -70,7 +69,6 @@ def session_page(
             "my_log": link(url, "my-log/"),
             "units": room.units,
             "shared": bar_numbers(worked, session),
-            "tools": scripts(url, "set-up", "apart", "together"),
             "week_link": link(url, url_of(week_uri(program, week.week))),
             "groups": _groups(worked, program, week, session, url),
             "rotate": _rotated(session),
@@ -88,16 +86,8 @@ def session_page(
                 for slot in session.slots
                 if slot.exercise.spotting.spotters
             ],
-            "not_alone": [
-                (slot.exercise.name, slot.exercise.spotting.alone_how)
-                for slot in session.slots
-                if slot.exercise.spotting.alone == "no"
-            ],
-            "changed_alone": [
-                (slot.exercise.name, slot.exercise.spotting.alone_how)
-                for slot in session.slots
-                if slot.exercise.spotting.alone == "changed"
-            ],
+            "not_alone": _alone(session, "no"),
+            "changed_alone": _alone(session, "changed"),
             "emergency": safe(emergency_panel(room.emergency)),
         },
     )
@@ -117,6 +107,21 @@ def session_page(
         parent=week_uri(program, week.week),
         boost=1.5,
     )
+
+
+NO_TEST_ALONE = "A test is never done alone. Come when the coach is here."
+
+
+def _alone(session: WorkedSession, how: Literal["changed", "no"]) -> list[tuple[str, str]]:
+    """Exercises that may not be done alone, or only with a change, and how; tests never."""
+    found: list[tuple[str, str]] = []
+    for slot in session.slots:
+        spotting, test = slot.exercise.spotting, slot.dose.said.test is not None
+        if test and how == "no":
+            found.append((slot.exercise.name, NO_TEST_ALONE))
+        elif not test and spotting.alone == how:
+            found.append((slot.exercise.name, spotting.alone_how))
+    return found
 
 
 def _rotated(session: WorkedSession) -> list[str]:

@@ -1,7 +1,4 @@
-"""What pages carry for the small tools on a member's phone: scripts, and the days of a program.
-
-The tools are scripts of their own, which only the pages with a tool ask for.
-"""
+"""What pages carry for the small tools on a member's phone, such as the days of a program."""
 
 import json
 from itertools import groupby
@@ -14,19 +11,8 @@ from strength_handbook.pages.page import link, url_of
 from strength_handbook.pages.render import safe
 from strength_handbook.plan.worked import WorkedProgram, WorkedSession, WorkedWeek
 
-FOLDER = "assets/strength-handbook/tools/"
 OPTIONAL, VARIANTS = 1, 2
 """What is known of a session, added up."""
-
-
-def scripts(url: str, *names: str) -> Markup:
-    """The scripts of a page's tools; they run once the whole page is there.
-
-    >>> str(scripts("winter/", "days"))
-    '<script src="../assets/strength-handbook/tools/days.js" defer></script>'
-    """
-    tags = (f'<script src="{link(url, FOLDER + name)}.js" defer></script>' for name in names)
-    return safe("".join(tags))
 
 
 def block(name: str, data: Any) -> Markup:

@@ -9,7 +9,7 @@ from strength_handbook.pages.page import Heading, Page, link, url_of
 from strength_handbook.pages.phone_html import load_data
 from strength_handbook.pages.render import render, safe
 from strength_handbook.pages.session_page import exercise_link, session_uri, week_uri
-from strength_handbook.pages.tools_html import scripts, today_values
+from strength_handbook.pages.tools_html import today_values
 from strength_handbook.pages.working_html import working_html
 from strength_handbook.pictures.bars import week_bars
 from strength_handbook.plan.change import Changes
@@ -80,7 +80,6 @@ def week_page(worked: Worked, program: WorkedProgram, week: WorkedWeek) -> Page:
             "working": safe(working_html(week_working(worked.book, week), url)),
             "fresh": [(worked.book.exercises[key].name, exercise_link(url, key)) for key in fresh],
             "overview": link(url, url_of(overview_uri(program))),
-            "tools": scripts(url, "set-up"),
             "program": program.program.program,
         },
     )
@@ -138,7 +137,6 @@ def overview_page(program: WorkedProgram, changes: Changes | None = None) -> Pag
             "waves": _waves(program),
             "waves_list": week_links(program, url),
             "today": today_values(program, url),
-            "tools": scripts(url, "days", "this-week"),
             "goals": [
                 {
                     "goal": goal.goal,

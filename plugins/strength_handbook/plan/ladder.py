@@ -6,6 +6,7 @@ step for 2 or 3, two to four minutes; the same step, first attempt. After a miss
 (legs: 5 to 10 %).
 """
 
+import math
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
@@ -109,7 +110,10 @@ def slot_ladders(book: Book, slot: WorkedSlot) -> Ladders | None:
         share = body_share_g(slot.exercise.load, lifter.bodyweight.grams)
         if tested is not None:
             expected = tested.grams * percent / 100
-            if found := ladder(expected, slot.scale, steps, share_g=share, units=units):
+            most = tested.grams if test.rm > 1 else None
+            if found := ladder(
+                expected, slot.scale, steps, share_g=share, units=units, most_g=most
+            ):
                 by_lifter[name] = found
     rows: list[tuple[int, Ladder]] = []
     # What hangs on a body depends on the body too: no table by the best alone.
@@ -118,7 +122,15 @@ def slot_ladders(book: Book, slot: WorkedSlot) -> Ladders | None:
         rows = [
             (value, found)
             for value in values
-            if (found := ladder(value * percent / 100, slot.scale, steps, units=units))
+            if (
+                found := ladder(
+                    value * percent / 100,
+                    slot.scale,
+                    steps,
+                    units=units,
+                    most_g=value if test.rm > 1 else None,
+                )
+            )
         ]
     return Ladders(test.rm, test.attempts, steps, by_lifter, tuple(rows))
 
@@ -130,6 +142,7 @@ def ladder(
     *,
     share_g: float = 0.0,
     units: str = "kg",
+    most_g: float | None = None,
 ) -> Ladder | None:
     """Sets up to an expected result; None where it cannot be put on.
 
@@ -139,6 +152,8 @@ def ladder(
         steps: smallest and largest step up, percent; the middle one is taken on the way up.
         share_g: share of the body that moves with the load.
         units: unit that the pages print.
+        most_g: no attempt above it, share included: the best single, where several repetitions are
+            tested. The textbook's steps alone would lead past it. Common practice, no source.
     """
 
     def at(total_g: float) -> PlannedLoad:
@@ -156,7 +171,8 @@ def ladder(
         if load.actual_g is not None and load.actual_g < lighter_than:
             built.insert(0, LadderStep(load, (low, high), (shortest, longest)))
             lighter_than = load.actual_g
-    up = tuple(at(expected_g * (1 + percent / 100)) for percent in steps)
+    most = math.inf if most_g is None else most_g
+    up = tuple(at(min(expected_g * (1 + percent / 100), most)) for percent in steps)
     down = tuple(at(expected_g * (1 - percent / 200)) for percent in reversed(steps))
     return Ladder(
         expected_g,

@@ -1,10 +1,11 @@
 """The handbook's own scripts and styles as they go to a phone: few files, without comments.
 
-What stands at the top of the folder is needed on every page and becomes one script and one style
-sheet; files in folders below it are loaded by the pages that use them.
+All of it becomes one script and one style sheet, which every page links: most pages need most of
+it, and one file packs better than several. Only what few pages need is a file of its own.
 """
 
 import hashlib
+from collections import defaultdict
 from collections.abc import Mapping
 from functools import cache
 from pathlib import Path
@@ -12,32 +13,33 @@ from pathlib import Path
 from rcssmin import cssmin
 from rjsmin import jsmin
 
-_LAST = "print.css"
-"""Rules for paper come after those for the screen, which they change."""
+_APART = ("train",)
+"""Folders whose scripts a page loads when it needs them."""
+
+_LAST = ("views.js", "screen.js", "coach.css", "print.css")
+"""What builds on others of its folder, or changes their rules, comes after them, in this order."""
+
+_SMALLER = {"js": (jsmin, ";\n"), "css": (cssmin, "\n")}
 
 
 @cache
-def bundled(folder: Path, without: str = "") -> dict[str, str]:
-    """Published text of every script and style sheet below a folder, by path.
+def bundled(folder: Path, *without: str) -> dict[str, str]:
+    """Published text of every script and style sheet below a folder, by name.
 
     Args:
         folder: the folder with the sources.
-        without: name of a script that is left out.
+        without: names of files that are left out.
     """
-    scripts, styles = [], []
-    published: dict[str, str] = {}
-    for path in sorted(folder.rglob("*"), key=_order):
-        name = path.relative_to(folder).as_posix()
-        if path.suffix == ".js" and name != without:
-            text = str(jsmin(path.read_text(encoding="utf-8")))
-            scripts.append(text) if path.parent == folder else published.update({name: text})
-        elif path.suffix == ".css":
-            text = str(cssmin(path.read_text(encoding="utf-8")))
-            styles.append(text) if path.parent == folder else published.update({name: text})
-    for text, kind in ((";\n".join(scripts), "js"), ("\n".join(styles), "css")):
-        # With another text under another name, no browser shows an old one with a new page.
-        published[f"handbook.{hashlib.sha256(text.encode()).hexdigest()[:8]}.{kind}"] = text
-    return published
+    texts: dict[tuple[str, str], list[str]] = defaultdict(list)
+    for path in sorted(folder.rglob("*.*"), key=_order):
+        kind = path.suffix.removeprefix(".")
+        if kind in _SMALLER and path.name not in without:
+            name = path.parent.name if path.parent.name in _APART else "handbook"
+            smaller, _ = _SMALLER[kind]
+            texts[name, kind].append(str(smaller(path.read_text(encoding="utf-8"))))
+    joined = {key: _SMALLER[key[1]][1].join(parts) for key, parts in texts.items()}
+    versions = {kind: _version(joined, kind) for kind in _SMALLER}
+    return {f"{name}.{versions[kind]}.{kind}": text for (name, kind), text in joined.items()}
 
 
 def on_every_page(published: Mapping[str, str], kind: str) -> list[str]:
@@ -45,5 +47,19 @@ def on_every_page(published: Mapping[str, str], kind: str) -> list[str]:
     return [name for name in published if name.startswith("handbook.") and name.endswith(kind)]
 
 
-def _order(path: Path) -> tuple[bool, str]:
-    return path.name == _LAST, path.as_posix()
+def _version(joined: Mapping[tuple[str, str], str], kind: str) -> str:
+    """With another text under another name, no browser shows an old one with a new page.
+
+    All of a kind share it, so that a script knows the names of the others from its own.
+    """
+    digest = hashlib.sha256()
+    for key in sorted(joined):
+        if key[1] == kind:
+            digest.update(f"{key[0]}\n{joined[key]}\n".encode())
+    return digest.hexdigest()[:8]
+
+
+def _order(path: Path) -> tuple[int, int, str]:
+    """Files at the top before those in folders, which use them."""
+    place = _LAST.index(path.name) + 1 if path.name in _LAST else 0
+    return len(path.parts), place, path.as_posix()

@@ -10,12 +10,14 @@ from collections.abc import Iterator
 from pathlib import Path
 
 from strength_handbook.pages.page import Page, Site
+from strength_handbook.publish.bundle import bundled
 from strength_handbook.publish.front_matter import front_matter
 
 LIST = ".strength-handbook-export"
 """File in an exported folder that names what the export wrote, so that it may replace it."""
 
 THEME = Path(__file__).parent.parent / "theme"
+ASSETS = "assets/strength-handbook"
 
 _BLANK = re.compile(r"\n[ \t]*(?=\n)")
 _PRE = re.compile(r"<pre\b.*?</pre>", re.DOTALL)
@@ -66,7 +68,13 @@ def _texts(site: Site) -> Iterator[tuple[str, bytes]]:
     for address, text in site.data.items():
         yield address, text.encode()
     for path in sorted((THEME / "assets").rglob("*.*")):
-        yield path.relative_to(THEME).as_posix(), path.read_bytes()
+        if path.suffix not in (".css", ".js"):
+            yield path.relative_to(THEME).as_posix(), path.read_bytes()
+    # Drafts are not exported, and the worker that offline.js asks for comes with our own build.
+    for name, text in bundled(THEME / ASSETS, "coach.css", "offline.js").items():
+        short, _, kind = name.split(".")
+        # People link these by hand in another builder: no version in the name.
+        yield f"{ASSETS}/{short}.{kind}", text.encode()
 
 
 def _written_before(out: Path) -> set[str]:

@@ -44,6 +44,12 @@
 
   const joined = (parts, units) => parts.map(part => bare(part, units)).join(' · ');
 
+  /** Plates that come off and go on: ``off 2.5 · 5, on 10``; empty where none do. */
+  function moves({ off = [], on = [] }, units) {
+    const said = (word, parts) => (parts.length ? [word + joined(parts, units)] : []);
+    return [...said('off ', off), ...said('on ', on)].join(', ');
+  }
+
   /** How a load is put together: ``= trap bar 25 + 25 · 15 · 1.25 a side``; empty where one thing. */
   function made(load, units) {
     const { scale, parts } = load;
@@ -71,7 +77,7 @@
       const steps = scale ? scale.steps : [];
       const end = !steps.length ? ''
         : load.wanted < steps[0][0] * 1000 ? '; the lightest here is ' + mass(steps[0][0], units)
-          : '; the heaviest here is ' + mass(steps[steps.length - 1][0], units);
+          : '; the heaviest here is ' + mass(steps.at(-1)[0], units);
       return 'planned ' + planned(load.wanted, units) + end;
     }
     if (scale && scale.kind === 'pivot' && !load.grams) return 'bare bar';
@@ -113,7 +119,7 @@
         return 'body weight alone is near enough: ' + percent(share(body));
       }
     }
-    if (!band) return 'more than any one band here (' + lists.help[lists.help.length - 1][0] + ')';
+    if (!band) return 'more than any one band here (' + lists.help.at(-1)[0] + ')';
     return 'band ' + band[0] + ', about ' + mass(band[1], lists.units) + ' off' +
       (reference ? ': ' + percent(share(body - band[1])) : '');
   }
@@ -124,5 +130,7 @@
     return low === high ? low : low + ' to ' + high;
   }
 
-  site.words = { bare, mass, percent, planned, joined, made, amount, apart, onTop, helping, span };
+  site.words = {
+    bare, mass, percent, planned, joined, moves, made, amount, apart, onTop, helping, span,
+  };
 })((globalThis.strengthHandbook = globalThis.strengthHandbook || {}));

@@ -173,7 +173,10 @@
         lighter = load.grams;
       }
     }
-    const up = [low, high].map(one => at(WHOLE + one, WHOLE));
+    // Where several repetitions are tested, no attempt lies above the best single.
+    const capped = (over, under) =>
+      percent < WHOLE && percent * over > WHOLE * under ? at(WHOLE, percent) : at(over, under);
+    const up = [low, high].map(one => capped(WHOLE + one, WHOLE));
     const down = [high, low].map(one => at(2n * WHOLE - one, 2n * WHOLE));
     const above = (one, other) =>
       one.grams !== null && other.grams !== null && one.grams > other.grams;

@@ -5,6 +5,7 @@
 (function (site) {
   'use strict';
 
+  const { find, all, on, make, json } = site.dom;
   const root = new URL('../../', document.currentScript.src).href;
   const MOST_BODY = 300000;
   const MOST = 500000;
@@ -17,18 +18,8 @@
       Object.values(value.bases).every(grams => whole(grams, MOST));
   }
 
-  function make(tag, name, ...inside) {
-    const made = document.createElement(tag);
-    if (name) made.className = name;
-    made.append(...inside.filter(Boolean));
-    return made;
-  }
-
-  function link(text) {
-    const made = make('a', '', text);
-    made.href = root + 'my-numbers/';
-    return made;
-  }
+  /** What the member has entered; undefined where nothing is. */
+  const me = () => site.store.get('mine', isMine);
 
   /** One side of a bar, inner plate first; the words beside it say the same. */
   function picture(load, units) {
@@ -58,7 +49,7 @@
   /** A missing number, and where to enter it. */
   function missing(need, lists) {
     const name = need === 'body' ? 'Your body weight' : lists.bases[need][0];
-    return make('p', '', name + ' is not in ', link('my numbers'), ' yet.');
+    return make('p', '', name + ' is not in ', site.dom.link(root + 'my-numbers/', 'my numbers'), ' yet.');
   }
 
   /** A load in one line. */
@@ -99,11 +90,9 @@
   function byTop(recipe, me, lists) {
     const { loads, words } = site;
     const { units } = lists;
-    const field = make('input');
-    const result = make('output', '');
+    const field = make('input', { inputMode: 'decimal', autocomplete: 'off' });
+    const result = make('output');
     const expected = loads.expectedTop(recipe, me, lists);
-    field.inputMode = 'decimal';
-    field.autocomplete = 'off';
     const show = () => {
       const top = loads.toGrams(field.value, units);
       result.replaceChildren();
@@ -115,7 +104,7 @@
       const drawn = load && !load.need && picture(load, units);
       if (drawn) result.append(drawn);
     };
-    field.addEventListener('input', show);
+    on(field, 'input', show);
     const hint = expected === null ? '' : ' (expect about ' + words.bare(expected, units) + ')';
     return make('p', '', make('label', '', `My top today, ${units}${hint} `, field), ' ', result);
   }
@@ -126,12 +115,12 @@
     const { units } = lists;
     const lines = [];
     const add = (name, ...text) => lines.push(make('li', '', name + ': ', ...text));
-    const moved = (word, parts) => (parts.length ? `${word} ${words.joined(parts, units)}` : '');
     const ramp = loads.ramp(recipe, me, lists);
     if (ramp) {
-      add('Warm-up', ramp.map(({ grams, reps, on, off }) => {
-        const change = [moved('off', off), moved('on', on)].filter(Boolean).join(', ');
-        return words.bare(grams, units) + (reps ? ' × ' + reps : '') + (change ? ` (${change})` : '');
+      add('Warm-up', ramp.map(step => {
+        const change = words.moves(step, units);
+        return words.bare(step.grams, units) + (step.reps ? ' × ' + step.reps : '') +
+          (change ? ` (${change})` : '');
       }).join(', ') + '.');
     }
     const ladder = loads.ladder(recipe, me, lists);
@@ -147,7 +136,7 @@
       add('Strips', strips === null
         ? 'what is here allows no such strips; take the next lighter load each time.'
         : strips.map(({ grams, off, hold }) => words.mass(grams, units) +
-          (off.length ? ` (${moved('off', off)}${hold ? ', somebody holds the bar' : ''})` : ''))
+          (off.length ? ` (${words.moves({ off }, units)}${hold ? ', somebody holds the bar' : ''})` : ''))
           .join(' → '));
     }
     for (const [place, own] of recipe.d || []) {
@@ -175,35 +164,35 @@
   /** Loads the file of lists once; `again` asks for a fresh copy where the kept one does not fit. */
   function withLists(then, again) {
     if (site.lists && !again) return then(site.lists);
-    const script = make('script');
-    script.src = root + 'data/scales.js' + (again ? '?' + again : '');
-    script.onload = () => then(site.lists);
-    script.onerror = () => say('The list of loads did not come: use the tables, or load this page again.');
-    return document.head.append(script);
+    return document.head.append(make('script', {
+      src: root + 'data/scales.js' + (again ? '?' + again : ''),
+      onload: () => then(site.lists),
+      onerror: () => say('The list of loads did not come: use the tables, or load this page again.'),
+    }));
   }
 
   /** A line under the page's title. */
   function say(text) {
     const line = make('p', 'sh-mine', text);
     line.setAttribute('role', 'status');
-    document.querySelector('h1').after(line);
+    find('h1').after(line);
   }
 
   /** Every panel of the page, again from the start: the numbers may have changed in another tab. */
   function fill(again) {
-    document.querySelectorAll('.sh-mine').forEach(old => old.remove());
-    const blocks = [...document.querySelectorAll('script.sh-dose-data')];
+    all('.sh-mine').forEach(old => old.remove());
+    const blocks = all('script.sh-dose-data');
     if (!blocks.length) return;
-    const me = site.store.get('mine', isMine);
+    const own = me();
     if (site.store.trouble()) say(site.store.trouble());
-    if (!me) return;
-    const recipes = blocks.map(block => JSON.parse(block.textContent));
-    const own = ++turn;
+    if (!own) return;
+    const recipes = blocks.map(json);
+    const now = ++turn;
     withLists(lists => {
-      if (own !== turn) return;
+      if (now !== turn) return;
       let panels;
       try {
-        panels = recipes.map(recipe => panel(recipe, me, lists));
+        panels = recipes.map(recipe => panel(recipe, own, lists));
       } catch (error) {
         // A list with this page's name is not in the file: page and file are of two publications.
         if (!(error instanceof RangeError)) throw error;
@@ -216,20 +205,14 @@
         const week = block.closest('.sh-week');
         if (made) block.after(made);
         if (week && load) {
-          week.querySelector('summary').append(make('span', 'sh-mine', 'Mine: ', said(load, lists)));
+          find('summary', week).append(make('span', 'sh-mine', 'Mine: ', said(load, lists)));
         }
       });
     }, again);
   }
 
-  /** Runs once a page is there, and again where the theme swaps pages without loading them. */
-  site.ready = run => addEventListener('DOMContentLoaded', () => {
-    if (globalThis.document$) globalThis.document$.subscribe(() => run());
-    else run();
-  });
-
-  site.mine = { isMine, make };
-  site.ready(fill);
-  addEventListener('pageshow', event => event.persisted && fill());
-  addEventListener('storage', event => (event.key || ' mine').endsWith(' mine') && fill());
-})((globalThis.strengthHandbook = globalThis.strengthHandbook || {}));
+  site.mine = { isMine, me, withLists };
+  on(document, 'DOMContentLoaded', () => fill());
+  on(globalThis, 'pageshow', event => event.persisted && fill());
+  on(globalThis, 'storage', event => (event.key || ' mine').endsWith(' mine') && fill());
+})(globalThis.strengthHandbook);

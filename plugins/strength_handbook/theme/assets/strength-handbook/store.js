@@ -41,13 +41,11 @@
   };
   const troubles = new Set();
   const stuck = new Set();
-  const memory = new Map();
-  const inMemory = {
-    getItem: name => (memory.has(name) ? memory.get(name) : null),
-    setItem: (name, text) => { memory.set(name, text); },
-    removeItem: name => { memory.delete(name); },
-    names: () => [...memory.keys()],
-  };
+  const memory = Object.create({
+    getItem(name) { return this[name] ?? null; },
+    setItem(name, text) { this[name] = text; },
+    removeItem(name) { delete this[name]; },
+  });
 
   /** A browser's storage, or null where it may not be used. */
   function storage(kind) {
@@ -70,10 +68,11 @@
     const found = storage(isBorrowed() ? 'sessionStorage' : 'localStorage');
     if (found) return found;
     troubles.add('blocked');
-    return inMemory;
+    return memory;
   }
 
-  const namesOn = on => (on.names ? on.names() : Object.keys(on)).filter(n => n.startsWith(PREFIX));
+  const namesOn = on => Object.keys(on).filter(name => name.startsWith(PREFIX));
+  const empty = on => namesOn(on).forEach(name => on.removeItem(name));
 
   /** The keys of values; neither what was set aside nor the flag. */
   function keys() {
@@ -155,11 +154,7 @@
   }
 
   function clear() {
-    for (const kind of ['localStorage', 'sessionStorage']) {
-      const on = storage(kind);
-      if (on) namesOn(on).forEach(name => on.removeItem(name));
-    }
-    memory.clear();
+    [storage('localStorage'), storage('sessionStorage'), memory].filter(Boolean).forEach(empty);
     troubles.clear();
     stuck.clear();
   }
@@ -204,7 +199,7 @@
     const session = storage('sessionStorage');
     if (yes !== undefined && session) {
       if (yes) session.setItem(FLAG, 'yes');
-      else namesOn(session).forEach(name => session.removeItem(name));
+      else empty(session);
     }
     return isBorrowed();
   }

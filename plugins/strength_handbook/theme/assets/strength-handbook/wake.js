@@ -1,98 +1,82 @@
 /* Does what a reader needs of the theme at once: light or dark, drawers that a link leads into.
    The theme's own script is loaded on first need: for search, shortcuts and marked words. */
-(function () {
-  "use strict";
-  var root = document.documentElement;
-  var later = document.getElementById("sh-later");
-  var awake = false;
+(function (site) {
+  'use strict';
 
-  root.classList.remove("no-js");
-  root.classList.add("js");
+  const { find, all, on, make } = site.dom;
+  const later = find('#sh-later');
+  let awake = false;
 
-  function wake(then) {
+  document.documentElement.classList.replace('no-js', 'js');
+
+  function wake(onload) {
     if (awake || !later) return;
     awake = true;
-    var script = document.createElement("script");
-    script.src = later.src;
-    if (then) script.addEventListener("load", then);
-    document.body.appendChild(script);
+    document.body.append(make('script', { src: later.src, onload }));
   }
 
   /* Light, dark or as the phone is set; kept where the theme's own script looks for it. */
-  var dark = matchMedia("(prefers-color-scheme: dark)");
-  var options = [].slice.call(document.querySelectorAll("[data-md-component=palette] input"));
+  const dark = matchMedia('(prefers-color-scheme: dark)');
+  const options = all('[data-md-component=palette] input');
 
   function kept() {
     try {
-      return __md_get("__palette") || {};
-    } catch (error) {
-      return {}; /* blocked or spoilt storage */
+      return __md_get('__palette') || {};
+    } catch {
+      return {}; // blocked or spoilt storage
     }
   }
 
   function paint() {
-    var own = kept().color;
-    var set = own && own.media !== "(prefers-color-scheme)";
-    var scheme = set ? own.scheme : dark.matches ? "slate" : "default";
-    document.body.setAttribute("data-md-color-scheme", scheme);
-    var current = options[kept().index] || options[0];
-    options.forEach(function (option) {
+    const { color, index } = kept();
+    const set = color && color.media !== '(prefers-color-scheme)';
+    const scheme = set ? color.scheme : dark.matches ? 'slate' : 'default';
+    document.body.setAttribute('data-md-color-scheme', scheme);
+    const current = options[index] || options[0];
+    for (const option of options) {
       option.checked = option === current;
       option.nextElementSibling.hidden = option !== current;
-    });
+    }
   }
 
-  options.forEach(function (option, index) {
-    option.addEventListener("change", function () {
-      if (awake) return;
-      var colour = {};
-      ["media", "scheme", "primary", "accent"].forEach(function (part) {
-        colour[part] = option.getAttribute("data-md-color-" + part);
-      });
-      __md_set("__palette", { index: index, color: colour });
-      paint();
-    });
-  });
-  dark.addEventListener("change", function () {
-    if (!awake) paint();
-  });
+  options.forEach((option, index) => on(option, 'change', () => {
+    if (awake) return;
+    const color = Object.fromEntries(['media', 'scheme', 'primary', 'accent'].map(part =>
+      [part, option.getAttribute('data-md-color-' + part)]));
+    __md_set('__palette', { index, color });
+    paint();
+  }));
+  on(dark, 'change', () => awake || paint());
   paint();
 
   /* A link to something inside a closed drawer opens the drawer. */
   function open() {
-    var target = document.getElementById(decodeURIComponent(location.hash.slice(1)));
-    var box = target && target.closest("details:not([open])");
+    const target = document.getElementById(decodeURIComponent(location.hash.slice(1)));
+    const closed = part => part && part.closest('details:not([open])');
+    let box = closed(target);
     if (!box) return;
-    for (; box; box = box.parentElement.closest("details:not([open])")) box.open = true;
+    for (; box; box = closed(box.parentElement)) box.open = true;
     target.scrollIntoView();
   }
 
-  ["pointerdown", "focusin", "click"].forEach(function (kind) {
-    document.addEventListener(
-      kind,
-      function (event) {
-        if (event.target.closest(".md-search, [for=__search]")) wake();
-      },
-      { passive: true }
-    );
-  });
-  document.addEventListener("keydown", function (event) {
+  for (const kind of ['pointerdown', 'focusin', 'click']) {
+    on(document, kind, event => event.target.closest('.md-search, [for=__search]') && wake());
+  }
+  on(document, 'keydown', event => {
+    const { key } = event;
     if (awake || !later || event.metaKey || event.ctrlKey || event.altKey) return;
-    if (event.target.closest("input, textarea, select")) return;
-    if (["f", "s", "/"].indexOf(event.key) < 0) return;
+    if (event.target.closest('input, textarea, select') || !['f', 's', '/'].includes(key)) return;
     event.preventDefault();
-    wake(function () {
-      document.dispatchEvent(new KeyboardEvent("keydown", { key: event.key, bubbles: true }));
-    });
+    wake(() => document.dispatchEvent(new KeyboardEvent('keydown', { key, bubbles: true })));
   });
-  addEventListener("hashchange", open);
+  on(globalThis, 'hashchange', open);
   open();
   if (/[?&]h=/.test(location.search)) wake();
   /* From a page without a search of its own. */
-  if (later && /[?&]search\b/.test(location.search)) {
-    wake(function () {
-      document.getElementById("__search").click();
-      document.querySelector(".md-search__input").focus();
+  if (/[?&]search\b/.test(location.search)) {
+    wake(() => {
+      find('#__search').click();
+      find('.md-search__input').focus();
     });
   }
-})();
+})(globalThis.strengthHandbook);

@@ -7,21 +7,11 @@
     plate, hold: held.some(stack => String(stack) === String(parts.slice(0, place + 1))),
   })).reverse();
 
-  const { store, loads, words, mine: { make, isMine } } = site;
-  const here = document.currentScript.src;
+  const { loads, words, mine, dom: { find, all, on, make, json } } = site;
 
-  /** Loads the file of lists, once it is needed. */
-  site.withLists = then => {
-    if (site.lists) return then();
-    const src = new URL('../../../data/scales.js', here);
-    document.head.append(Object.assign(make('script'), { src, onload: then }));
-  };
-
-  function fill(drawer, block) {
+  function fill(drawer, block, lists) {
     const { shApart: held, first } = drawer.dataset;
-    const recipe = JSON.parse(block.textContent);
-    const { lists } = site;
-    const load = loads.make(recipe, store.get('mine', isMine), lists);
+    const load = loads.make(json(block), mine.me(), lists);
     const pairs = load && load.parts ? site.apart(load.parts, JSON.parse(held)) : [];
     drawer.replaceChildren(drawer.firstElementChild, make('p', '', !load || load.need
       ? 'A number is missing in my numbers.' : `${words.amount(load, lists.units)}. ` +
@@ -32,10 +22,10 @@
     })));
   }
 
-  document.querySelectorAll('details[data-sh-apart]').forEach(drawer => {
+  all('[data-sh-apart]').forEach(drawer => {
     // Session mode moves the drawer, not the block.
-    const block = drawer.parentNode.querySelector('.sh-dose-data');
-    drawer.hidden = !store.get('mine', isMine);
-    drawer.addEventListener('toggle', () => drawer.open && site.withLists(() => fill(drawer, block)));
+    const block = find('.sh-dose-data', drawer.parentNode);
+    drawer.hidden = !mine.me();
+    on(drawer, 'toggle', () => drawer.open && mine.withLists(lists => fill(drawer, block, lists)));
   });
 })(globalThis.strengthHandbook);

@@ -59,10 +59,7 @@
     return text ? monday(parse(text)) : null;
   }
 
-  const read = block => JSON.parse(block.textContent);
-  const link = (at, text) => Object.assign(site.mine.make('a', '', text), { href: at });
-
   site.days = {
-    number, parse, iso, monday, said, long, sessions, weekAt, find, startFor, own, start, read, link,
+    number, parse, iso, monday, said, long, sessions, weekAt, find, startFor, own, start,
   };
 })(globalThis.strengthHandbook);

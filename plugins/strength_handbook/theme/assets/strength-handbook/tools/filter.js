@@ -1,23 +1,25 @@
 /* Narrows the list of exercises; each entry says in `data-not` which filters leave it out. */
-(function () {
+(function (site) {
   'use strict';
 
-  const form = document.querySelector('[data-sh-filter]');
-  const entries = [...document.querySelectorAll('.sh-index > li')];
+  const { find, all, on } = site.dom;
+  const form = find('[data-sh-filter]');
+  if (!form) return;
+  const entries = all('.sh-index > li');
 
   function show() {
-    const on = new FormData(form).getAll('only');
+    const only = new FormData(form).getAll('only');
     for (const entry of entries) {
-      entry.hidden = entry.dataset.not.split(' ').some(name => on.includes(name));
+      entry.hidden = entry.dataset.not.split(' ').some(name => only.includes(name));
     }
-    for (const list of document.querySelectorAll('.sh-index')) {
-      list.hidden = list.previousElementSibling.hidden = !list.querySelector('li:not([hidden])');
+    for (const list of all('.sh-index')) {
+      list.hidden = list.previousElementSibling.hidden = !find('li:not([hidden])', list);
     }
     const left = entries.filter(entry => !entry.hidden).length;
-    form.lastElementChild.textContent = on.length ? `${left} of ${entries.length} exercises` : '';
+    form.lastElementChild.textContent = only.length ? `${left} of ${entries.length} exercises` : '';
   }
 
-  form.addEventListener('change', show);
+  on(form, 'change', show);
   form.hidden = false;
   show(); // a browser may bring ticks back
-})();
+})(globalThis.strengthHandbook);

@@ -2,11 +2,11 @@
 (function (site) {
   'use strict';
 
-  const { days, store } = site;
-  const { link } = days;
-  const form = document.querySelector('[data-sh-missed]');
-  const program = days.read(document.querySelector('script.sh-days'));
-  const rows = [...document.querySelectorAll('[data-then]')];
+  const { days, store, dom: { find, all, on, link, json } } = site;
+  const form = find('[data-sh-missed]');
+  if (!form) return;
+  const program = json(find('.sh-days'));
+  const rows = all('[data-then]');
 
   /** Where a row leads: today's or the next session, made less, or a week. */
   function leads({ then }) {
@@ -26,7 +26,7 @@
       link(one.at + (less ? '#less' : ''), `week ${one.week}, ${one.title}${less ? ', made less' : ''}`), '.'];
   }
 
-  form.addEventListener('change', event => {
+  on(form, 'change', event => {
     const row = rows[event.target.value];
     form.lastElementChild.replaceChildren(...(row ? [row.textContent + ' ', ...leads(row.dataset)] : []));
   });

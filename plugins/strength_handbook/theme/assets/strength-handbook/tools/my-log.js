@@ -3,13 +3,15 @@
 (function (site) {
   'use strict';
 
-  const { days, store, loads, words, mine: { make } } = site;
-  const form = document.querySelector('[data-sh-log]');
+  const { days, store, loads, words } = site;
+  const { find, on, make, json, some, button } = site.dom;
+  const form = find('[data-sh-log]');
+  if (!form) return;
   const { units } = form.dataset;
   const { elements } = form;
-  const [list, drawing, only] = ['list', 'trend', 'only'].map(name => document.getElementById('sh-log-' + name));
+  const [list, drawing, only] = ['list', 'trend', 'only'].map(name => find('#sh-log-' + name));
   const says = form.lastElementChild;
-  const plans = days.read(document.querySelector('script.sh-log-plans'));
+  const plans = json(find('.sh-log-plans'));
   const HAND = 'by-hand';
   let changed = null; // the entry that the form corrects
 
@@ -53,7 +55,7 @@
   function line(one) {
     const top = one.exercise && name(one.exercise) + (one.load ? ' ' + words.mass(one.load, units) : '') +
       after(one.reps, ' × ');
-    return [one.title, top, after(one.effort, 'effort '), one.note].filter(Boolean).join('; ');
+    return some('; ', one.title, top, after(one.effort, 'effort '), one.note);
   }
 
   /** One exercise over time: a line, and the same in words. */
@@ -68,16 +70,14 @@
     };
     const xs = spread(points.map(one => one.day), 280);
     const ys = spread(points.map(one => -one.load), 70);
-    drawing.querySelector('polyline').setAttribute('points', xs.map((x, place) => `${x},${ys[place]}`).join(' '));
+    find('polyline', drawing).setAttribute('points', xs.map((x, place) => `${x},${ys[place]}`).join(' '));
     drawing.lastElementChild.textContent = points
       .map(({ load, day }) => `${days.iso(day)}: ${words.mass(load, units)}`).join(', ');
   }
 
-  function button(text, one, run) {
-    const made = make('button', '', text);
-    made.type = 'button';
+  function change(text, one, run) {
+    const made = button(text, run);
     made.setAttribute('aria-label', `${text}: ${days.long(days.parse(one.day))}, ${line(one)}`);
-    made.addEventListener('click', () => run(one));
     return made;
   }
 
@@ -113,20 +113,20 @@
     const chosen = all.filter(one => !only.value || one.points.some(({ exercise }) => exercise === only.value));
     list.replaceChildren(...chosen.map(one => make('li', '',
       make('b', '', days.long(days.parse(one.day))), make('br'), line(one), make('p', 'sh-buttons',
-        button('Change', one, () => {
+        change('Change', one, () => {
           edit(one);
           elements.day.focus();
         }),
-        button('Delete', one, () => {
+        change('Delete', one, () => {
           put(one);
           edit(null);
           show('Deleted.');
         })))));
     trend(all);
-    says.textContent = [store.trouble(), text, !all.length && 'Nothing kept yet.'].filter(Boolean).join(' ');
+    says.textContent = some(' ', store.trouble(), text, !all.length && 'Nothing kept yet.');
   }
 
-  form.addEventListener('submit', event => {
+  on(form, 'submit', event => {
     event.preventDefault();
     const text = key => elements[key].value.trim();
     const whole = key => (text(key) ? Number(text(key)) : null);
@@ -142,10 +142,10 @@
     edit(null);
     show('Kept on this phone.');
   });
-  elements.cancel.addEventListener('click', () => edit(null));
-  only.addEventListener('change', () => show(''));
+  on(elements.cancel, 'click', () => edit(null));
+  on(only, 'change', () => show(''));
   form.parentNode.hidden = false;
-  document.querySelector('[data-sh-without]').hidden = true;
+  find('[data-sh-without]').hidden = true;
   edit(null);
   show('');
 })(globalThis.strengthHandbook);

@@ -2,7 +2,7 @@
 (function (site) {
   'use strict';
 
-  const { store, mine: { make } } = site;
+  const { store, dom: { find, all, on, make } } = site;
   const isSetUp = value => !Array.isArray(value) && Object.values(value).every(
     text => typeof text === 'string' && text.length <= 60);
   const read = id => store.get('setup/' + id, isSetUp) || {};
@@ -13,14 +13,14 @@
     return said.length ? 'My set-up: ' + said.join(' · ') : '';
   }
 
-  document.querySelectorAll('article[data-exercise]').forEach(slot => {
+  all('article[data-exercise]').forEach(slot => {
     const text = line(slot.dataset.exercise);
-    if (text) slot.querySelector('.sh-dose').after(make('p', 'sh-setup', text));
+    if (text) find('.sh-dose', slot).after(make('p', 'sh-setup', text));
   });
   const week = /([^/]+)\/week-(\d\d)\//.exec(location.pathname);
   if (week && store.get('last/' + week[1]) !== +week[2]) store.set('last/' + week[1], +week[2]);
 
-  const form = document.querySelector('[data-sh-setup]');
+  const form = find('[data-sh-setup]');
   if (!form) return;
   const id = form.dataset.shSetup;
   const drawer = form.parentNode;
@@ -30,7 +30,7 @@
   for (const [name, text] of Object.entries(read(id))) {
     if (form.elements[name]) form.elements[name].value = text;
   }
-  form.addEventListener('submit', event => {
+  on(form, 'submit', event => {
     event.preventDefault();
     const kept = [...new FormData(form)].filter(([, text]) => text.trim());
     if (kept.length) store.set('setup/' + id, Object.fromEntries(kept));

@@ -10,10 +10,10 @@
     return beyond(sure) ? 'clearly ' + way : beyond(likely) ? 'probably ' + way : "can't tell";
   };
 
-  const form = document.querySelector('[data-sh-judge]');
+  const form = site.dom.find('[data-sh-judge]');
   if (!form) return;
   const { likely, sure, units, noise } = form.dataset;
-  form.addEventListener('input', () => {
+  site.dom.on(form, 'input', () => {
     const fields = [...form.elements].map(field => field.value.trim());
     const [one, two] = fields.map(text => site.loads.toGrams(text, units));
     const change = (100 * (two - one)) / one;

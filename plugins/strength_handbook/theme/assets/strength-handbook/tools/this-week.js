@@ -2,8 +2,7 @@
 (function (site) {
   'use strict';
 
-  const { days, store, mine: { make } } = site;
-  const { link } = days;
+  const { days, store, dom: { find, all, on, make, link, json } } = site;
   const to = one => make('span', '', link(one.at, one.title), one.optional && ' (optional)');
   const listed = several => several.flatMap((one, place) => [place ? ', ' : '', to(one)]);
 
@@ -39,16 +38,17 @@
     const { when, week, today: now } = start === null ? {} : days.find(program, start, today);
     const full = at => new URL(at, location).href;
     const here = when === 'in' ? [days.weekAt(program, week), ...now.map(one => one.at)].map(full) : [];
-    document.querySelectorAll('.sh-weeks-list a').forEach(one => {
+    all('.sh-weeks-list a').forEach(one => {
       if (here.includes(one.href)) one.setAttribute('aria-current', 'date');
       else if (one.href.startsWith(full(program.at))) one.removeAttribute('aria-current');
     });
   }
 
-  document.querySelectorAll('script.sh-days').forEach(block => {
-    const program = days.read(block);
+  all('.sh-days').forEach(block => {
+    const program = json(block);
     const box = block.nextElementSibling;
-    const [form] = box.getElementsByTagName('form');
+    const form = find('form', box);
+    if (!form) return;
     const { week, date, back } = form.elements;
     const show = () => {
       const today = days.number(new Date());
@@ -59,20 +59,19 @@
       back.hidden = !days.own(program);
       mark(program, start, today);
     };
-    form.addEventListener('change', event => {
+    on(form, 'change', event => {
       const day = event.target === date ? days.parse(date.value)
         : week.value && days.startFor(+week.value, days.number(new Date()));
       if (day) store.set('start/' + program.id, days.iso(days.monday(day)));
       show();
     });
-    back.addEventListener('click', () => {
+    on(back, 'click', () => {
       store.remove('start/' + program.id);
       show();
       week.focus();
     });
-    box.hidden = false;
     show();
     // A phone that slept over midnight.
-    document.addEventListener('visibilitychange', show);
+    on(document, 'visibilitychange', show);
   });
 })(globalThis.strengthHandbook);

@@ -27,16 +27,17 @@
     const all = orders([...stacks.keys()])
       .map(order => ({ order, moves: count(order.map(place => stacks[place]), sets) }))
       .sort((a, b) => a.moves - b.moves);
-    return { ...all[0], most: all[all.length - 1].moves };
+    return { ...all[0], most: all.at(-1).moves };
   }
 
   site.together = { change, plan };
-  const form = document.querySelector('[data-sh-together]');
+  const { find, all, on, make, json } = site.dom;
+  const form = find('[data-sh-together]');
   if (!form) return;
-  const { store, loads, words, mine: { make, isMine } } = site;
+  const { store, loads, words, mine: { isMine, me: myself, withLists } } = site;
   const today = () => new Date().toDateString();
   const { keep, forget } = form.elements;
-  const fields = [...form.querySelectorAll('[inputmode]')];
+  const fields = all('[inputmode]', form);
   const says = form.lastElementChild;
   const { units } = form.dataset;
 
@@ -49,25 +50,23 @@
   }
 
   /** Everybody in turn, what changes after each, and who spots; for one bar. */
-  function turns(slot) {
-    const recipe = JSON.parse(slot.querySelector('.sh-dose-data').textContent);
-    const ready = [store.get('mine', isMine), ...others().people]
-      .map((me, place) => ({ name: ['me', 'B', 'C'][place], load: me && loads.make(recipe, me, site.lists) }))
+  function turns(slot, block, lists) {
+    const recipe = json(block);
+    const ready = [myself(), ...others().people]
+      .map((me, place) => ({ name: ['me', 'B', 'C'][place], load: me && loads.make(recipe, me, lists) }))
       .filter(({ load }) => load && load.grams > 0);
     if (ready.length < 2) return ['One bar: a number is missing for this lift.'];
     const { order, moves, most } = plan(ready.map(one => one.load.parts), +slot.dataset.sets);
     const lines = order.map((place, turn) => {
       const { name, load } = ready[place];
       const next = ready[order[(turn + 1) % order.length]];
-      const { off, on } = change(load.parts, next.load.parts);
-      const plates = (word, some) => some.length && `${word} ${words.joined(some, units)}`;
-      const what = [plates('off', off), plates('on', on)].filter(Boolean).join(', ');
+      const what = words.moves(change(load.parts, next.load.parts), units);
       return make('li', '', make('b', '', (name === 'me' ? 'Me: ' : name + ': ') +
         (recipe.x || recipe.e ? 'about ' : '') + words.amount(load, units)),
         ` ${words.made(load, units)}.`, make('br'),
         `Then for ${next.name}: ${what ? what + ' a side' : 'no change'}.`);
     });
-    const spot = document.querySelector(`[data-spot=${slot.getAttribute('aria-labelledby')}]`);
+    const spot = find(`[data-spot=${slot.getAttribute('aria-labelledby')}]`);
     return [
       make('b', '', 'One bar, in this order'), make('ol', '', ...lines),
       make('p', 'sh-note', `${moves} plates move on each side in ${slot.dataset.sets} sets each` +
@@ -77,7 +76,7 @@
     ];
   }
 
-  const clear = () => document.querySelectorAll('.sh-bar').forEach(old => old.remove());
+  const clear = () => all('.sh-bar').forEach(old => old.remove());
 
   function show() {
     clear();
@@ -91,14 +90,16 @@
       field.value = grams ? words.bare(grams, units) : '';
     }
     if (!people.length) return;
-    site.withLists(() => {
+    withLists(lists => {
       clear();
-      document.querySelectorAll('article[data-sets]').forEach(slot =>
-        slot.querySelector('.sh-dose-data').after(make('div', 'sh-bar', ...turns(slot))));
+      all('[data-sets]').forEach(slot => {
+        const block = find('.sh-dose-data', slot);
+        block.after(make('div', 'sh-bar', ...turns(slot, block, lists)));
+      });
     });
   }
 
-  form.addEventListener('submit', event => {
+  on(form, 'submit', event => {
     event.preventDefault();
     const people = [];
     const wrong = fields.find(field => {
@@ -117,11 +118,10 @@
     show();
     says.textContent = store.trouble() || 'See each bar below.';
   });
-  forget.addEventListener('click', () => {
+  on(forget, 'click', () => {
     store.remove('together');
     show();
     says.textContent = 'Forgotten.';
   });
-  form.parentNode.hidden = false;
   show();
 })(globalThis.strengthHandbook);

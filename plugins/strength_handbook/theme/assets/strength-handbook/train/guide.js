@@ -2,16 +2,8 @@
 (function (site) {
   'use strict';
 
-  const { train, mine } = site;
-  const { make } = mine;
+  const { train, dom: { make, button } } = site;
   const { clock } = train;
-
-  function button(words, run, name) {
-    const made = make('button', name, words);
-    made.type = 'button';
-    made.addEventListener('click', run);
-    return made;
-  }
 
   /** A button that is in or out, as `run` says. */
   function toggle(words, is, run) {
@@ -66,5 +58,5 @@
     }), word, track);
   }
 
-  train.guide = { button, signals, tempo };
+  train.guide = { signals, tempo };
 })(strengthHandbook);

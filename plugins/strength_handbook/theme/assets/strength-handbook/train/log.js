@@ -6,9 +6,10 @@
              sides, with top set and attempts; load as it stood on the page, '' if it did not
      effort  0 to 10, or null
      note    at most 60 letters */
-(function (train) {
+(function (site) {
   'use strict';
 
+  const { train, days } = site;
   const MOST = 60;
   const key = at => 'log/' + at;
 
@@ -26,13 +27,9 @@
 
   /** The value itself; `at` is a moment of the day. */
   function make(at, sets, effort, note) {
-    const date = new Date(at);
-    const day = [date.getFullYear(), date.getMonth() + 1, date.getDate()];
-    return {
-      day: day.map(one => String(one).padStart(2, '0')).join('-'),
-      sets, effort, note: note.trim().slice(0, MOST),
-    };
+    const day = days.iso(days.number(new Date(at)));
+    return { day, sets, effort, note: note.trim().slice(0, MOST) };
   }
 
   train.log = { MOST, key, counted, make };
-})(strengthHandbook.train);
+})(strengthHandbook);

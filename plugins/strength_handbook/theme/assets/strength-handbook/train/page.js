@@ -3,11 +3,10 @@
 (function (site) {
   'use strict';
 
-  const { train, mine } = site;
+  const { train, dom: { find, all, make } } = site;
   let away = [];
 
-  const article = order =>
-    document.getElementById('slot-' + order.toLowerCase()).closest('article');
+  const article = order => find('#slot-' + order.toLowerCase()).closest('article');
 
   /** Takes a part off the page, if there is one, and remembers its place. */
   function borrow(part) {
@@ -24,10 +23,10 @@
     away = [];
   }
 
-  const panel = order => article(order).querySelector('div.sh-mine');
-  const drawers = (order, title = '') => [...article(order).querySelectorAll(':scope > details')]
+  const panel = order => find('div.sh-mine', article(order));
+  const drawers = (order, title = '') => all(':scope > details', article(order))
     .filter(one => one.firstElementChild.textContent.startsWith(title));
-  const texts = (part, select) => [...part.querySelectorAll(select)].map(one => one.textContent);
+  const texts = (part, selector) => all(selector, part).map(one => one.textContent);
 
   /** A line of the member's own steps, in pieces; empty where the page has none. */
   function ownLine(order, title, between) {
@@ -45,8 +44,8 @@
   /** Chalk strokes for the sets; the words beside them say the same. */
   function tally(list, { marks, at }) {
     const now = list[at];
-    const drawn = mine.make('span', 'sh-train-tally', ...list.map((step, place) =>
-      step.last && step.o === now.o && mine.make('i', 'is-' + (marks[place] ||
+    const drawn = make('span', 'sh-train-tally', ...list.map((step, place) =>
+      step.last && step.o === now.o && make('i', 'is-' + (marks[place] ||
         (step.n === now.n && step.kind === now.kind ? 'now' : 'open')))));
     drawn.setAttribute('aria-hidden', 'true');
     return drawn;

@@ -1,17 +1,16 @@
 /* Session mode: one exercise at a time, over the page of its session.
 
-   Kept while it runs, as train/now: {page: the session's data, acts: what was tapped, ticks, last:
+   Kept while it runs, as train/<session>: {page: the session's data, acts: what was tapped, ticks, last:
    when}. Everything follows from the taps and the time, so that a locked phone or a page that is
    read again shows the right rest. A second member on the phone would be a second such value. */
 (function (site) {
   'use strict';
 
-  const { train, store, mine } = site;
-  const { make } = mine;
+  const { train, store } = site;
+  const { find, on, make, link, button, json } = site.dom;
   const { page, walk, steps, clock, log, guide } = train;
-  const { button } = guide;
   const HASH = '#train';
-  const NOW = 'train/now';
+  const now = () => 'train/' + app.data.at; // each session has its own
   const SIGNALS = 'train/signals';
   const LONGEST = 12 * 3600 * 1000;
   const SLIP = 300; // milliseconds in which a second tap is none
@@ -29,21 +28,21 @@
   }
 
   app.keepNow = () =>
-    keep(NOW, { page: app.text, acts: app.acts, ticks: app.ticks, last: Date.now() });
+    keep(now(), { page: app.text, acts: app.acts, ticks: app.ticks, last: Date.now() });
   app.keepSignals = () => keep(SIGNALS, app.on);
 
   const isNow = value => value.acts.every(Array.isArray) && Array.isArray(value.ticks);
 
   /** What was kept of this very page, if it is not too old. */
   function kept() {
-    const found = store.get(NOW, isNow);
+    const found = store.get(now(), isNow);
     const fits = found && found.page === app.text && found.acts.length + found.ticks.length;
     return fits && Date.now() - found.last < LONGEST ? found : null;
   }
 
   function forget() {
     [app.acts, app.ticks] = [[], []];
-    store.remove(NOW);
+    store.remove(now());
   }
 
   /** One tap: kept and shown. */
@@ -161,16 +160,15 @@
     part.clock.setAttribute('role', 'timer');
     part.clock.append(part.word, part.figure);
     part.says.setAttribute('role', 'status');
-    const hurt = make('a', '', 'Somebody hurt?');
-    hurt.href = '#emergency';
     dialog.setAttribute('aria-labelledby', part.title.id);
     dialog.append(
-      make('div', 'sh-train-top', button('Leave', app.leave), hurt), part.clock, part.now,
+      make('div', 'sh-train-top', button('Leave', app.leave),
+        link('#emergency', 'Somebody hurt?')), part.clock, part.now,
       make('div', 'sh-train-bar', part.trouble, make('div', 'sh-train-row', part.other, part.main),
         make('div', 'sh-train-row', part.undo, button('Late? Other order?', () => app.show('plan')))),
       part.more, part.says);
-    dialog.addEventListener('click', () => clock.wake(app.on));
-    dialog.addEventListener('close', closed);
+    on(dialog, 'click', () => clock.wake(app.on));
+    on(dialog, 'close', closed);
     opener.after(dialog);
   }
 
@@ -204,36 +202,32 @@
     else if (dialog.open) dialog.close();
   }
 
-  /** Puts the button on a session's page. */
-  train.start = () => {
-    const block = document.querySelector('.sh-train-data');
-    app.text = block.textContent;
-    app.data = JSON.parse(app.text);
-    const { slots } = app.data;
-    app.slots = Object.fromEntries(slots.map(slot => {
-      const own = page.article(slot.o);
-      const [[name], [tempo]] = [page.texts(own, 'h2 a'), page.texts(own, 'p.sh-dose .sh-tempo')];
-      return [slot.o, { ...slot, name, tempo }];
-    }));
-    app.list = steps.list(slots, document.querySelector('#warm-up + ol'));
-    views = train.views(app);
-    opener = button('', () => {
-      location.hash = HASH;
-      history.replaceState({ train: true }, '');
-      enter();
-    }, 'sh-train-open');
-    block.after(opener);
-    build();
-    label();
-    // Loads that come while it is open.
-    watch = new MutationObserver(() => dialog.open && app.view === 'step' && app.show('step'));
-    slots.forEach(({ o }) => watch.observe(page.article(o), { childList: true }));
-    byAddress();
-  };
-
-  train.start();
-  addEventListener('hashchange', byAddress);
-  document.addEventListener('visibilitychange', () => {
+  /* The button on the session's page. */
+  const block = find('.sh-train-data');
+  app.text = block.textContent;
+  app.data = json(block);
+  const { slots } = app.data;
+  app.slots = Object.fromEntries(slots.map(slot => {
+    const own = page.article(slot.o);
+    const [[name], [tempo]] = [page.texts(own, 'h2 a'), page.texts(own, 'p.sh-dose .sh-tempo')];
+    return [slot.o, { ...slot, name, tempo }];
+  }));
+  app.list = steps.list(slots, find('#warm-up + ol'));
+  views = train.views(app);
+  opener = button('', () => {
+    location.hash = HASH;
+    history.replaceState({ train: true }, '');
+    enter();
+  }, 'sh-train-open');
+  block.after(opener);
+  build();
+  label();
+  // Loads that come while it is open.
+  watch = new MutationObserver(() => dialog.open && app.view === 'step' && app.show('step'));
+  slots.forEach(({ o }) => watch.observe(page.article(o), { childList: true }));
+  byAddress();
+  on(globalThis, 'hashchange', byAddress);
+  on(document, 'visibilitychange', () => {
     if (!dialog.open || document.hidden) return;
     tick();
     stayAwake();

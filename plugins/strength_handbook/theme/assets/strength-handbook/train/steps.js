@@ -43,7 +43,7 @@
   function list(slots, warmUp) {
     const groups = [];
     slots.forEach((slot, place) => {
-      if (place && slots[place - 1].o[0] === slot.o[0]) groups[groups.length - 1].push(slot);
+      if (place && slots[place - 1].o[0] === slot.o[0]) groups.at(-1).push(slot);
       else groups.push([slot]);
     });
     return [...(warmUp ? [{ kind: 'warm', o: '' }] : []), ...groups.flatMap(group),

@@ -3,10 +3,8 @@
 (function (site) {
   'use strict';
 
-  const { train, mine } = site;
-  const { make } = mine;
-  const { page, walk, steps, log } = train;
-  const { button, tempo } = train.guide;
+  const { train, dom: { find, on, make, button, some } } = site;
+  const { page, walk, steps, log, guide } = train;
   const line = (words, name) => words && make('p', name, words);
 
   train.views = app => {
@@ -17,11 +15,9 @@
     /** Lines to tick off; ticks are kept. */
     function tickList(lines) {
       return make('ul', 'sh-train-ticks', ...lines.map((words, number) => {
-        const box = make('input');
         const name = `${app.now.at}.${number}`;
-        box.type = 'checkbox';
-        box.checked = app.ticks.includes(name);
-        box.addEventListener('change', () => {
+        const box = make('input', { type: 'checkbox', checked: app.ticks.includes(name) });
+        on(box, 'change', () => {
           app.ticks = app.ticks.filter(one => one !== name).concat(box.checked ? name : []);
           app.keepNow();
         });
@@ -32,7 +28,7 @@
     function warm() {
       done('Warm-up done');
       return {
-        head: [document.getElementById('warm-up').firstChild.textContent],
+        head: [find('#warm-up').firstChild.textContent],
         inside: [tickList(page.texts(document, '#warm-up + ol > li'))],
       };
     }
@@ -64,7 +60,7 @@
       const slot = app.slots[o];
       const own = page.article(o);
       const copy = select => {
-        const found = own.querySelector(select);
+        const found = find(select, own);
         return found && found.cloneNode(true);
       };
       const words = doneWords(step);
@@ -73,11 +69,11 @@
       if (words === 'Next load') app.beside('Set done', () => app.act('set', now.at));
       const [load] = page.ownLine(o, 'Strips', ' → ').slice(part - 1);
       const panel = page.borrow(page.panel(o));
-      const mySteps = panel && page.borrow(panel.querySelector('details'));
+      const mySteps = panel && page.borrow(find('details', panel));
       const drawers = page.drawers(o).map(page.borrow);
       const [inWords, ...notes] = page.texts(own, ':scope > .sh-words');
       // The load in a panel that asks for today's top is the one after it.
-      const topField = own => (step.kind === 'top' && own && own.querySelector('input')
+      const topField = own => (step.kind === 'top' && own && find('input', own)
         ? make('div', 'sh-train-before', own) : own);
       const [floor, cap] = step.open || [];
       return {
@@ -88,8 +84,9 @@
           copy('.sh-setup'),
           floor && line(`At least ${floor}${cap ? `, at most ${cap}` : ''}. You count.`, 'sh-train-part'),
           parts > 1 && line(step.strip ? load : `Now ${step.reps}`, 'sh-train-part'),
-          topField(panel) || copy('.sh-heavy-line') || drawers.shift(),
-          slot.tempo && tempo(app, slot),
+          topField(panel),
+          copy('.sh-heavy-line') || (!panel && drawers.shift()),
+          slot.tempo && guide.tempo(app, slot),
           copy('.sh-voice'),
           line(slot.x, 'sh-train-stop'),
           ...notes.map(one => line(one)),
@@ -101,16 +98,16 @@
     function end() {
       const sets = log.counted(app.list, app.now.marks);
       const efforts = make('div', 'sh-train-efforts', ...[...Array(11).keys()].map(value => {
-        const box = Object.assign(make('input'), { type: 'radio', name: 'sh-effort', value });
+        const box = make('input', { type: 'radio', name: 'sh-effort', value });
         return make('label', '', box, make('span', '', String(value)));
       }));
-      const note = Object.assign(make('input'), { maxLength: log.MOST, autocomplete: 'off' });
+      const note = make('input', { maxLength: log.MOST, autocomplete: 'off' });
       app.bar(['Keep it on this phone', () => {
-        const chosen = efforts.querySelector(':checked');
+        const chosen = find(':checked', efforts);
         app.finish(sets, chosen ? Number(chosen.value) : null, note.value);
       }]);
       return {
-        head: [document.querySelector('.sh-foot').textContent.split('.')[0]],
+        head: [find('.sh-foot').textContent.split('.')[0]],
         inside: [
           make('ul', 'sh-train-list', ...Object.entries(sets).map(([order, one]) =>
             make('li', '', `${called(order)}: ${one.done} of ${one.of}`))),
@@ -123,7 +120,7 @@
     /** Late, or another order. */
     function plan() {
       const { list, now } = app;
-      const [late] = page.texts(document, '.sh-late');
+      const late = page.texts(document, '.sh-late').find(one => one.startsWith('Late? '));
       app.bar(['Back', () => app.show('step')]);
       const row = ([order, one]) => {
         const own = [...list.keys()].filter(place => list[place].o === order);
@@ -160,7 +157,7 @@
       return { head: ['Kept on this phone.'], inside: [] };
     }
 
-    const whole = () => [app.step.o && called(app.step.o), steps.name(app.step)].filter(Boolean).join(', ');
+    const whole = () => some(', ', app.step.o && called(app.step.o), steps.name(app.step));
 
     return { warm, up, top: set, set, end, plan, ask, kept, whole };
   };

@@ -51,7 +51,7 @@
           (what === 'set' && sameSet(one, list[which]) && one.side === list[which].side);
         const mine = [...list.keys()].filter(place => ends(list[place]));
         for (const place of mine) marks[place] = 'done';
-        const step = list[mine[mine.length - 1]];
+        const step = list[mine.at(-1)];
         if (started) began = started + (step.work ? READY : 0);
         else if (chained(step, rest)) began = rest.until;
         rest = restAfter(step, when, began);
@@ -60,7 +60,7 @@
       } else {
         const [from, to] = what === 'in' ? ['out', undefined] : [undefined, 'out'];
         const mine = [...list.keys()].filter(one => list[one].o === which && marks[one] === from);
-        const last = list[mine[mine.length - 1]];
+        const last = list[mine.at(-1)];
         for (const one of mine) if (what !== 'less' || sameSet(list[one], last)) marks[one] = to;
         if (marks[at]) go(next(list, marks, at));
         else if (list[at].kind === 'end') go(next(list, marks, -1));
@@ -81,7 +81,7 @@
   function undo(actions) {
     const left = actions.slice(0, -1);
     // What the clock ended would end again at once.
-    if (left.length && left[left.length - 1][0] === 'start') left.pop();
+    if (left.length && left.at(-1)[0] === 'start') left.pop();
     return left;
   }
 
