@@ -516,3 +516,24 @@ def test_what_is_tapped_is_large_enough(phone: Callable[..., Opened], kind: str)
         one => { const box = one.getBoundingClientRect(); return box.height && box.height < 44; }
     ).map(one => one.outerHTML)"""
     assert page.evaluate(find) == []
+
+
+def test_the_first_three_answers_are_on_the_first_screen(phone: Callable[..., Opened]) -> None:
+    opened = phone()
+    page = opened.go(LIFT)
+    keep_numbers(page)
+    page.reload()
+    button = page.get_by_role("button", name="Train this session")
+    expect(button).to_be_visible()
+    # What the third exercise is: on the session's page.
+    expect(page.get_by_role("link", name="B2 Step-down")).to_be_in_viewport(ratio=1)
+    button.tap()
+    past_the_ramp(page)
+    # Which plates, and how fast down: in session mode, above the buttons.
+    bar = screen(page).locator(".sh-train-main").bounding_box()
+    assert bar is not None
+    for words in ("107.5 kg", "trap bar 25 + 25", "Five seconds down, one second still, up fast."):
+        place = screen(page).get_by_text(words).first.bounding_box()
+        assert place is not None
+        assert place["y"] >= 0
+        assert place["y"] + place["height"] <= bar["y"], words

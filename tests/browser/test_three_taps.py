@@ -37,7 +37,7 @@ def test_the_same_without_scripts(phone: Callable[..., Opened]) -> None:
 
 def test_the_exercise_opens_at_this_week(phone: Callable[..., Opened]) -> None:
     page = phone().go("winter/week-03/a-lift/")
-    page.get_by_role("link", name="Trap-bar deadlift").first.tap()
+    page.locator("article h2 a", has_text="Trap-bar deadlift").tap()
     expect(page.get_by_role("heading", level=1)).to_have_text("Trap-bar deadlift")
     open_weeks = page.locator("details.sh-week[open] > summary")
     expect(open_weeks).to_have_count(1)
@@ -49,7 +49,7 @@ def test_the_exercise_opens_at_this_week(phone: Callable[..., Opened]) -> None:
 def test_cues_doors_and_faults_are_two_taps_away(phone: Callable[..., Opened], name: str) -> None:
     page = phone().go("")
     page.get_by_role("link", name="Week 2, Descend, Thu").tap()
-    page.get_by_role("link", name="Yoke-bar box squat").first.tap()
+    page.locator("article h2 a", has_text="Yoke-bar box squat").tap()
     expect(page.get_by_role("heading", name=name, exact=True)).to_be_attached()
 
 

@@ -1,11 +1,11 @@
 """Twelve moments of a member with a phone, each answered in at most three taps from home."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 
 import pytest
-from playwright.sync_api import Locator, Page, expect
+from playwright.sync_api import Browser, BrowserContext, Locator, Page, expect
 
-from phones import Opened
+from phones import Opened, Served, serving
 
 pytestmark = pytest.mark.browser
 
@@ -40,9 +40,31 @@ class Member:
         return drawer.first
 
 
-@pytest.fixture
-def member(phone: Callable[..., Opened]) -> Member:
-    return Member(phone())
+@pytest.fixture(scope="module")
+def cut_off(browser: Browser, served: Served) -> Iterator[tuple[BrowserContext, str]]:
+    """A phone that has seen the home page once; since then there is no signal. And its home."""
+    context = browser.new_context(viewport={"width": 360, "height": 740}, has_touch=True)
+    page = context.new_page()
+    with serving(served.folder.parent) as port:
+        home = f"http://localhost:{port}/{served.folder.name}/"
+        page.goto(home)
+        expect(page.locator("#sh-kept")).to_contain_text("Kept on this phone", timeout=60_000)
+    page.close()
+    yield context, home
+    context.close()
+
+
+@pytest.fixture(params=["with a signal", "cut off, slow phone"])
+def member(request: pytest.FixtureRequest, phone: Callable[..., Opened]) -> Iterator[Member]:
+    if request.param == "with a signal":
+        yield Member(phone())
+        return
+    context, home = request.getfixturevalue("cut_off")
+    page = context.new_page()
+    slow = context.new_cdp_session(page)
+    slow.send("Emulation.setCPUThrottlingRate", {"rate": 4})
+    yield Member(Opened(page, home))
+    page.close()
 
 
 def test_1_what_is_the_third_exercise(member: Member) -> None:
@@ -65,7 +87,7 @@ def test_3_how_fast_down_and_do_i_pause(member: Member) -> None:
 
 def test_4_where_do_the_safeties_go(member: Member) -> None:
     member.open_session("Week 3, Descend, Thu")
-    member.tap(member.page.get_by_role("link", name="Yoke-bar box squat").first)
+    member.tap(member.page.locator("article h2 a", has_text="Yoke-bar box squat"))
     expect(member.page.locator("dt", has_text="Safeties")).to_be_visible()
 
 
@@ -91,7 +113,7 @@ def test_7_my_partner_is_40_kg_stronger(member: Member) -> None:
 def test_8_i_am_alone_tonight(member: Member) -> None:
     member.open_session("Week 3, Descend, Thu")
     expect(member.page.get_by_role("heading", name="Alone tonight?")).to_be_visible()
-    member.tap(member.page.get_by_role("link", name="Standing press").first)
+    member.tap(member.page.locator("article h2 a", has_text="Standing press"))
     expect(member.page.locator("dt", has_text="Alone?")).to_be_visible()
 
 

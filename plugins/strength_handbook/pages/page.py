@@ -30,6 +30,7 @@ class Page:
         in_nav: stands in the sidebar; other pages are reached from lists.
         parent: uri of the page above it, for the breadcrumbs; empty for the top.
         boost: weight in the search.
+        jumps: it begins with links to its own parts; no table of contents stands beside it.
     """
 
     uri: str
@@ -41,6 +42,7 @@ class Page:
     in_nav: bool = False
     parent: str = ""
     boost: float = 1.0
+    jumps: bool = False
 
     @property
     def url(self) -> str:

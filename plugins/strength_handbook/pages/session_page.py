@@ -106,6 +106,7 @@ def session_page(
         description=f"{program.program.program}, week {week.week}: {session.session.purpose}",
         parent=week_uri(program, week.week),
         boost=1.5,
+        jumps=True,
     )
 
 

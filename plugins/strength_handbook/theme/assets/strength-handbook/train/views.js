@@ -87,6 +87,7 @@
           topField(panel),
           copy('.sh-heavy-line') || (!panel && drawers.shift()),
           slot.tempo && guide.tempo(app, slot),
+          slot.tempo && line(/[^.]*down[^.]*\./.exec(inWords)),
           copy('.sh-voice'),
           line(slot.x, 'sh-train-stop'),
           ...notes.map(one => line(one)),
