@@ -26,6 +26,6 @@
     // Session mode moves the drawer, not the block.
     const block = find('.sh-dose-data', drawer.parentNode);
     drawer.hidden = !mine.me();
-    on(drawer, 'toggle', () => drawer.open && mine.withLists(lists => fill(drawer, block, lists)));
+    on(drawer, 'toggle', () => drawer.open && mine.me() && mine.withLists(lists => fill(drawer, block, lists)));
   });
 })(globalThis.strengthHandbook);
