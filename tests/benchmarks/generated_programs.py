@@ -71,7 +71,9 @@ def _exercise(data: Data, variant: int) -> Data:
 def _program(source: Path, target: Path, number: int, variants: int) -> None:
     program = _read(source / "program.yml")
     title = f"{program['program']} {number + 1}"
-    _write(target / "program.yml", program | {"program": title})
+    # One pair at a time: the floor is not what is measured, and nothing is accepted.
+    alone = {"group": {"members": 2, "sharing": 2}, "accepted": []}
+    _write(target / "program.yml", program | {"program": title} | alone)
     wave = _read(min(source.glob("1-*.yml")))
     for index, name in enumerate(WAVES):
         shift = index * WEEKS_IN_WAVE
@@ -79,6 +81,7 @@ def _program(source: Path, target: Path, number: int, variants: int) -> None:
         sessions = {
             key: session
             | {
+                "rotate": [],
                 "slots": [
                     _slot(slot, shift, -(index + number / 2), (place + index + number) % variants)
                     for place, slot in enumerate(session["slots"][:most])
