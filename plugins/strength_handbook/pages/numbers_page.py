@@ -1,7 +1,7 @@
 """How the numbers are made: every formula, the house rules, and what is not computed."""
 
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from typing import Any
 
 from strength_handbook.calc.registry import Formula, all_formulas
@@ -12,7 +12,9 @@ from strength_handbook.calc.repetitions import (
     UNCONFIRMED_REPS,
 )
 from strength_handbook.model.book import Book
-from strength_handbook.model.house_rules import RULES
+from strength_handbook.model.house_rules import COMPUTING
+from strength_handbook.model.rule_kind import RuleKind
+from strength_handbook.model.thresholds import FAMILIES
 from strength_handbook.pages.page import Heading, Page
 from strength_handbook.pages.render import render
 from strength_handbook.plan.worked import Worked
@@ -93,7 +95,8 @@ def numbers_page(worked: Worked) -> Page:
             ],
             "chart_source": sentence(_entry(listed, "percent_for_reps").source),
             "trusted": (f"{TRUSTED_ABOVE_PERCENT:g}", f"{TRUSTED_BELOW_REPS:g}"),
-            "rules": _rules(book),
+            "rules": _rules(book, COMPUTING),
+            "checks": [(title, _rules(book, limits)) for title, limits in FAMILIES.items()],
             "owner": book.rules.owner,
             "date": book.rules.date,
             "not_computed": NOT_COMPUTED,
@@ -172,7 +175,7 @@ def _limits(low: float, high: float) -> str:
     return f"{low:g} to {high:g}".replace("-", "−")
 
 
-def _rules(book: Book) -> list[dict[str, Any]]:
+def _rules(book: Book, kinds: Mapping[str, RuleKind]) -> list[dict[str, Any]]:
     own = book.rules.rules
     return [
         {
@@ -184,5 +187,5 @@ def _rules(book: Book) -> list[dict[str, Any]]:
             "why": own[slug].why if slug in own else None,
             "source": kind.source,
         }
-        for slug, kind in RULES.items()
+        for slug, kind in kinds.items()
     ]
