@@ -31,7 +31,10 @@
     const { color, index } = kept();
     const set = color && color.media !== '(prefers-color-scheme)';
     const scheme = set ? color.scheme : dark.matches ? 'slate' : 'default';
+    /* At once: colours half-way between light and dark can't be read. */
+    document.body.setAttribute('data-md-color-switching', '');
     document.body.setAttribute('data-md-color-scheme', scheme);
+    setTimeout(() => document.body.removeAttribute('data-md-color-switching'));
     const current = options[index] || options[0];
     for (const option of options) {
       option.checked = option === current;
