@@ -1,10 +1,7 @@
 """The coach's pages in a browser: on a phone, to screen readers, and on one sheet of paper."""
 
-import functools
 import re
-import threading
 from collections.abc import Iterator
-from http.server import SimpleHTTPRequestHandler, ThreadingHTTPServer
 from pathlib import Path
 from typing import Literal
 
@@ -14,6 +11,7 @@ from playwright.sync_api import Browser
 
 import books
 import demo
+from phones import serving
 from strength_handbook.pages.coach_sheet import sheet_page
 from strength_handbook.plan.work_out import work_out
 from strength_handbook.reading.book import read_book
@@ -25,11 +23,6 @@ A4_ACROSS = (842, 595)
 """A4 in points: 297 × 210 mm at 72 to the inch (ISO 216)."""
 
 
-class _Quiet(SimpleHTTPRequestHandler):
-    def log_message(self, format: str, *args: object) -> None:  # noqa: A002  # the base's name
-        pass
-
-
 @pytest.fixture(scope="module")
 def drafts(tmp_path_factory: pytest.TempPathFactory) -> Iterator[tuple[str, list[str]]]:
     """Address of the demo as `mkdocs serve` shows it, and those of the coach's pages."""
@@ -37,11 +30,8 @@ def drafts(tmp_path_factory: pytest.TempPathFactory) -> Iterator[tuple[str, list
     found = sorted(
         path.parent.relative_to(folder).as_posix() + "/" for path in folder.glob("coach/**/*.html")
     )
-    handler = functools.partial(_Quiet, directory=str(folder))
-    with ThreadingHTTPServer(("127.0.0.1", 0), handler) as server:
-        threading.Thread(target=server.serve_forever, daemon=True).start()
-        yield f"http://127.0.0.1:{server.server_port}/", found
-        server.shutdown()
+    with serving(folder) as port:
+        yield f"http://127.0.0.1:{port}/", found
 
 
 @pytest.mark.parametrize("scheme", ["light", "dark"])

@@ -9,6 +9,7 @@ from strength_handbook.reading.explanation import Explanation
 from strength_handbook.review import checks
 from strength_handbook.review.check import Check, Family
 from strength_handbook.review.desk import Desk
+from strength_handbook.review.echoes import weeks_together, without_echoes
 from strength_handbook.review.finding import Finding, Reported
 from strength_handbook.review.typed import typed_lines
 
@@ -30,14 +31,15 @@ CHECKS: dict[str, Check] = {
 def review(desk: Desk, only: Iterable[Check] = tuple(CHECKS.values())) -> list[Finding]:
     """Everything the checks find, in order of families and files.
 
-    Findings of one check at one place are one finding, for all their weeks together.
+    What is only the echo of a slip of the keyboard is left out. Findings of one check at one place,
+    or with the same words about one slot, are one finding for all their weeks together.
     """
+    found = (finding for one in only for finding in one.run(one, desk))
     merged: dict[tuple[object, ...], Finding] = {}
-    for one in only:
-        for finding in one.run(one, desk):
-            key = (finding.slug, finding.severity, finding.program, finding.spot.place,
-                   finding.at.what)  # fmt: skip
-            merged[key] = merged[key].and_also(finding) if key in merged else finding
+    for finding in weeks_together(without_echoes(desk, found)):
+        key = (finding.slug, finding.severity, finding.program, finding.spot.place,
+               finding.at.what)  # fmt: skip
+        merged[key] = merged[key].and_also(finding) if key in merged else finding
     return sorted(merged.values(), key=_order)
 
 

@@ -7,7 +7,6 @@ from enum import StrEnum
 from strength_handbook.model.rule_kind import COMMON
 from strength_handbook.reading.problem import Severity
 from strength_handbook.review.desk import Desk, WeekAt
-from strength_handbook.review.echoes import weeks_together, without_echoes
 from strength_handbook.review.finding import At, Change, Finding, Spot
 
 
@@ -93,16 +92,5 @@ def check(
     rules: tuple[str, ...] = (),
     source: str = COMMON,
 ) -> Callable[[Run], Check]:
-    """Make a check of a function; the catalogue finds it in its module by itself.
-
-    What is only the echo of a slip of the keyboard is left out, and the same words about one slot
-    in several weeks are one finding.
-    """
-
-    def make(run: Run) -> Check:
-        def once(this: "Check", desk: Desk) -> Iterator[Finding]:
-            yield from weeks_together(without_echoes(desk, run(this, desk)))
-
-        return Check(slug, family, severity, what, why, rules, source, once)
-
-    return make
+    """Make a check of a function; the catalogue finds it in its module by itself."""
+    return lambda run: Check(slug, family, severity, what, why, rules, source, run)
