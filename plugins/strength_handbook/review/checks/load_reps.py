@@ -120,9 +120,10 @@ def reps_impossible(this: Check, desk: Desk) -> Iterator[Finding]:
         if dose.last_set is not None:
             asked.append(("last-set", dose.last_set.floor, float(dose.last_set.rir)))
         for part, reps, left in asked:
-            if reps is None or reps + left <= possible + over:
+            allowed = min(possible + over, far * possible)
+            if reps is None or reps + left <= allowed:
                 continue
-            most = math.floor(min(possible + over, far * possible) - left + 1e-9)
+            most = math.floor(allowed - left + 1e-9)
             keys = ("last-set",) if part == "last-set" else ("reps", "cluster")
             yield this.finds(
                 at, _asked(dose, reps, left, percent, possible), spot=at.spot_of(*keys),
