@@ -10,7 +10,7 @@ from collections.abc import Mapping
 from functools import cache
 from pathlib import Path
 
-from rcssmin import cssmin
+from minify_html import minify
 from rjsmin import jsmin
 
 _APART = ("train",)
@@ -19,7 +19,8 @@ _APART = ("train",)
 _LAST = ("views.js", "screen.js", "coach.css", "print.css")
 """What builds on others of its folder, or changes their rules, comes after them, in this order."""
 
-_SMALLER = {"js": (jsmin, ";\n"), "css": (cssmin, "\n")}
+_TAGS = {"js": "script", "css": "style"}
+"""Kinds of file, and in which tag a page would hold their text."""
 
 
 @cache
@@ -33,18 +34,26 @@ def bundled(folder: Path, *without: str) -> dict[str, str]:
     texts: dict[tuple[str, str], list[str]] = defaultdict(list)
     for path in sorted(folder.rglob("*.*"), key=_order):
         kind = path.suffix.removeprefix(".")
-        if kind in _SMALLER and path.name not in without:
+        if kind in _TAGS and path.name not in without:
             name = path.parent.name if path.parent.name in _APART else "handbook"
-            smaller, _ = _SMALLER[kind]
-            texts[name, kind].append(str(smaller(path.read_text(encoding="utf-8"))))
-    joined = {key: _SMALLER[key[1]][1].join(parts) for key, parts in texts.items()}
-    versions = {kind: _version(joined, kind) for kind in _SMALLER}
+            texts[name, kind].append(path.read_text(encoding="utf-8"))
+    joined = {(name, kind): _smaller(kind, parts) for (name, kind), parts in texts.items()}
+    versions = {kind: _version(joined, kind) for kind in _TAGS}
     return {f"{name}.{versions[kind]}.{kind}": text for (name, kind), text in joined.items()}
 
 
 def on_every_page(published: Mapping[str, str], kind: str) -> list[str]:
     """Names of what every page links: ``js`` or ``css``."""
     return [name for name in published if name.startswith("handbook.") and name.endswith(kind)]
+
+
+def _smaller(kind: str, parts: list[str]) -> str:
+    """One text of several: no comments, no indents, shorter ways to say the same."""
+    # The HTML minifier keeps a script's comments, so they go first.
+    text = ";\n".join(map(jsmin, parts)) if kind == "js" else "\n".join(parts)
+    start, end = f"<{_TAGS[kind]}>", f"</{_TAGS[kind]}>"
+    found = minify(start + text + end, minify_js=True, minify_css=True)
+    return found.removeprefix(start).removesuffix(end)
 
 
 def _version(joined: Mapping[tuple[str, str], str], kind: str) -> str:
