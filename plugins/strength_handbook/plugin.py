@@ -9,6 +9,7 @@ from collections.abc import Iterable
 from pathlib import Path
 from typing import Any, Literal
 
+from jinja2 import Environment
 from mkdocs.config import config_options as opt
 from mkdocs.config.base import Config
 from mkdocs.config.defaults import MkDocsConfig
@@ -27,7 +28,7 @@ from strength_handbook.pages.inserts import UnknownInsertError, fill_inserts
 from strength_handbook.pages.page import Page, Site
 from strength_handbook.pages.site import write_pages
 from strength_handbook.publish import offline
-from strength_handbook.publish.bundle import bundled, on_every_page
+from strength_handbook.publish.bundle import bundled, on_every_page, theme_styles
 from strength_handbook.publish.contents import anchors, contents_tree
 from strength_handbook.publish.front_matter import page_keys
 from strength_handbook.publish.handwritten import check_handwritten
@@ -158,6 +159,10 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
             files.append(File.generated(config, uri, content=""))
         config.nav = [page.uri]
         return files
+
+    def on_env(self, env: Environment, *, config: MkDocsConfig, files: Files) -> None:  # noqa: ARG002  # MkDocs' signature
+        """Tell `lean.html` the names of the theme's styles, which change with its version."""
+        env.globals["theme_styles"] = theme_styles(config.theme.dirs)
 
     def on_nav(self, nav: Navigation, *, config: MkDocsConfig, files: Files) -> Navigation:
         """The coach's chapter; previous, next and breadcrumbs, also for pages outside the sidebar.

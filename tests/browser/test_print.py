@@ -137,7 +137,7 @@ def test_a_session_is_two_sheets_of_a4_at_most(
 def test_a_session_on_paper_is_the_sheet_and_nothing_else(phone: Callable[..., Opened]) -> None:
     page = phone(width=720).go("winter/week-03/a-lift/")
     page.emulate_media(media="print")
-    for gone in (".md-header", ".md-footer", ".md-path", ".md-sidebar", ".sh-jump", ".sh-working"):
+    for gone in (".md-header", ".md-path", ".sh-jump", ".sh-menu", ".sh-working"):
         assert not page.locator(gone).locator("visible=true").count(), gone
     tables = page.locator(".sh-slot table")
     assert tables.count() >= 3

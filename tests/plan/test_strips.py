@@ -1,24 +1,28 @@
 """Strip sets: loads from what only comes off, repetitions as a range, and the bar in its rack."""
 
+from itertools import pairwise
 from pathlib import Path
 from typing import Any
 
 import pytest
 
-from books import KG_ROOM, exercise, plates, slot, slots_of, work
+from books import KG_ROOM, base, exercise, plates, slot, slots_of, work
 from strength_handbook.calc.plates import PlateSize, load_table
 from strength_handbook.model.methods import Strip
 from strength_handbook.plan.scales import Scale, Step
-from strength_handbook.plan.strips import Strips, scale_strip, slot_strips, strip_set, unit_strip
+from strength_handbook.plan.slot_strips import Strips, slot_strips, spread
+from strength_handbook.plan.strips import scale_strip, strip_set, unit_strip
 
 THREE = Strip(loads=3)
 P1 = {"P1": {"bodyweight": "72 kg", "bases": {}}}
 
 
-def strips(root: Path, dose: str, load: Any, room: Any = KG_ROOM, **more: Any) -> Strips:
+def strips(
+    root: Path, dose: str, load: Any, room: Any = KG_ROOM, bases: Any = None, **more: Any
+) -> Strips:
     worked = work(
-        root, room=room, lifters=P1, exercises={"lift": exercise(load=load, **more)},
-        sessions={"a": [slot("A", "lift", dose)]},
+        root, room=room, lifters=P1, bases=bases, exercises={"lift": exercise(load=load, **more)},
+        sessions={"a": [slot("A", "lift", dose, **({"base": "lift-1rm"} if bases else {}))]},
     )  # fmt: skip
     found = slot_strips(worked.book, slots_of(worked)["A"])
     assert found is not None
@@ -126,3 +130,35 @@ def test_a_bar_that_was_not_measured_is_held(tmp_path: Path) -> None:
     loads = strips(tmp_path, "strip 3 loads -20 % @ 60 kg", load, room).by_lifter["P1"]
     assert loads is not None
     assert [one.hold for one in loads] == [False, True, True]
+
+
+def test_everybody_finds_a_row_by_tested_value(tmp_path: Path) -> None:
+    bases = {"lift-1rm": base() | {"from": "60 kg", "to": "140 kg"}}
+    dose = "strip 3 loads -20 % @ 70 %"
+    found = strips(tmp_path, dose, {"kind": "bar", "bar": "bar"}, bases=bases)
+    assert found.by_best
+    assert [value for value, _ in found.rows] == [60_000, 80_000, 100_000, 120_000, 140_000]
+    # 70 % of 100 is 70; 56 and 44.8 are wanted, and both sides carry the same plates.
+    loads = dict(found.rows)[100_000]
+    assert loads is not None
+    assert [one.amount for one in loads] == [70_000, 55_000, 45_000]
+
+
+def test_without_a_tested_value_the_rows_go_by_first_load(tmp_path: Path) -> None:
+    room = {**KG_ROOM, "machines": {"press": {"name": "press", "to": 400, "by": 2}}}
+    load = {"kind": "machine", "machine": "press"}
+    found = strips(tmp_path, "strip 2 loads -20 %", load, room)
+    assert not found.by_best
+    assert [(first, [one.amount for one in loads or ()]) for first, loads in found.rows][-2:] == [
+        (358, [358, 286]), (400, [400, 320])
+    ]  # fmt: skip
+    # What is written needs no table.
+    assert not strips(tmp_path / "written", "strip 2 loads -20 % @ 120 units", load, room).rows
+
+
+@pytest.mark.parametrize("count", [0, 1, 9, 10, 11, 25, 200])
+def test_rows_are_few_even_and_reach_the_heaviest(count: int) -> None:
+    found = spread(range(count))
+    assert len(found) <= 10
+    assert not count or found[-1] == count - 1
+    assert len({after - before for before, after in pairwise(found)}) <= 1

@@ -75,7 +75,7 @@ def test_breadcrumbs_lead_from_an_exercise_to_the_list(demo_site: Path) -> None:
 
 
 def _neighbour(site: Path, address: str, which: str) -> str | None:
-    found = re.search(rf'<link rel="{which}" href="([^"]*)"', read(site, address))
+    found = re.search(rf'<(?:link|a) rel="{which}" href="([^"]*)"', read(site, address))
     if not found:
         return None
     path = (site / address / found[1]).resolve().relative_to(site.resolve()).as_posix()

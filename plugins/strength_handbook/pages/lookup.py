@@ -25,7 +25,7 @@ from strength_handbook.pages.load_html import load_line, strip_html, table_html
 from strength_handbook.pages.numbers import mass, percent
 from strength_handbook.pages.variable_html import example_note, help_words, variable_strip
 from strength_handbook.plan.help import takes_bands
-from strength_handbook.plan.strips import FIRST_REPS
+from strength_handbook.plan.slot_strips import FIRST_REPS
 from strength_handbook.plan.tables import base_strip, body_masses, loading_table, share_table
 from strength_handbook.plan.worked import WorkedSlot
 

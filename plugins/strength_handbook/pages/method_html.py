@@ -5,6 +5,7 @@ from functools import lru_cache
 
 from markupsafe import Markup
 
+from strength_handbook.pages.method_parts import without_examples
 from strength_handbook.pages.numbers import NBSP, count_word, mass, metres, percent
 from strength_handbook.pages.ramp_html import back_off_html, ladders_html, ramps_html
 from strength_handbook.pages.render import safe
@@ -78,6 +79,12 @@ def method_html(
         tuple(line for line in lines if line),
         tuple((title, safe(html)) for title, html in parts if html),
     )
+
+
+def brief(full: MethodHtml) -> MethodHtml:
+    """What a session page has of it; the example lifters stand on the exercise's page."""
+    parts = ((title, safe(without_examples(html))) for title, html in full.parts)
+    return MethodHtml(full.lines, tuple(parts))
 
 
 def _machine(plan: MachineSettings) -> str:

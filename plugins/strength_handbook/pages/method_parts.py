@@ -11,6 +11,8 @@ from strength_handbook.plan.loads import PlannedLoad
 
 _UNIT = re.compile(r"(?<=\d) (?=(?:(?:kg|lb|s|m)\b|%))")
 
+_EXAMPLES = re.compile(r'<div class="sh-examples">.*?</div>', re.DOTALL)
+
 
 def spaced(text: str) -> str:
     r"""Numbers stay with their units.
@@ -57,10 +59,21 @@ def listed(items: Iterable[str]) -> str:
     return "<ul>" + "".join(f"<li>{item}</li>" for item in items) + "</ul>"
 
 
-def by_lifter(lines: Iterable[tuple[str, str]]) -> str:
-    """A line for each example lifter; empty where there are none."""
+def by_lifter(lines: Iterable[tuple[str, str]], note: str = "") -> str:
+    """A line for each example lifter, and a note on them; empty where there are none."""
     items = [f"{escape(name)}: {text}" for name, text in lines]
-    return "<p>Examples:</p>" + listed(items) if items else ""
+    if not items:
+        return ""
+    return f'<div class="sh-examples"><p>Examples:</p>{listed(items)}{note}</div>'
+
+
+def without_examples(html: str) -> str:
+    """The same without the example lifters.
+
+    >>> without_examples("<p>Up.</p>" + by_lifter([("P1", "40")]) + "<p>Down.</p>")
+    '<p>Up.</p><p>Down.</p>'
+    """
+    return _EXAMPLES.sub("", html)
 
 
 def small_table(caption: str, heads: Sequence[str], rows: Iterable[Sequence[str]]) -> str:

@@ -37,13 +37,12 @@ def ramps_html(ramps: Ramps, scale: Scale | None, units: str) -> str:
         parts.append(
             small_table(f"Load × repetitions, {units}", ("your best", goal, "steps"), rows)
         )
-    parts += [
-        by_lifter(
-            (name, "; ".join(_ramp_step(step, units) for step in ramp))
-            for name, ramp in ramps.by_lifter.items()
-        ),
-        "" if scale is None else f'<p class="sh-note">In brackets: {per_side_head(scale)}.</p>',
+    note = "" if scale is None else f'<p class="sh-note">In brackets: {per_side_head(scale)}.</p>'
+    own = [
+        (name, "; ".join(_ramp_step(step, units) for step in ramp))
+        for name, ramp in ramps.by_lifter.items()
     ]
+    parts += [by_lifter(own, "" if ramps.everybody else note), note if ramps.everybody else ""]
     return "".join(parts)
 
 

@@ -7,7 +7,7 @@ from strength_handbook.pages.bar_html import apart_drawer, bar_attributes, bar_n
 from strength_handbook.pages.dose_text import in_words, notation
 from strength_handbook.pages.instead_html import door_rows, variant_rows
 from strength_handbook.pages.lookup import slot_lookup
-from strength_handbook.pages.method_html import method_html
+from strength_handbook.pages.method_html import brief, method_html
 from strength_handbook.pages.numbers import hours_minutes
 from strength_handbook.pages.page import Heading, Page, link, url_of
 from strength_handbook.pages.phone_html import dose_data
@@ -181,7 +181,7 @@ def _slot(
         "table": safe(found.table),
         "by_body": bool(found.by_body),
         "by_body_below": found.by_body_below,
-        "method": method_html(worked, program, week, session, slot),
+        "method": brief(method_html(worked, program, week, session, slot)),
         "doors": door_rows(worked, program, slot, url, examples=False),
         "mine": dose_data(worked, program, week, session, slot) + apart_drawer(worked, slot),
         "band": slot.reps_possible and reps_text(slot.reps_possible),

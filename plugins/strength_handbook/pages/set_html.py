@@ -13,11 +13,12 @@ from strength_handbook.pages.method_parts import (
     spaced,
     whole_mass,
 )
-from strength_handbook.pages.numbers import NBSP, count_word, mass, percent
+from strength_handbook.pages.numbers import NBSP, bare_mass, count_word, mass, percent
 from strength_handbook.plan.efforts import OpenSetPlan
 from strength_handbook.plan.progress import NextTarget
 from strength_handbook.plan.scales import Scale
-from strength_handbook.plan.strips import StripLoad, StripLoads, Strips
+from strength_handbook.plan.slot_strips import Strips
+from strength_handbook.plan.strips import StripLoad, StripLoads
 from strength_handbook.plan.worked import WorkedSlot
 
 
@@ -46,15 +47,26 @@ def strips_html(plan: Strips, scale: Scale | None, units: str) -> str:
     )
     if plan.settings:
         parts.append(f"<p>Settings: {' → '.join(f'{one.amount:g}' for one in plan.settings)}.</p>")
+    if plan.rows:
+        heads = ("your best" if plan.by_best else "first", "one after the other")
+        what = "settings" if scale is None else units
+        table = [
+            (f"{value:g}", " → ".join(f"{one.amount:g}" for one in loads or ()))
+            if scale is None
+            else (bare_mass(value, units), _strip(loads, scale, units))
+            for value, loads in plan.rows
+        ]
+        parts.append(small_table(f"Loads of a set, {what}", heads, table))
     parts.append(
         by_lifter((name, _strip(loads, scale, units)) for name, loads in plan.by_lifter.items())
     )
-    if any(one.hold for loads in plan.by_lifter.values() for one in loads or ()):
+    shown = [*plan.by_lifter.values(), *(loads for _, loads in plan.rows)]
+    if any(one.hold for loads in shown for one in loads or ()):
         parts.append(
             f"<p><b>Hold the bar</b> in the {escape(plan.rack)} while plates come off, or take "
             "both sides off together: one side alone could tip it.</p>"
         )
-    elif plan.rack and plan.by_lifter:
+    elif plan.rack and shown:
         parts.append("<p>One plate at a time, changing sides.</p>")
     return "".join(parts)
 
@@ -64,7 +76,7 @@ def _strip(loads: StripLoads | None, scale: Scale | None, units: str) -> str:
         return "what is here allows no such strips; take the next lighter load each time"
     on_bar = scale is not None and scale.kind == "bar"
     return " → ".join(
-        f"<b>{mass(one.amount, units)}</b>"
+        f"<b>{bare_mass(one.amount, units)}</b>"
         + (
             f" (off {plates_moved(one.off, units)}{' each side' if on_bar else ''})"
             if one.off

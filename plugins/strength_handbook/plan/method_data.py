@@ -11,7 +11,8 @@ from strength_handbook.plan.method_plan import MethodPlan, method_plan
 from strength_handbook.plan.progress import NextTarget, following_slot, next_target
 from strength_handbook.plan.ramps import Ramp, Ramps
 from strength_handbook.plan.scales import Scale, scale_for
-from strength_handbook.plan.strips import StripLoads, Strips
+from strength_handbook.plan.slot_strips import Strips
+from strength_handbook.plan.strips import StripLoads
 from strength_handbook.plan.top_sets import BackOffPlan, BackOffRow
 from strength_handbook.plan.variants import session_variants
 from strength_handbook.plan.worked import WorkedProgram, WorkedSession, WorkedSlot, WorkedWeek

@@ -28,7 +28,7 @@ from strength_handbook.plan.efforts import (
 )
 from strength_handbook.plan.ladder import Ladders, slot_ladders
 from strength_handbook.plan.ramps import Ramps, slot_ramps
-from strength_handbook.plan.strips import Strips, slot_strips
+from strength_handbook.plan.slot_strips import Strips, slot_strips
 from strength_handbook.plan.top_sets import BackOffPlan, back_off
 from strength_handbook.plan.worked import WorkedSession, WorkedSlot, WorkedWeek
 

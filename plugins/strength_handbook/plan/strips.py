@@ -1,8 +1,7 @@
 """Strip sets: loads by taking weight off, repetitions to expect, and the bar in its rack."""
 
 from collections import Counter
-from collections.abc import Mapping
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, replace
 from itertools import islice, pairwise
 
 from strength_handbook.calc.plates import LoadTable
@@ -13,25 +12,17 @@ from strength_handbook.calc.strip_reps import (
     K_GENERAL,
     K_LEG_PRESS,
     strip_rep_range,
-    strip_stage_range,
 )
-from strength_handbook.model.book import Book
-from strength_handbook.model.dose import StripSet as StripWork
 from strength_handbook.model.exercise import Exercise
-from strength_handbook.model.load import Setting
 from strength_handbook.model.loading import OnBar, OnMachine
 from strength_handbook.model.methods import Strip
 from strength_handbook.model.room import Bar, Plate, Rack, Room
 from strength_handbook.model.words import Pattern
 from strength_handbook.plan import tipover
-from strength_handbook.plan.scales import Scale, bar_table, unit_scale
-from strength_handbook.plan.worked import WorkedSlot
+from strength_handbook.plan.scales import Scale
 
 WINDOW = 5
 """A strip may miss what it should leave by so many points: plates come in few sizes."""
-
-FIRST_REPS = (8, 12)
-"""Repetitions on the first load where nothing says how heavy it is. Common practice, no source."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,31 +49,6 @@ class StripLoad:
 StripLoads = tuple[StripLoad, ...]
 
 
-@dataclass(frozen=True, eq=False)
-class Strips:
-    """The strip sets of one slot.
-
-    Attributes:
-        asked: as written.
-        aims: percent of the first load, with the repetitions that such strips give.
-        settings: settings of a machine, where the first one is written.
-        by_lifter: loads of each example lifter; None where the plates allow none.
-        rack: name of the rack the bar rests in, or empty.
-        first_reps: repetitions reckoned on the first load, fewest and most.
-        fewest: loads needed for the total of repetitions at least,
-        most: and at most; None where no total is set.
-    """
-
-    asked: Strip
-    aims: StripLoads
-    settings: StripLoads = ()
-    by_lifter: Mapping[str, StripLoads | None] = field(default_factory=dict)
-    rack: str = ""
-    first_reps: tuple[int, int] = FIRST_REPS
-    fewest: int | None = None
-    most: int | None = None
-
-
 def reps_constant(exercise: Exercise) -> float:
     """Repetitions constant of a lift: leg press and bench press have one of their own.
 
@@ -93,38 +59,6 @@ def reps_constant(exercise: Exercise) -> float:
     if isinstance(exercise.load, OnBar) and exercise.pattern is Pattern.HORIZONTAL_PUSH:
         return K_BENCH_PRESS
     return K_GENERAL
-
-
-def slot_strips(book: Book, slot: WorkedSlot) -> Strips | None:
-    """Loads and repetitions of a slot's strip sets; None where it has none."""
-    if not isinstance(slot.dose.work, StripWork):
-        return None
-    asked, k, load = slot.dose.work.strip, reps_constant(slot.exercise), slot.exercise.load
-    left = 100 - asked.drop
-    aims = with_reps(tuple(StripLoad(100 * (left / 100) ** n) for n in range(asked.loads)), k)
-    settings: StripLoads = ()
-    if isinstance(load, OnMachine) and isinstance(slot.dose.load, Setting):
-        exist = unit_scale(book.room, load)
-        settings = with_reps(unit_strip(exist, asked, slot.dose.load.value), k)
-    by_lifter: dict[str, StripLoads | None] = {}
-    rack = rack_of(book.room, slot.exercise)
-    for name, planned in slot.loads.items():
-        if planned.step is None or slot.scale is None:
-            by_lifter[name] = None
-        elif isinstance(load, OnBar):
-            table = bar_table(book.room, load)
-            loads = strip_set(table, asked, planned.step.grams, k)
-            if loads and rack:
-                loads = with_tip_check(book.room.bars[load.bar], rack, book.room.plates, loads)
-            by_lifter[name] = loads
-        else:
-            loads = scale_strip(slot.scale, asked, planned.step.grams, planned.body_g)
-            by_lifter[name] = loads and with_reps(loads, k, planned.body_g)
-    first = _first_reps(slot)
-    fewest, most = _loads_for_total(asked, first, k)
-    return Strips(
-        asked, aims, settings, by_lifter, rack.name if rack else "", first, fewest, most
-    )  # fmt: skip
 
 
 def strip_set(
@@ -223,27 +157,3 @@ def with_tip_check(bar: Bar, rack: Rack, plates: list[Plate], loads: StripLoads)
         replace(one, hold=any(pair.hold for pair in tuple(islice(pairs, len(one.off)))))
         for one in loads
     )
-
-
-def _first_reps(slot: WorkedSlot) -> tuple[int, int]:
-    """Repetitions on the first load: by its percentage, else the usual ones."""
-    band = slot.reps_possible
-    if band is None:
-        return FIRST_REPS
-    return max(1, round(band.low)), max(1, round(band.high))
-
-
-def _loads_for_total(
-    asked: Strip, first: tuple[int, int], k: float
-) -> tuple[int | None, int | None]:
-    """Loads until the total is reached, for those who do many repetitions and those who do few."""
-    if asked.total is None:
-        return None, None
-    left = 1 - asked.drop / 100
-    try:
-        return (
-            strip_stage_range(asked.total, first[1], left, k).fewest,
-            strip_stage_range(asked.total, first[0], left, k).most,
-        )
-    except OutOfRangeError:
-        return None, None

@@ -6,7 +6,7 @@ it, and one file packs better than several. Only what few pages need is a file o
 
 import hashlib
 from collections import defaultdict
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from functools import cache
 from pathlib import Path
 
@@ -45,6 +45,20 @@ def bundled(folder: Path, *without: str) -> dict[str, str]:
 def on_every_page(published: Mapping[str, str], kind: str) -> list[str]:
     """Names of what every page links: ``js`` or ``css``."""
     return [name for name in published if name.startswith("handbook.") and name.endswith(kind)]
+
+
+def theme_styles(folders: Iterable[str]) -> list[str]:
+    """Addresses of the theme's own style sheets: its names change with its version.
+
+    Args:
+        folders: where templates and assets come from, the theme's among them.
+    """
+    return [
+        path.relative_to(folder).as_posix()
+        for folder in folders
+        for kind in ("main", "palette")
+        for path in sorted(Path(folder).glob(f"assets/stylesheets/{kind}.*.min.css"))
+    ]
 
 
 def _smaller(kind: str, parts: list[str]) -> str:

@@ -16,12 +16,13 @@
   }
 
   /* Light, dark or as the phone is set; kept where the theme's own script looks for it. */
+  const KEPT = new URL('../..', document.currentScript.src).pathname + '.__palette';
   const dark = matchMedia('(prefers-color-scheme: dark)');
   const options = all('[data-md-component=palette] input');
 
   function kept() {
     try {
-      return __md_get('__palette') || {};
+      return JSON.parse(localStorage.getItem(KEPT)) || {};
     } catch {
       return {}; // blocked or spoilt storage
     }
@@ -46,7 +47,11 @@
     if (awake) return;
     const color = Object.fromEntries(['media', 'scheme', 'primary', 'accent'].map(part =>
       [part, option.getAttribute('data-md-color-' + part)]));
-    __md_set('__palette', { index, color });
+    try {
+      localStorage.setItem(KEPT, JSON.stringify({ index, color }));
+    } catch {
+      // blocked or full: the page stays as it is
+    }
     paint();
   }));
   on(dark, 'change', () => awake || paint());
