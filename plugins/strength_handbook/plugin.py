@@ -37,6 +37,7 @@ from strength_handbook.publish.sidebar import coach_chapter, fill_nav, reading_o
 from strength_handbook.publish.since import read_since
 from strength_handbook.publish.touch_up import (
     name_landmarks,
+    packed,
     problem_banner,
     problem_page,
     with_banner,
@@ -236,7 +237,8 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
     def on_post_page(self, output: str, *, page: MkDocsPage, config: MkDocsConfig) -> str:  # noqa: ARG002  # MkDocs' signature
         """The tables back in their places, names for screen readers, and the banner."""
         output = with_tables(output, self.tables.pop(page.file.src_uri, ()))
-        return self._touched_up(output)
+        output = self._touched_up(output)
+        return packed(output) if page.meta.get("packed") else output
 
     def on_post_build(self, *, config: MkDocsConfig) -> None:
         """The worker that keeps the site on a phone; not in serve, where pages change all day."""

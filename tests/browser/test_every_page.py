@@ -38,6 +38,7 @@ KINDS = {
     "cards of a wave": "cards/winter/brakes/",
     "cards of the room": "cards/room/",
     "my numbers": "my-numbers/",
+    "my log": "my-log/",
     "test day": "winter/test-day/",
     "missed": "winter/missed/",
     "coach page": "for-coaches/change-a-week/",
@@ -52,10 +53,15 @@ def addresses(folder: Path) -> list[str]:
     )
 
 
+@pytest.mark.parametrize("paper", [False, True], ids=["screen", "paper"])
 @pytest.mark.parametrize("scheme", ["light", "dark"])
 @pytest.mark.parametrize("kind", KINDS)
-def test_axe_finds_nothing(phone: Callable[..., Opened], kind: str, scheme: str) -> None:
+def test_axe_finds_nothing(
+    phone: Callable[..., Opened], kind: str, scheme: str, *, paper: bool
+) -> None:
     page = phone(scheme=scheme).go(KINDS[kind])
+    if paper:
+        page.emulate_media(media="print")
     page.evaluate("document.querySelectorAll('details').forEach(d => { d.open = true })")
     page.wait_for_timeout(100)
     found = Axe().run(page)

@@ -1,12 +1,15 @@
 """What a visit moves: the theme's script, search worker and index wait until they are needed."""
 
+import gzip
 from collections.abc import Callable
 
 from playwright.sync_api import expect
 
-from phones import Opened
+from phones import Opened, Served
 
 SESSION = "winter/week-03/a-lift/"
+MOST = {"usual page": 8_000, "any page": 9_000, "visit": 70_000}
+"""Bytes as they travel, compressed. The limits are our own."""
 LATER = ("bundle.", "search_index", "workers/search")
 
 
@@ -23,6 +26,30 @@ def test_a_session_page_asks_for_nothing_that_only_search_needs(
     field.press_sequentially("nordic", delay=50)
     expect(opened.page.locator(".md-search-result__link").first).to_contain_text("Nordic")
     assert any("search_index" in url for url in opened.requests)
+
+
+def _moved(data: bytes) -> int:
+    return len(gzip.compress(data, 9))
+
+
+def test_a_session_is_a_small_page(served: Served) -> None:
+    pages = served.folder.glob("winter/week-*/*/index.html")
+    sizes = sorted(_moved(page.read_bytes()) for page in pages)
+    assert len(sizes) > 30
+    assert sizes[-1] <= MOST["any page"]
+    assert sizes[3 * len(sizes) // 4] <= MOST["usual page"]
+
+
+def test_a_first_visit_to_a_session_is_light(phone: Callable[..., Opened]) -> None:
+    opened, bodies = phone(), {}
+    # The worker would fetch the whole handbook behind the page, which is another matter.
+    opened.page.add_init_script("delete Navigator.prototype.serviceWorker")
+    opened.page.on("response", lambda answer: bodies.update({answer.url: answer.body()}))
+    opened.go(SESSION)
+    opened.page.wait_for_load_state("networkidle")
+    assert any(url.endswith(".css") for url in bodies)
+    assert any("/train." in url for url in bodies)
+    assert sum(map(_moved, bodies.values())) <= MOST["visit"]
 
 
 def test_light_and_dark_are_switched_and_kept_without_the_theme_s_script(

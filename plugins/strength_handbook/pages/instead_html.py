@@ -4,6 +4,8 @@ from collections.abc import Iterable
 from dataclasses import replace
 from typing import Any
 
+from strength_handbook.model.exercise import Exercise
+from strength_handbook.model.loading import OnPivot
 from strength_handbook.pages.dose_text import notation
 from strength_handbook.pages.load_html import load_line
 from strength_handbook.pages.lookup import example_lines
@@ -44,7 +46,14 @@ def _row(worked: Worked, plan: DoorPlan, url: str, *, examples: bool) -> dict[st
         "note": _note(plan),
         "loads": safe(_loads(worked, plan)) if examples else "",
         "look_up": link(url, f"exercises/{plan.to}/#by-body-weight") if plan.look_up else "",
+        "look_up_words": _look_up_words(plan.exercise),
     }
+
+
+def _look_up_words(exercise: Exercise) -> str:
+    """What the other exercise's table has to offer."""
+    pivoted = isinstance(exercise.load, OnPivot) and exercise.load.start is None
+    return "Loads in the hands" if pivoted else "Starting loads"
 
 
 _AS_TODAY = ("position", "push", "pause", "range_", "breathe", "intent", "height", "note")

@@ -23,6 +23,8 @@ from strength_handbook.plan.worked import (
     WorkedWeek,
 )
 
+_OPEN_SET = "What the open set tells"
+
 
 @dataclass(frozen=True, slots=True)
 class MethodHtml:
@@ -60,7 +62,7 @@ def method_html(
         ("Steps of the test", plan.test and ladders_html(plan.test, slot.scale, units)),
         ("After today's top set", plan.back_off and back_off_html(plan.back_off, slot, units)),
         ("Strips", plan.strips and strips_html(plan.strips, slot.scale, units)),
-        ("What the open set tells", plan.open_set and open_set_html(plan.open_set, units)),
+        (_OPEN_SET, plan.open_set and open_set_html(plan.open_set, units)),
         ("What comes next", goal and next_html(goal, own, slot, units)),
     ]
     lines = (
@@ -82,9 +84,11 @@ def method_html(
 
 
 def brief(full: MethodHtml) -> MethodHtml:
-    """What a session page has of it; the example lifters stand on the exercise's page."""
-    parts = ((title, safe(without_examples(html))) for title, html in full.parts)
-    return MethodHtml(full.lines, tuple(parts))
+    """What a session page has of it: nothing that can wait until the exercise's page."""
+    parts = [(title, html) for title, html in full.parts if title != _OPEN_SET]
+    return MethodHtml(
+        full.lines, tuple((title, safe(without_examples(html))) for title, html in parts)
+    )
 
 
 def _machine(plan: MachineSettings) -> str:

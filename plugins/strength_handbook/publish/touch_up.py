@@ -9,6 +9,8 @@ import re
 from collections.abc import Sequence
 from html import escape
 
+from minify_html import minify
+
 from strength_handbook.checked import counted
 from strength_handbook.reading.problem import Problem
 
@@ -50,6 +52,17 @@ def without_gaps(html: str) -> str:
     if start < 0 or end < 0:
         return html
     return _GAP.sub("\n", html[:start]) + html[start:end] + _GAP.sub("\n", html[end:])
+
+
+def packed(html: str) -> str:
+    """The page in fewer letters, to the same effect: for those that are read with a bad signal.
+
+    Spaces between words go only where they are not seen: right inside a block such as a `<div>`.
+
+    >>> packed('<table><tr><td class="a">1</td> <td>2</td></tr></table> <p><b>x</b> <b>y</b></p>')
+    '<table><tr><td class=a>1<td>2</table><p><b>x</b> <b>y</b>'
+    """
+    return minify(html)
 
 
 def with_banner(html: str, banner: str) -> str:
