@@ -3,7 +3,7 @@
 import gzip
 from collections.abc import Callable
 
-from playwright.sync_api import expect
+from playwright.sync_api import Route, expect
 
 from phones import Opened, Served
 
@@ -86,3 +86,24 @@ def test_a_link_into_a_closed_drawer_opens_it(phone: Callable[..., Opened]) -> N
     inside = page.locator("details:not([open]) [id]").first.get_attribute("id")
     page = opened.go(f"exercises/trap-bar-deadlift/#{inside}")
     expect(page.locator(f"[id='{inside}']")).to_be_visible()
+
+
+def test_a_server_may_forbid_scripts_inside_pages(phone: Callable[..., Opened]) -> None:
+    opened = phone()
+
+    def strict(route: Route) -> None:
+        answer = route.fetch()
+        # The theme's icons are pictures within its styles.
+        rule = "default-src 'self'; img-src 'self' data:; object-src 'none'; base-uri 'none'"
+        headers = {**answer.headers, "content-security-policy": rule}
+        route.fulfill(response=answer, headers=headers)
+
+    opened.page.route("**/*", strict)
+    for address in (SESSION, "exercises/trap-bar-deadlift/", "winter/week-12/t-monday/"):
+        opened.go(address)
+        opened.page.wait_for_load_state("networkidle")
+    page = opened.go(SESSION)
+    page.get_by_role("button", name="Train this session").tap()
+    page.get_by_role("button", name="Warm-up done").tap()
+    expect(page.get_by_role("dialog")).to_contain_text("Trap-bar deadlift")
+    assert opened.complaints == []
