@@ -1,4 +1,4 @@
-"""The command `strength-handbook`: check, export, schema and new.
+"""The command `strength-handbook`: check, copy, export, schema and new.
 
 Exit codes: 0 all is well, 1 the files have errors, 2 the command was not used as it should be.
 """
@@ -15,6 +15,9 @@ from strength_handbook.checked import check_folder, counted, errors_in, shown_pa
 from strength_handbook.pages.site import write_pages
 from strength_handbook.publish.explained import UnknownSlugError, explained
 from strength_handbook.publish.export import ForeignFolderError, export
+from strength_handbook.publish.file_copy.assembling import NoIndexError
+from strength_handbook.publish.file_copy.building import FailedBuildError
+from strength_handbook.publish.file_copy.making import make_copy
 from strength_handbook.publish.json_schema import SCHEMAS, schema_text
 from strength_handbook.publish.report import as_json, as_lines, change_lines
 from strength_handbook.publish.report_screen import on_screen
@@ -71,6 +74,33 @@ def check(
         for line in as_lines(problems, shown_path(folder), accepted, changes):
             click.echo(line)
     raise SystemExit(1 if errors_in(problems) else 0)
+
+
+@main.command("copy")
+@click.argument("out", type=FOLDER, metavar="DIR")
+@click.option(
+    "--config", "-f", type=click.Path(dir_okay=False, path_type=Path), default=Path("mkdocs.yml"),
+    show_default=True, metavar="FILE", help="The handbook's configuration.",
+)  # fmt: skip
+@click.option("--strict", is_flag=True, help="Stop at warnings that nobody accepted.")
+def copy_command(out: Path, config: Path, *, strict: bool) -> None:
+    """Build the handbook and write a copy into DIR that opens from a file, with search.
+
+    Beside DIR goes the same as one .zip, named after gym and version. Open index.html in it; no
+    server is needed. An earlier copy in DIR is replaced when the new one is complete; any other
+    folder is left alone.
+    """
+    if not config.is_file():
+        text = f"there is no '{config}' here; go to the handbook's folder, or name it: --config"
+        raise click.UsageError(text)
+    with _writing():
+        made = make_copy(config, out, strict=strict)
+    for line in filter(None, made.warnings.splitlines()):
+        click.echo(line, err=True)
+    for page, address in made.broken:
+        click.echo(f"{page}: '{address}' leads to nothing in the copy", err=True)
+    click.echo(f"{counted(made.number, 'file')} written to {shown_path(out)}; open index.html")
+    click.echo(f"the same, {made.size / 1e6:.1f} MB, in {shown_path(made.archive)}")
 
 
 @main.command("export")
@@ -132,6 +162,8 @@ def _writing() -> Iterator[None]:
         yield
     except (ForeignFolderError, StarterError) as error:
         raise click.UsageError(str(error)) from None
+    except (FailedBuildError, NoIndexError) as error:
+        raise click.ClickException(str(error)) from None
     except OSError as error:
         raise click.ClickException(f"can't write '{error.filename}': {error.strerror}") from None
 
