@@ -28,7 +28,7 @@ from strength_handbook.pages.inserts import UnknownInsertError, fill_inserts
 from strength_handbook.pages.page import Page, Site
 from strength_handbook.pages.site import write_pages
 from strength_handbook.publish import offline
-from strength_handbook.publish.bundle import bundled, on_every_page, theme_styles
+from strength_handbook.publish.bundle import bundled, theme_styles
 from strength_handbook.publish.contents import anchors, contents_tree
 from strength_handbook.publish.front_matter import page_keys
 from strength_handbook.publish.handwritten import check_handwritten
@@ -91,7 +91,7 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
         # else sees the coach's drafts.
         self.assets = bundled(THEME / ASSETS, "offline.js" if self.serving else "coach.css")
         for kind, listed in (("css", config.extra_css), ("js", config.extra_javascript)):
-            listed[:0] = [f"{ASSETS}/{name}" for name in on_every_page(self.assets, kind)]
+            listed[:0] = [f"{ASSETS}/{name}" for name in self.assets if name.endswith(kind)]
         return config
 
     def on_pre_build(self, *, config: MkDocsConfig) -> None:

@@ -2,6 +2,7 @@
 
 import json
 from collections.abc import Callable
+from itertools import pairwise
 from pathlib import Path
 from urllib.parse import urlparse
 
@@ -16,8 +17,9 @@ pytestmark = pytest.mark.browser
 LIFT = "winter/week-03/a-lift/"
 DESCEND = "winter/week-01/b-descend/"
 BODY, TRAP_BAR, PRESS = "Body weight, kg", "Trap-bar deadlift, best single, kg", "Standing press"
-# 78 % of 140 is 109.2; the plates at one rack make 107.5.
-MINE = "107.5 kg = trap bar 25 + 25 · 15 · 1.25 a side"
+# 78 % of 140 is 109.2; the plates at one rack make 107.5, and the steps put them on one by one.
+PLATES = ["15", "10", "5", "5", "2.5", "2.5", "1.25"]
+MINE = f"107.5 kg = trap bar 25 + {' · '.join(PLATES)} a side"
 
 
 def enter(page: Page, **numbers: str) -> None:
@@ -36,6 +38,12 @@ def slot(page: Page, name: str) -> Locator:
     return page.locator("article.sh-slot", has=page.get_by_role("heading", name=name))
 
 
+def drawn(bar: Locator) -> list[str]:
+    """The plates of a picture, inner to outer."""
+    plates: list[str] = bar.locator("i").evaluate_all("all => all.map(one => one.dataset.kg)")
+    return plates
+
+
 def kept(page: Page, where: str = "localStorage") -> dict[str, str]:
     """Everything a storage holds of ours, by the last word of its name."""
     entries: dict[str, str] = page.evaluate(f"Object.fromEntries(Object.entries({where}))")
@@ -52,8 +60,11 @@ def test_numbers_once_then_loads_everywhere(phone: Callable[..., Opened], served
     page = opened.go(LIFT)
     mine = slot(page, "Trap-bar deadlift").locator(".sh-mine")
     expect(mine).to_contain_text(MINE)
-    # 25, 15 and 1.25, drawn and in words.
-    expect(mine.locator("svg rect")).to_have_count(3)
+    assert drawn(mine.locator(":scope > .sh-mine-bar")) == PLATES
+    # Said once, and well.
+    heard = "= trap bar 25 each side: 15, then 10, then 5, then 5, then 2.5, then 2.5, then 1.25"
+    expect(mine.get_by_role("img", name=heard + " kilograms", exact=True)).to_have_count(1)
+    expect(mine.locator(".sh-mine-bar:not([aria-hidden=true])")).to_have_count(0)
     page = opened.go("winter/week-03/")
     expect(page.locator("li", has_text="Trap-bar deadlift").first).to_contain_text(MINE)
     page = opened.go("exercises/trap-bar-deadlift/#winter-week-03-a-lift-a")
@@ -116,9 +127,62 @@ def test_steps_doors_and_what_comes_next(phone: Callable[..., Opened]) -> None:
     mine.get_by_text("My steps").tap()
     # The press takes the nearest load. 87 % of 50 is 43.5: 42.5 for the top. Nine tenths of that
     # share are 39.15: 40, and five kilograms more after ten repetitions.
-    expect(mine).to_contain_text("about 40 kg = 20 kg bar + 10 a side")
-    expect(mine.locator("li", has_text="Warm-up")).to_contain_text("42.5 (on 1.25)")
+    expect(mine).to_contain_text("about 40 kg = 20 kg bar + 5 · 5 a side")
+    expect(mine.locator("li", has_text="Warm-up").first).to_contain_text("42.5 kg (on 1.25)")
+    expect(mine).to_contain_text("After a top of 42.5: 1.25 kg less on each side")
     expect(mine.locator("li", has_text="Next time. 10 or more")).to_contain_text("45 kg")
+
+
+def test_steps_and_picture_are_one_stack(phone: Callable[..., Opened]) -> None:
+    opened = phone()
+    enter(opened.go("my-numbers/"), body="72", trap_bar="140", press="50")
+    mine = slot(opened.go(LIFT), "Trap-bar deadlift").locator(".sh-mine")
+    mine.get_by_text("My steps").tap()
+    steps = mine.locator("li", has_text="Warm-up").first.locator("li")
+    stacks = [drawn(one) for one in steps.all()]
+    assert len(stacks) >= 4
+    assert stacks[-1] == PLATES
+    for before, after in pairwise(stacks):
+        # Plates only go on, and those that have just gone on are marked.
+        assert after[: len(before)] == before
+    for one, (before, after) in zip(steps.all()[1:], pairwise(stacks), strict=True):
+        assert (
+            drawn(one.locator(".sh-mine-bar"))[-one.locator(".is-on").count() :]
+            == (after[len(before) :])
+        )
+    # The same plates wherever this load is said.
+    opened.go("winter/week-03/")
+    line = opened.page.locator("li", has_text="Trap-bar deadlift").first
+    assert drawn(line.locator(".sh-mine-bar")) == PLATES
+
+
+@pytest.mark.parametrize(
+    ("typed", "shown", "said"),
+    [("82.5kg", "82.5", ""), ("82,5 kg", "82.5", ""), ("180 lb", "81.647", "180 lb = 81.647 kg. ")],
+)
+def test_a_unit_may_be_typed(
+    phone: Callable[..., Opened], typed: str, shown: str, said: str
+) -> None:
+    page = phone().go("my-numbers/")
+    enter(page, body=typed)
+    expect(page.get_by_role("status")).to_have_text(said + "Kept on this phone.")
+    expect(page.get_by_label(BODY)).to_have_value(shown)
+
+
+def test_help_and_bands_say_the_share_of_the_dose(phone: Callable[..., Opened]) -> None:
+    opened = phone()
+    page = opened.go("my-numbers/")
+    page.get_by_label("Pull-up, best total").fill("95")
+    enter(page, body="80", trap_bar="140")
+    # 70 % of 95 is 66.5: 13.5 less than the body, and with 14 off it is 66 of 95.
+    mine = slot(opened.go("winter/week-02/a-lift/"), "Neutral-grip pull-up").locator(".sh-mine")
+    expect(mine).to_contain_text("14 kg of help")
+    expect(mine).to_contain_text(
+        "Take band 22-a: about 14 kg off, which leaves 69 % of your best total."
+    )
+    # Bands for 20 % of 140 kg pull 27.6 at the top.
+    mine = slot(opened.go("winter/week-09/a-lift/"), "Trap-bar deadlift").locator(".sh-mine")
+    expect(mine).to_contain_text("97.5 kg at the top, where bands are 20 % of your best.")
 
 
 def test_my_top_of_today(phone: Callable[..., Opened]) -> None:
@@ -128,7 +192,7 @@ def test_my_top_of_today(phone: Callable[..., Opened]) -> None:
     top = mine.get_by_label("My top today, kg (expect about 42.5)")
     top.fill("45")
     # 90 % of 45 is 40.5.
-    expect(mine.locator("output")).to_contain_text("Then 40 kg = 20 kg bar + 10 a side")
+    expect(mine.locator("output")).to_contain_text("Then 40 kg = 20 kg bar + 5 · 5 a side")
     top.fill("a lot")
     expect(mine.locator("output")).to_have_text("Write a number, such as 62.5.")
 
@@ -155,7 +219,7 @@ def test_a_borrowed_phone_forgets(phone: Callable[..., Opened]) -> None:
     page.get_by_label("This phone is borrowed").check()
     expect(page.get_by_label(BODY)).to_have_value("")
     enter(page, body="72", trap_bar="140")
-    says(page, "Kept until this tab closes.")
+    says(page, "Kept in this tab only.")
     assert json.loads(kept(page)["mine"])["d"] == {"bases": {}, "body": 90_000}
     page = opened.go(LIFT)
     expect(slot(page, "Trap-bar deadlift").locator(".sh-mine")).to_contain_text(MINE)

@@ -281,6 +281,33 @@ def test_leaving_out_one_set_less_and_another_order(page: Page) -> None:
     assert marks(page, steps, [["out", order, 0] for order in ("A", "B1", "B2")])[0] == 6
 
 
+def test_a_variant_leaves_out_what_is_beyond_it(page: Page) -> None:
+    steps = steps_of(
+        page,
+        {"o": "A", "s": 3, "g": 1, "v": [{"of": 2}, {"of": 0}]},
+        {"o": "B", "s": 1, "v": [{"of": 0}, {"of": 1}]},
+    )
+    done, out = "done", "out"
+    assert marks(page, steps, [["vary", 0, 0]]) == (0, [None, None, None, out, out])
+    assert marks(page, steps, [["vary", 1, 0]]) == (4, [out, out, out, out, None])
+    # What is done stays, and what was left out by hand.
+    acts: list[Any] = [["go", 1, 0], *(["done", place, START] for place in (1, 2, 3))]
+    assert marks(page, steps, [*acts, ["vary", 0, 0]]) == (0, [None, done, done, done, out])
+    acts = [["out", "B", 0], ["vary", 0, 0], ["vary", 1, 0]]
+    assert marks(page, steps, acts)[1] == [out, out, out, out, None]
+    acts = [["out", "B", 0], ["vary", 1, 0], ["vary", -1, 0]]
+    assert marks(page, steps, acts)[1] == [None, None, None, None, out]
+    assert marks(page, steps, [["vary", 0, 0], ["in", "B", 0]])[1][-1] is None
+    assert ask(page, "walk.play", steps, [["vary", 1, 0]])["vary"] == 1
+
+
+def test_a_missed_attempt_is_over_too(page: Page) -> None:
+    steps = steps_of(page, {"o": "A", "s": 3, "a": "kg", "r": 180})
+    acts = [["done", 0, START], ["miss", 1, START]]
+    assert marks(page, steps, acts) == (2, ["done", "miss", None])
+    assert clock(page, steps, acts, 60) == {"word": "Rest", "left": 120}
+
+
 @pytest.mark.parametrize(
     ("text", "from_bottom", "at", "word", "left"),
     [

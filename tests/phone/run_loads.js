@@ -51,6 +51,8 @@ process.stdin.on('end', () => {
   const asked = JSON.parse(text);
   const found = asked.typed
     ? asked.typed.map(([typed, units]) => loads.toGrams(typed, units))
+    : asked.understood ? asked.understood.map(one => words.understood(...one))
+    : asked.heard ? asked.heard.map(one => words.heard(...one))
     : asked.grams
       ? asked.grams.map(one => ['kg', 'lb'].map(unit => words.bare(one, unit)))
       : asked.cases.map(([recipe, me, tops]) => answer(recipe, me, tops, asked.lists));

@@ -143,7 +143,11 @@ class Expected:
             "ladder": self.ladder(plan.test.by_lifter.get(name) if plan.test else None),
             "strips": found
             and [
-                {"grams": one.amount, "off": list(one.off), "hold": one.hold} for one in found
+                {
+                    "grams": one.amount, "off": list(one.off), "hold": one.hold,
+                    "parts": list(one.parts),
+                }
+                for one in found
             ],
             "helping": self.helping(),
             "on_top": self.on_top(slot.variable.get(name)),
@@ -192,14 +196,15 @@ class Expected:
             if one.load is not None and one.load.actual_g not in (None, today.actual_g)
         }
 
-    def ramp(self, week: WorkedWeek, session: WorkedSession) -> list[Data] | None:
+    def ramp(self, week: WorkedWeek, session: WorkedSession) -> list[Data]:
         ramps = method_plan(self.book, self.slot, session, week).ramps
         found = ramps.by_lifter.get(self.name) if ramps else None
-        return None if not found else [
+        return [
             {
                 "grams": one.grams, "reps": one.reps, "on": list(one.added), "off": list(one.off),
+                "parts": list(one.parts),
             }
-            for one in found
+            for one in found or ()
         ]  # fmt: skip
 
     def ladder(self, found: Ladder | None) -> Data | None:
@@ -227,13 +232,23 @@ class Expected:
             return None
         unit = GRAMS_PER_POUND if self.units == "lb" else 500.0
         load = found.load
+        asked = self.slot.on_top
+        of_best = asked is not None and asked.needs_base
+        base = self.slot.loads[self.name].reference_g / 1000
         return {
             "what": found.what,
             "bottom": round(half(load.bottom, self.units) / unit),
             "middle": round(half(load.middle, self.units) / unit),
             "top": round(half(load.top, self.units) / unit),
-            "share": round(load.top_share),
+            # Of the best where the dose's share is one, so that both lines say the same.
+            "ofBest": of_best,
+            "share": round(load.top * load.top_share / base if of_best else load.top_share),
         }
+
+
+def numbers(text: str) -> list[str]:
+    """Bands, masses and percentages of a line; the examples need fewer words than a member."""
+    return re.findall(r"\d+(?:\.\d+)?(?:-[a-z])?", text)
 
 
 def same_load(phone: Data | None, build: Data | None) -> bool:
@@ -274,7 +289,7 @@ def differences(phone: Data, build: Data, tops: list[int]) -> Iterator[str]:
     }
     if following != build["next"]:
         yield "next"
-    if (phone["helping"] or "") != build["helping"]:
+    if numbers(phone["helping"] or "") != numbers(build["helping"]):
         yield "helping"
     for name in ("ramp", "strips", "on_top"):
         if phone[name] != build[name]:
@@ -369,6 +384,42 @@ def test_what_is_typed_becomes_the_same_grams() -> None:
     pounds = [f"{n / 4:g}" for n in range(1, 2400)]
     typed = [[text, "kg"] for text in kg] + [[text, "lb"] for text in pounds]
     assert ask({"typed": typed}) == [Mass.parse(f"{text} {unit}").grams for text, unit in typed]
+
+
+@pytest.mark.parametrize("gym", ["kg", "lb"])
+def test_a_unit_that_is_typed_counts(gym: str) -> None:
+    # One pound is 0.45359237 kg: International Yard and Pound agreement, 1959.
+    typed = {"82.5kg": 82_500, "82,5 kg": 82_500, "80 KG": 80_000, "90 kilos": 90_000,
+             "180 lb": 81_647, "180\u00a0lbs": 81_647, "2.5 pounds": 1_134}  # fmt: skip
+    assert ask({"typed": [[text, gym] for text in typed]}) == list(typed.values())
+    said = ask({"understood": [[text, gym] for text in typed]})
+    for text, line in zip(typed, said, strict=True):
+        assert bool(line) == (("k" in text.lower()) == (gym == "lb")), text
+    assert ask({"understood": [["180 lb", "kg"], ["100 kg", "lb"]]}) == [
+        "180 lb = 81.647\u00a0kg. ",
+        "100 kg = 220.5\u00a0lb. ",
+    ]
+
+
+@pytest.mark.parametrize(
+    ("seen", "heard"),
+    [
+        (
+            "= trap bar 25 + 25 · 15 · 1.25 a side",
+            "= trap bar 25 each side: 25, then 15, then 1.25 kilograms",
+        ),
+        (
+            "= 20 kg bar + collars 5 + 10 a side",
+            "= 20 kg bar + collars 5 each side: 10 kilograms",
+        ),
+        ("off 2.5 · 5, on 10 a side", "each side: off 2.5, then 5, on 10 kilograms"),
+        ("= 20 kg bar, empty", "= 20 kg bar, empty"),
+        ("= 5 · 2.5 on the belt", "= 5, then 2.5 on the belt"),
+    ],
+)
+def test_plates_for_ears(seen: str, heard: str) -> None:
+    assert ask({"heard": [[seen, "kg"]]}) == [heard]
+    assert ask({"heard": [[seen, "lb"]]}) == [heard.replace("kilograms", "pounds")]
 
 
 @pytest.mark.parametrize("text", ["", "  ", "heavy", "-5", "1e3", "12.3456", "1.2.3", "12345"])

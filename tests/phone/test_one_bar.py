@@ -11,6 +11,7 @@ from strength_handbook.calc.stacks import fewest_moves
 from strength_handbook.model.book import Book
 from strength_handbook.model.loading import OnBar
 from strength_handbook.plan.apart import stacks_to_hold
+from strength_handbook.plan.ramps import ramp_to
 from strength_handbook.plan.scales import bar_table
 from strength_handbook.plan.tipover import fits, unloading
 from strength_handbook.plan.work_out import work_out
@@ -64,7 +65,7 @@ def test_the_order_with_the_fewest_plate_moves(worked: Worked) -> None:
             table = bar_table(worked.book.room, load)
             cases.append((stacks, rng.randint(1, 6), table, [step.grams for step in steps]))
     assert len(cases) >= 400
-    with tools_page("apart", "together") as page:
+    with tools_page("../loads", "../tools/together") as page:
         found = page.evaluate(
             "all => all.map(([stacks, sets]) => strengthHandbook.together.plan(stacks, sets))",
             [[stacks, sets] for stacks, sets, *_ in cases],
@@ -92,9 +93,9 @@ def test_what_changes_makes_the_next_load(worked: Worked) -> None:
         for _ in range(200):
             before, after = rng.choices(scale.steps, k=2)
             pairs.append((before.parts, after.parts))
-    with tools_page("apart", "together") as page:
+    with tools_page("../loads", "../tools/together") as page:
         found = page.evaluate(
-            "all => all.map(([one, other]) => strengthHandbook.together.change(one, other))", pairs
+            "all => all.map(([one, other]) => strengthHandbook.loads.change(one, other))", pairs
         )
     for (one, other), change in zip(pairs, found, strict=True):
         off, on = change["off"], change["on"]
@@ -114,10 +115,14 @@ def test_a_bar_comes_apart_as_the_statics_say(worked: Worked) -> None:
         if stacks is None or scale is None or load.rack is None:
             continue
         assert fits(room.bars[load.bar], room.racks[load.rack])
-        for step in scale.steps:
-            order = unloading(room.bars[load.bar], room.racks[load.rack], room.plates, step.parts)
-            assert [one.move.side for one in order.steps] == ["left", "right"] * len(step.parts)
-            cases.append([step.parts, stacks])
+        table = bar_table(room, load)
+        # As the loads are listed, and as the steps on the way up build them.
+        ramps = [ramp_to(table, step.grams)[-1:] for step in scale.steps]
+        built = {one.parts for ramp in ramps for one in ramp}
+        for parts in {step.parts for step in scale.steps} | built:
+            order = unloading(room.bars[load.bar], room.racks[load.rack], room.plates, parts)
+            assert [one.move.side for one in order.steps] == ["left", "right"] * len(parts)
+            cases.append([parts, stacks])
             expected.append(
                 [
                     {"plate": round(left.load * 1000), "hold": left.hold or right.hold}

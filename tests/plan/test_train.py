@@ -11,7 +11,7 @@ from books import base, exercise, slot, work
 from strength_handbook.model.dose import complete
 from strength_handbook.model.dose_part import DosePart
 from strength_handbook.pages.train_html import train_data
-from strength_handbook.plan.train import dose_guide
+from strength_handbook.plan.train import dose_guide, session_guide
 from strength_handbook.reading.doses import store
 from strength_handbook.reading.notation import read_dose
 
@@ -70,3 +70,47 @@ def test_the_block_of_a_page(tmp_path: Path) -> None:
     assert first == {"o": "A", "s": 3, "g": 1, "u": 1, "x": "Stop when it is < good."}
     assert second["o"] == "B1"
     assert "u" not in second
+
+
+def test_what_variants_change(tmp_path: Path) -> None:
+    """Sets as a coach would count them: half of 4 is 2, of 5 to 6 it is 2 to 3, never below 1."""
+    slots = [
+        slot("A", "lift", "4x5 @ 60 kg, tempo 5-0-1-0"),
+        slot("B1", "lift", "5-6x5"),
+        slot("B2", "lift", "1x5+ cap 12, RIR 1"),
+        slot("C", "lift", "ramp to 5RM"),
+        slot("D", "lift", "3x5"),
+    ]
+    variants = [
+        {"when": "Short", "keep-sets": "50 %", "leave-out": ["D"]},
+        {"when": "Called out", "tempo": "2-0-1-0", "leave-out": ["C"]},
+        {"when": "Sore", "keep-load": "80 %"},
+    ]
+    worked = work(
+        tmp_path,
+        exercises={"lift": exercise()},
+        sessions={"a": {"slots": slots, "variants": variants}},
+    )
+    program = worked.programs[0]
+    week = program.week(1)
+    found = session_guide(worked.book, program, week, week.sessions[0])["slots"]
+    assert {one["o"]: one["v"] for one in found} == {
+        "A": [{"of": 2}, {"of": 4}, {"of": 4}],
+        "B1": [{"few": 2, "of": 3}, {"few": 5, "of": 6}, {"few": 5, "of": 6}],
+        # With fewer sets or less load, an open set becomes a plain one.
+        "B2": [{"of": 1, "open": 0}, {"of": 1}, {"of": 1, "open": 0}],
+        "C": [{"of": 1}, {"of": 0}, {"of": 1}],
+        "D": [{"of": 0}, {"of": 3}, {"of": 3}],
+    }
+
+
+def test_a_test_has_a_result_in_the_room_s_unit(tmp_path: Path) -> None:
+    slots = [slot("A", "lift", "test 3RM in 4 attempts", base="best")]
+    worked = work(
+        tmp_path, exercises={"lift": exercise()}, sessions={"a": slots}, bases={"best": base()}
+    )
+    program = worked.programs[0]
+    week = program.week(1)
+    (found,) = session_guide(worked.book, program, week, week.sessions[0])["slots"]
+    assert (found["a"], found["s"]) == ("kg", 4)
+    assert "v" not in found

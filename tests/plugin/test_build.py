@@ -56,9 +56,10 @@ def test_the_sidebar_has_the_program_and_its_weeks_but_no_single_session(demo_si
 
 
 def _crumbs(html: str) -> list[tuple[str, str]]:
-    part = html.split('class="md-path"', 1)[1].split("</nav>", 1)[0]
-    found = re.findall(r'href="([^"]+)".*?md-ellipsis">\s*(.*?)\s*</span>', part, re.DOTALL)
-    return [(link, text) for link, text in found]
+    part = re.split(r'class="?md-path\b', html, maxsplit=1)[1].split("</nav>", 1)[0]
+    # Packed pages have no quotes that they can do without.
+    links = r'href="?([^" >]+).*?md-ellipsis"?>\s*(.*?)\s*</span>'
+    return [(link, text) for link, text in re.findall(links, part, re.DOTALL)]
 
 
 def test_breadcrumbs_lead_from_a_session_over_its_week_to_its_program(demo_site: Path) -> None:
@@ -75,7 +76,8 @@ def test_breadcrumbs_lead_from_an_exercise_to_the_list(demo_site: Path) -> None:
 
 
 def _neighbour(site: Path, address: str, which: str) -> str | None:
-    found = re.search(rf'<(?:link|a) rel="{which}" href="([^"]*)"', read(site, address))
+    tag = re.search(rf'<(?:link|a)\b[^>]*\brel="?{which}\b[^>]*>', read(site, address))
+    found = tag and re.search(r'href="?([^" >]+)', tag[0])
     if not found:
         return None
     path = (site / address / found[1]).resolve().relative_to(site.resolve()).as_posix()
@@ -110,7 +112,8 @@ def test_landmarks_have_names(demo_site: Path) -> None:
         html = page.read_text(encoding="utf-8")
         # Lean pages have a link to the search instead of a dialog.
         dialog = re.search(r'<div[^>]*role="dialog"[^>]*aria-label="Search"', html)
-        assert dialog or re.search(r'href="[^"]*\?search"[^>]*aria-label="Search"', html), page
+        links = [tag for tag in re.findall(r"<a[^>]*>", html) if "?search" in tag]
+        assert dialog or re.search(r'aria-label="?Search\b', links[0]), page
         assert all("aria-label" in tag for tag in re.findall(r'<nav class="md-tags"[^>]*>', html))
     assert '<nav class="md-tags" aria-label="Tags"' in read(demo_site, "exercises/step-down")
 

@@ -1,6 +1,7 @@
 """`mkdocs serve` goes on with the last good pages while a file has errors, and says so."""
 
 import logging
+import re
 from collections.abc import Callable
 from pathlib import Path
 
@@ -59,9 +60,9 @@ def test_the_last_good_pages_stay_under_a_banner_until_the_file_is_mended(
     assert f"{WAVE}:13:18: error dose:" in caplog.text
     for address in ("spring", "spring/week-01/a-squat", "exercises/chair-squat", "note"):
         html = page(root, address)
-        assert html.count('role="alert"') == 1
+        assert len(re.findall(r'role="?alert\b', html)) == 1
         assert f"{WAVE}:13:18" in html
-        assert "&lt;b&gt;often" in html
+        assert "&lt;b&gt;often" in html.replace("&lt;b>", "&lt;b&gt;")
         assert "<b>often" not in html
     spoilt = page(root, "spring/week-01/a-squat")
     assert good.split("<article", 1)[1] == spoilt.split("<article", 1)[1]

@@ -19,17 +19,9 @@ def bar_attributes(worked: Worked, slot: WorkedSlot) -> Markup:
     return safe(f' data-sets="{slot.dose.sets.high}"')
 
 
-def bar_numbers(worked: Worked, session: WorkedSession) -> list[tuple[str, str]]:
-    """The numbers from which the loads of a session's bars follow: key and name of each."""
-    bases = lists_of(worked).bases
-    found: dict[str, str] = {}
-    for slot in session.slots:
-        recipe = _shared(worked, slot) or {}
-        if "w" in recipe or "m" in recipe:
-            found["body"] = "Body weight"
-        if "p" in recipe:
-            found[recipe["b"]] = bases[recipe["b"]].name
-    return list(found.items())
+def has_shared_bar(worked: Worked, session: WorkedSession) -> bool:
+    """True where a session has a bar that can be shared; which numbers that takes, recipes say."""
+    return any(_shared(worked, slot) is not None for slot in session.slots)
 
 
 def _shared(worked: Worked, slot: WorkedSlot) -> Recipe | None:

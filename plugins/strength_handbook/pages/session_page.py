@@ -3,7 +3,7 @@
 from typing import Any, Literal
 
 from strength_handbook.model.room import Emergency
-from strength_handbook.pages.bar_html import apart_drawer, bar_attributes, bar_numbers
+from strength_handbook.pages.bar_html import apart_drawer, bar_attributes, has_shared_bar
 from strength_handbook.pages.dose_text import in_words, notation
 from strength_handbook.pages.instead_html import door_rows, variant_rows
 from strength_handbook.pages.lookup import slot_lookup
@@ -68,7 +68,7 @@ def session_page(
             "my_numbers": link(url, "my-numbers/"),
             "my_log": link(url, "my-log/"),
             "units": room.units,
-            "shared": bar_numbers(worked, session),
+            "shared": has_shared_bar(worked, session),
             "week_link": link(url, url_of(week_uri(program, week.week))),
             "groups": _groups(worked, program, week, session, url),
             "rotate": _rotated(session),

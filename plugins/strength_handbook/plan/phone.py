@@ -8,7 +8,8 @@ of a percent, so that phone and build cannot round apart. Keys are short, for th
     w  share of the body that moves     m     percentage of body mass
     f  the same grams for everybody     e     percentages for one repetition more and one less
     x  1: a top set, only expected      t, o  percentage of the top; the top's own of the base
-    r  percentage to ramp to            l     test: percentage of the first attempt, two steps
+    r  percentage to ramp to            g     the same, where the steps are not said
+    l  test: percentage of the first attempt, two steps
     c  id of strip loads, or loads and percent to drop
     v  id of bands or chains            q     percentage of the base that bands add at the top
     d  doors: place in the list of doors, and a recipe, or z as percentage of today's
@@ -31,6 +32,7 @@ from strength_handbook.plan.loads import body_share_g, is_estimate, reference_pe
 from strength_handbook.plan.method_plan import MethodPlan, method_plan
 from strength_handbook.plan.phone_lists import PhoneLists, millionths
 from strength_handbook.plan.progress import following_slot, next_target
+from strength_handbook.plan.ramps import slot_ramps
 from strength_handbook.plan.scales import Scale
 from strength_handbook.plan.work_out import own_base
 from strength_handbook.plan.worked import (
@@ -109,7 +111,12 @@ def slot_recipe(worked: Worked, lists: PhoneLists, slot: WorkedSlot) -> Recipe |
 def list_recipe(worked: Worked, lists: PhoneLists, slot: WorkedSlot) -> Recipe | None:
     """The same for a list of doses, where nobody is asked for today's top."""
     recipe = slot_recipe(worked, lists, slot)
-    if recipe is None or "t" not in recipe:
+    if recipe is None:
+        return None
+    ramps = slot_ramps(worked.book.room, slot)
+    if ramps is not None and ramps.percent is not None:
+        recipe["g"] = millionths(ramps.percent)
+    if "t" not in recipe:
         return recipe
     return {key: value for key, value in recipe.items() if key not in "to"} | {"x": 1}
 

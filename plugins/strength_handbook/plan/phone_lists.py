@@ -153,7 +153,10 @@ def _strip_key(slot: WorkedSlot) -> Key:
 
 
 def _strips(book: Book, exercise: Exercise, scale: Scale, asked: Strip) -> Data:
-    """Loads of a strip set from every first load: grams, whether to hold the bar, plates off."""
+    """Loads of a strip set from every first load: grams, whether to hold the bar, plates off.
+
+    The first load has all its plates there instead, inner to outer.
+    """
     load = exercise.load
     assert isinstance(load, OnBar)  # noqa: S101  # others are picked by the phone itself
     table, rack = bar_table(book.room, load), rack_of(book.room, exercise)
@@ -163,7 +166,10 @@ def _strips(book: Book, exercise: Exercise, scale: Scale, asked: Strip) -> Data:
         if loads and rack:
             loads = with_tip_check(book.room.bars[load.bar], rack, book.room.plates, loads)
         if loads:
-            found[str(step.grams)] = [[round(s.amount), int(s.hold), *s.off] for s in loads]
+            found[str(step.grams)] = [
+                [round(one.amount), int(one.hold), *(one.off if one.off else one.parts)]
+                for one in loads
+            ]
     return found
 
 

@@ -8,9 +8,12 @@ keys are short, and left out where they say nothing:
     r  seconds of rest                  e  seconds from start to start
     b  1: one side, then the other      c  parts of a set, and seconds between them
     l  loads of a strip                 n  open set: floor, cap (0: none), 1 where all sets are
-    p  repetitions of today's top       a  attempts of a test
+    p  repetitions of today's top       a  attempts of a test: the unit of its result
     g  1: there are steps up to it      u  1: its tempo begins from the bottom
     x  when to stop
+    v  of each variant of the session, in the order of the page, what is different: of, the most
+       sets (0: left out); few, the fewest, where it is another number; open: 0 where no set stays
+       open
 """
 
 from typing import Any
@@ -18,8 +21,10 @@ from typing import Any
 from strength_handbook.model.book import Book
 from strength_handbook.model.count import Count
 from strength_handbook.model.dose import Clock, ClusterSet, Dose, Hold, Reps, StripSet
+from strength_handbook.model.program import Variant
 from strength_handbook.plan.ladder import REST_S
 from strength_handbook.plan.method_plan import method_plan
+from strength_handbook.plan.variants import variant_dose
 from strength_handbook.plan.worked import WorkedProgram, WorkedSession, WorkedSlot, WorkedWeek
 
 Data = dict[str, Any]
@@ -38,10 +43,25 @@ def session_guide(
 def _slot(book: Book, week: WorkedWeek, session: WorkedSession, slot: WorkedSlot) -> Data:
     plan = method_plan(book, slot, session, week)
     steps_up = plan.ramps is not None or plan.test is not None
-    found = {"o": slot.order} | dose_guide(slot.dose) | ({"g": 1} if steps_up else {})
+    found: Data = {"o": slot.order} | dose_guide(slot.dose) | ({"g": 1} if steps_up else {})
+    if "a" in found:
+        found["a"] = book.room.units
     if slot.dose.tempo is not None and slot.exercise.lifts_from == "bottom":
         found["u"] = 1
+    if variants := session.session.variants:
+        found["v"] = [variant_guide(slot, one) for one in variants]
     return found | {"x": slot.exercise.stop[0]}
+
+
+def variant_guide(slot: WorkedSlot, variant: Variant) -> Data:
+    """What a variant changes of a slot, tempo and load aside, which its lines on the page say."""
+    if slot.order in variant.leave_out:
+        return {"of": 0}
+    own, less = dose_guide(slot.dose), dose_guide(variant_dose(slot.dose, variant))
+    # Where today's top set is all there is, it is one.
+    sets = less.get("s", 1)
+    found: Data = {"few": sets[0], "of": sets[1]} if isinstance(sets, list) else {"of": sets}
+    return found | ({"open": 0} if "n" in own and "n" not in less else {})
 
 
 def dose_guide(dose: Dose) -> Data:

@@ -1,20 +1,17 @@
 """The handbook's own scripts and styles as they go to a phone: few files, without comments.
 
 All of it becomes one script and one style sheet, which every page links: most pages need most of
-it, and one file packs better than several. Only what few pages need is a file of its own.
+it, and one file packs better than several. A script does nothing on a page without its form.
 """
 
 import hashlib
 from collections import defaultdict
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable
 from functools import cache
 from pathlib import Path
 
 from minify_html import minify
 from rjsmin import jsmin
-
-_APART = ("train",)
-"""Folders whose scripts a page loads when it needs them."""
 
 _LAST = ("views.js", "screen.js", "coach.css", "print.css")
 """What builds on others of its folder, or changes their rules, comes after them, in this order."""
@@ -31,20 +28,13 @@ def bundled(folder: Path, *without: str) -> dict[str, str]:
         folder: the folder with the sources.
         without: names of files that are left out.
     """
-    texts: dict[tuple[str, str], list[str]] = defaultdict(list)
+    texts: dict[str, list[str]] = defaultdict(list)
     for path in sorted(folder.rglob("*.*"), key=_order):
         kind = path.suffix.removeprefix(".")
         if kind in _TAGS and path.name not in without:
-            name = path.parent.name if path.parent.name in _APART else "handbook"
-            texts[name, kind].append(path.read_text(encoding="utf-8"))
-    joined = {(name, kind): _smaller(kind, parts) for (name, kind), parts in texts.items()}
-    versions = {kind: _version(joined, kind) for kind in _TAGS}
-    return {f"{name}.{versions[kind]}.{kind}": text for (name, kind), text in joined.items()}
-
-
-def on_every_page(published: Mapping[str, str], kind: str) -> list[str]:
-    """Names of what every page links: ``js`` or ``css``."""
-    return [name for name in published if name.startswith("handbook.") and name.endswith(kind)]
+            texts[kind].append(path.read_text(encoding="utf-8"))
+    joined = {kind: _smaller(kind, parts) for kind, parts in texts.items()}
+    return {f"handbook.{_version(text)}.{kind}": text for kind, text in joined.items()}
 
 
 def theme_styles(folders: Iterable[str]) -> list[str]:
@@ -70,16 +60,9 @@ def _smaller(kind: str, parts: list[str]) -> str:
     return found.removeprefix(start).removesuffix(end)
 
 
-def _version(joined: Mapping[tuple[str, str], str], kind: str) -> str:
-    """With another text under another name, no browser shows an old one with a new page.
-
-    All of a kind share it, so that a script knows the names of the others from its own.
-    """
-    digest = hashlib.sha256()
-    for key in sorted(joined):
-        if key[1] == kind:
-            digest.update(f"{key[0]}\n{joined[key]}\n".encode())
-    return digest.hexdigest()[:8]
+def _version(text: str) -> str:
+    """With another text under another name, no browser shows an old one with a new page."""
+    return hashlib.sha256(text.encode()).hexdigest()[:8]
 
 
 def _order(path: Path) -> tuple[int, int, str]:

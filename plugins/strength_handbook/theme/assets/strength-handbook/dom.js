@@ -28,4 +28,5 @@
   const some = (between, ...texts) => texts.filter(Boolean).join(between);
 
   site.dom = { find, all, on, make, link, button, json, some };
+  site.train = {};
 })((globalThis.strengthHandbook = globalThis.strengthHandbook || {}));

@@ -98,30 +98,30 @@
   /** Half kilograms or whole pounds, as bands and chains are counted. */
   const counted = (count, units) => String(units === 'lb' ? count : count / 2);
 
-  /** Bands or chains: ``with bands a and b 27 kg at the bottom …``. */
-  function onTop(found, units) {
-    const name = found.what.startsWith('bands ') ? 'bands' : 'chains';
-    return 'with ' + found.what + ': ' + counted(found.bottom, units) + ' to ' +
-      counted(found.top, units) + SPACE + units + ', bottom to top (' + counted(found.middle, units) +
-      ' half-way, ' + percent(found.share) + ' ' + name + ' at the top)';
+  /** Bands or chains: ``With bands a and b: 80 kg at the bottom, 90 half-way, …``. */
+  function onTop({ what, bottom, middle, top, ofBest, share }, units) {
+    return `With ${what}: ${counted(bottom, units)} at the bottom, ${counted(middle, units)} half-way, ` +
+      `${counted(top, units)} ${units} at the top, where ${what.startsWith('bands') ? 'bands' : 'chains'} are ` +
+      percent(share) + (ofBest ? ' of your best.' : ' of it.');
   }
 
-  /** Which band takes so much off, as the examples say it; empty where none is asked for. */
+  /** Which band takes so much off, and what is left; empty where none is asked for. */
   function helping(recipe, load, lists) {
     if (!recipe.k || !load.help || !lists.help.length) return '';
     const { help, reference } = load;
     const band = lists.help.find(one => one[1] >= help);
     const body = Number(load.body) / 1e8;
     const share = grams => (100 * grams) / reference;
+    const left = grams => percent(share(grams)) + ' of your best total.';
     if (reference && (!band || help < band[1] - help)) {
       const off = Math.abs(share(load.wanted / 1000));
       if (off <= lists.near_enough / 1e6) {
-        return 'body weight alone is near enough: ' + percent(share(body));
+        return 'Take no band: body weight alone is near enough, ' + left(body);
       }
     }
-    if (!band) return 'more than any one band here (' + lists.help.at(-1)[0] + ')';
-    return 'band ' + band[0] + ', about ' + mass(band[1], lists.units) + ' off' +
-      (reference ? ': ' + percent(share(body - band[1])) : '');
+    if (!band) return `No one band here takes so much off; the strongest is ${lists.help.at(-1)[0]}.`;
+    return `Take band ${band[0]}: about ${mass(band[1], lists.units)} off` +
+      (reference ? ', which leaves ' + left(body - band[1]) : '.');
   }
 
   /** Two loads as a range, or one where they are the same. */
@@ -130,7 +130,17 @@
     return low === high ? low : low + ' to ' + high;
   }
 
+  /** Plates for ears: ``= trap bar 25 each side: 25, then 15 kilograms``. */
+  const heard = (text, units) => text.replaceAll(' · ', ', then ').replace(/(?:\+ )?([^+]*) a side/,
+    'each side: $1 ' + (units === 'lb' ? 'pounds' : 'kilograms'));
+
+  /** How a number in the other unit is understood: ``180 lb = 81.647 kg. ``; else empty. */
+  function understood(text, units) {
+    const [grams, alone] = [text, text.replace(/[^\d.,]/g, '')].map(one => site.loads.toGrams(one, units));
+    return grams && grams !== alone ? `${text} = ${mass(grams, units)}. ` : '';
+  }
+
   site.words = {
-    bare, mass, percent, planned, joined, moves, made, amount, apart, onTop, helping, span,
+    bare, mass, percent, planned, joined, moves, made, amount, apart, onTop, helping, span, heard, understood,
   };
 })((globalThis.strengthHandbook = globalThis.strengthHandbook || {}));

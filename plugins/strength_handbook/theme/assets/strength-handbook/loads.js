@@ -136,17 +136,39 @@
       ? load : null;
   }
 
-  /** Warm-up steps to today's load or top: [{grams, reps, on, off}]; null where there are none. */
-  function ramp(recipe, me, lists) {
-    const base = me.bases[recipe.b];
-    const scale = scaleOf(lists, recipe.s);
-    if (recipe.r === undefined || base === undefined || !scale.ramps) return null;
-    const top = best(scale, toMg(BigInt(base) * BigInt(recipe.r)));
-    const steps = top && scale.ramps[top[0]];
-    if (!steps || !steps.length) return null;
-    return steps.map(([grams, reps, on, off = []]) => ({
-      grams, reps, on: partsOf(scale, on), off: partsOf(scale, off),
-    }));
+  /** Steps to a load of a scale: [{grams, reps, on, off, parts}], `parts` as they are on one side then. */
+  function way(scale, top) {
+    let parts = [];
+    return ((scale.ramps || {})[top] || []).map(([grams, reps, ...moved]) => {
+      const [on, off = []] = moved.map(places => partsOf(scale, places));
+      parts = [...parts.slice(0, parts.length - off.length), ...on];
+      return { grams, reps, on, off, parts };
+    });
+  }
+
+  /** Warm-up steps to today's load or top; none where there is no known. */
+  function ramp({ b, s, g, r = g }, me, lists) {
+    const base = me.bases[b];
+    if (r === undefined || base === undefined) return [];
+    const scale = scaleOf(lists, s);
+    const [top] = best(scale, toMg(BigInt(base) * BigInt(r))) || [];
+    return way(scale, top);
+  }
+
+  /** What comes off and goes on one side, in that order; lists of plates from inner to outer. */
+  function change(from, to) {
+    let same = 0;
+    while (same < from.length && from[same] === to[same]) same += 1;
+    return { off: from.slice(same).reverse(), on: to.slice(same) };
+  }
+
+  /** Today's load with its plates as the steps or the strips leave them: nobody loads twice. */
+  function settle(load, recipe, me, lists) {
+    if (!load || load.need) return load;
+    const known = strips(recipe, load, lists) || (recipe.r || recipe.g
+      ? [...ramp(recipe, me, lists), ...way(load.scale, load.grams)] : []);
+    const one = known.find(({ grams }) => grams === load.grams);
+    return one ? { ...load, parts: one.parts } : load;
   }
 
   /** The way up to a test: {steps: [{load, reps}], first, up, down}; null where it can't be put on. */
@@ -198,19 +220,25 @@
     return rest.sort((a, b) => a - b);
   }
 
-  /** Loads of a strip set: [{grams, off, hold}]; null where what is here allows none. */
+  /** Loads of a strip set: [{grams, off, hold, parts}]; null where what is here allows none. */
   function strips(recipe, today, lists) {
     if (recipe.c === undefined || today.grams === null || today.help) return null;
     if (typeof recipe.c === 'string') {
       const list = lists.strips[recipe.c];
       const found = list && list[today.grams];
-      return found ? found.map(([grams, hold, ...off]) => ({ grams, off, hold: !!hold })) : null;
+      if (!found) return null;
+      let [[, , ...parts]] = found; // the first load comes with all its plates
+      return found.map(([grams, hold, ...plates], place) => {
+        const off = place ? plates : [];
+        parts = parts.slice(0, parts.length - off.length);
+        return { grams, off, hold: !!hold, parts };
+      });
     }
     const [count, drop] = recipe.c;
     const { scale, body } = today;
     const hung = scale.kind === 'hung';
-    const loads = [{ grams: today.grams, off: [], hold: false }];
-    let now = { grams: today.grams, parts: today.parts };
+    let now = { grams: today.grams, off: [], hold: false, parts: today.parts };
+    const loads = [now];
     while (loads.length < count) {
       const before = BigInt(now.grams) * WHOLE + body;
       const [low, aim, high] = [-5, 0, 5].map(points =>
@@ -223,8 +251,9 @@
         if (!taken || Math.abs(mg - aim) < Math.abs(taken.mg - aim)) taken = { mg, off, step };
       }
       if (!taken) return null;
-      now = { grams: taken.step[0], parts: partsOf(scale, taken.step.slice(1)) };
-      loads.push({ grams: now.grams, off: taken.off, hold: false });
+      const [grams, ...places] = taken.step;
+      now = { grams, off: taken.off, hold: false, parts: partsOf(scale, places) };
+      loads.push(now);
     }
     return loads;
   }
@@ -236,7 +265,8 @@
   }
 
   /** What bands or chains make of a bar: {what, bottom, middle, top, share}; null without any.
-      Loads are counted in half kilograms, or in pounds. */
+      Loads are counted in half kilograms, or in pounds; the share is of the best where the dose's
+      is one of it, else of the load at the top. */
   function onTop(recipe, today, me, lists) {
     if (!recipe.v || !today.grams) return null;
     const list = lists.on_top[recipe.v];
@@ -260,7 +290,9 @@
     const [what, ...adds] = found;
     const totals = adds.map(add => weight + BigInt(add));
     const [bottom, middle, top] = totals.map(one => halves(one, lists.units));
-    return { what, bottom, middle, top, share: halfEven(BigInt(adds[2]) * 100n, totals[2]) };
+    const ofBest = recipe.q !== undefined;
+    const whole = ofBest ? BigInt(me.bases[recipe.b]) * 1000000n : totals[2];
+    return { what, bottom, middle, top, ofBest, share: halfEven(BigInt(adds[2]) * 100n, whole) };
   }
 
   /** The top set that the tested value lets expect; null where it is not known. */
@@ -283,15 +315,17 @@
     return achieve(wanted, scaleOf(lists, recipe.s), body, reference, lists);
   }
 
-  /** What somebody typed as grams: point or comma, at most three places; null if it is no number. */
+  /** What somebody typed as grams: point or comma, at most three places, with or without a unit;
+      null if it is no number. */
   function toGrams(text, units) {
-    const found = /^(\d{1,4})(?:[.,](\d{1,3}))?$/.exec(text.trim());
+    const found = /^(\d{1,4})(?:[.,](\d{1,3}))?\s*(kgs?|kilos?|lbs?|pounds?|)$/i.exec(text.trim());
     if (!found) return null;
-    const thousandths = BigInt(found[1] + (found[2] || '').padEnd(3, '0'));
-    return units === 'lb' ? halfEven(thousandths * POUND, 100000000n) : Number(thousandths);
+    const [, whole, part = '', unit] = found;
+    const thousandths = BigInt(whole + part.padEnd(3, '0'));
+    return /^k/i.test(unit || units) ? Number(thousandths) : halfEven(thousandths * POUND, 100000000n);
   }
 
   site.loads = {
-    make, range, door, next, ramp, ladder, strips, onTop, expectedTop, backOff, toGrams,
+    make, range, door, next, ramp, change, settle, ladder, strips, onTop, expectedTop, backOff, toGrams,
   };
 })((globalThis.strengthHandbook = globalThis.strengthHandbook || {}));

@@ -5,7 +5,7 @@
 (function (site) {
   'use strict';
 
-  const { find, all, on, make, json } = site.dom;
+  const { loads, words, dom: { find, all, on, make, json } } = site;
   const root = new URL('../../', document.currentScript.src).href;
   const MOST_BODY = 300000;
   const MOST = 500000;
@@ -21,30 +21,34 @@
   /** What the member has entered; undefined where nothing is. */
   const me = () => site.store.get('mine', isMine);
 
-  /** One side of a bar, inner plate first; the words beside it say the same. */
-  function picture(load, units) {
-    const { scale, parts } = load;
-    if (!parts.length || !['bar', 'hung', 'pivot'].includes(scale.kind)) return null;
-    const SVG = 'http://www.w3.org/2000/svg';
-    const put = (tag, values, text) => {
-      const made = document.createElementNS(SVG, tag);
-      for (const [key, value] of Object.entries(values)) made.setAttribute(key, value);
-      if (text) made.textContent = text;
-      return made;
-    };
-    const most = Math.max(...scale.parts);
-    const width = 14 + parts.length * 30;
-    const drawn = put('svg', { viewBox: `0 0 ${width} 62`, width, height: 62, 'aria-hidden': true });
-    drawn.append(put('path', { d: `M0 24H${width}M8 18v12` }));
-    parts.forEach((part, place) => {
-      const tall = 14 + 30 * Math.sqrt(part / most);
-      const x = 12 + place * 30;
-      drawn.append(
-        put('rect', { x: x + 6, y: 24 - tall / 2, width: 14, height: tall, rx: 2 }),
-        put('text', { x: x + 13, y: 59 }, site.words.bare(part, units)));
-    });
-    return make('span', 'sh-mine-bar', drawn);
-  }
+  /** One side of a bar, inner plate first; the words beside it say the same. From a place on the
+      plates move, `is-on` or `is-off`. */
+  const picture = ({ kind, parts: [most] }, parts, units, from, moves) => /bar|hung|pivot/.test(kind) &&
+    make('span', { className: 'sh-mine-bar', ariaHidden: true, style: `width: ${20 + 30 * parts.length}px` },
+      ...parts.map((part, place) => {
+        const style = `height: ${14 + 30 * Math.sqrt(part / most)}px`;
+        const plate = make('i', { className: place >= from ? moves : '', style });
+        plate.dataset.kg = words.bare(part, units);
+        return plate;
+      }));
+
+  /** Words about plates, which ears hear in other words. */
+  const plates = (text, units, more = '') => text &&
+    make('span', { role: 'img', ariaLabel: words.heard(text + more, units) }, text);
+
+  /** Steps below each other: the bar as it then stands, and what changed on each side. */
+  const steps = (list, scale, units, between) => make('ol', 'sh-steps', ...list.map((step, place) => {
+    const { grams, reps, parts, on, off, hold, says } = step;
+    const change = words.moves(step, units);
+    return make('li', '',
+      on ? picture(scale, parts, units, parts.length - on.length, 'is-on')
+        : picture(scale, [...parts, ...off.slice().reverse()], units, parts.length, 'is-off'),
+      make('span', '', says || words.mass(grams, units), reps && ' × ' + reps, !says && change && ' ',
+        !says && change && plates(`(${change})`, units, ' a side'), hold && make('b', '', ', somebody holds the bar'),
+        list[place + 1] && between));
+  }));
+
+  const own = (recipe, me, lists) => loads.settle(loads.make(recipe, me, lists), recipe, me, lists);
 
   /** A missing number, and where to enter it. */
   function missing(need, lists) {
@@ -53,15 +57,12 @@
   }
 
   /** A load in one line. */
-  function said(load, lists) {
-    const { amount, made } = site.words;
-    return make('span', '', make('b', '', amount(load, lists.units)), ' ' + made(load, lists.units));
-  }
+  const said = (load, { units }) =>
+    make('span', '', make('b', '', words.amount(load, units)), ' ', plates(words.made(load, units), units));
 
   /** The loads that today's recipe comes to, as the parts of a panel. */
   function shown(recipe, me, lists) {
-    const { loads, words } = site;
-    const load = loads.make(recipe, me, lists);
+    const load = own(recipe, me, lists);
     if (!load) return { parts: recipe.t ? [byTop(recipe, me, lists)] : [] };
     if (load.need) return { parts: [missing(load.need, lists)] };
     // Body weight and nothing else is what the dose itself says.
@@ -79,7 +80,7 @@
       load,
       parts: [
         make('p', '', 'Mine: ' + about, said(load, lists)),
-        picture(load, lists.units),
+        load.parts.length && picture(load.scale, load.parts, lists.units),
         ...notes.filter(Boolean).map(text => make('p', 'sh-note', text)),
         recipe.t && byTop(recipe, me, lists),
       ],
@@ -88,7 +89,6 @@
 
   /** A field for today's top set, and what follows from it. */
   function byTop(recipe, me, lists) {
-    const { loads, words } = site;
     const { units } = lists;
     const field = make('input', { inputMode: 'decimal', autocomplete: 'off' });
     const result = make('output');
@@ -98,11 +98,9 @@
       result.replaceChildren();
       if (!field.value.trim()) return;
       const ok = top !== null && top > 0 && top <= MOST;
-      const load = ok && loads.backOff(recipe, top, me, lists);
-      result.append(!ok ? 'Write a number, such as 62.5.'
-        : load.need ? missing(load.need, lists) : make('span', '', 'Then ', said(load, lists)));
-      const drawn = load && !load.need && picture(load, units);
-      if (drawn) result.append(drawn);
+      const load = ok && loads.settle(loads.backOff(recipe, top, me, lists), recipe, me, lists);
+      result.append(...!ok ? ['Write a number, such as 62.5.'] : load.need ? [missing(load.need, lists)]
+        : [words.understood(field.value, units), 'Then ', said(load, lists), picture(load.scale, load.parts, units) || '']);
     };
     on(field, 'input', show);
     const hint = expected === null ? '' : ' (expect about ' + words.bare(expected, units) + ')';
@@ -111,23 +109,23 @@
 
   /** Everything else that follows from the load, a line each. */
   function more(recipe, load, me, lists) {
-    const { loads, words } = site;
     const { units } = lists;
     const lines = [];
     const add = (name, ...text) => lines.push(make('li', '', name + ': ', ...text));
-    const ramp = loads.ramp(recipe, me, lists);
-    if (ramp) {
-      add('Warm-up', ramp.map(step => {
-        const change = words.moves(step, units);
-        return words.bare(step.grams, units) + (step.reps ? ' × ' + step.reps : '') +
-          (change ? ` (${change})` : '');
-      }).join(', ') + '.');
+    const ramp = recipe.r ? loads.ramp(recipe, me, lists) : [];
+    if (ramp.length) {
+      const [before, last] = [{ parts: [] }, ...ramp].slice(-2);
+      // Strips have a stack of their own.
+      if (load && last.grams === load.grams) Object.assign(last, { parts: load.parts }, loads.change(before.parts, load.parts));
+      add('Warm-up', steps(ramp, lists.scales[recipe.s], units, ', '));
+      const less = load ? (last.grams - load.grams) / 2 : 0;
+      if (less) add('After a top of ' + words.bare(last.grams, units), words.mass(less, units), ' less on each side');
     }
     const ladder = loads.ladder(recipe, me, lists);
     if (ladder) {
-      const steps = ladder.steps.map(step =>
+      const up = ladder.steps.map(step =>
         `${words.amount(step.load, units)} for ${step.reps.join(' to ')}`);
-      add('Way up', [...steps, 'first attempt '].join(', '), said(ladder.first, lists));
+      add('Way up', [...up, 'first attempt '].join(', '), said(ladder.first, lists));
       if (ladder.up) add('Good attempt', words.span(ladder.up, units));
       if (ladder.down) add('Missed attempt', words.span(ladder.down, units));
     }
@@ -135,19 +133,17 @@
       const strips = loads.strips(recipe, load, lists);
       add('Strips', strips === null
         ? 'what is here allows no such strips; take the next lighter load each time.'
-        : strips.map(({ grams, off, hold }) => words.mass(grams, units) +
-          (off.length ? ` (${words.moves({ off }, units)}${hold ? ', somebody holds the bar' : ''})` : ''))
-          .join(' → '));
+        : steps(strips, load.scale, units, ' → '));
     }
-    for (const [place, own] of recipe.d || []) {
+    for (const [place, door] of recipe.d || []) {
       // Without a load of today's, only what my numbers decide is news.
-      const found = load || (own.z === undefined && own.f === undefined)
-        ? loads.door(own, load, me, lists) : null;
+      const found = load || (door.z === undefined && door.f === undefined)
+        ? loads.door(door, load, me, lists) : null;
       if (found && !found.need) add(lists.doors[place], said(found, lists));
     }
     for (const [when, move] of (load && recipe.n) || []) {
       const found = loads.next(move, load, me, lists);
-      if (found) add('Next time. ' + when, said(found, lists));
+      if (found) add('Next time. ' + when, make('b', '', words.amount(found, units)));
     }
     return lines;
   }
@@ -183,16 +179,16 @@
     all('.sh-mine').forEach(old => old.remove());
     const blocks = all('script.sh-dose-data');
     if (!blocks.length) return;
-    const own = me();
+    const numbers = me();
     if (site.store.trouble()) say(site.store.trouble());
-    if (!own) return;
+    if (!numbers) return;
     const recipes = blocks.map(json);
     const now = ++turn;
     withLists(lists => {
       if (now !== turn) return;
       let panels;
       try {
-        panels = recipes.map(recipe => panel(recipe, own, lists));
+        panels = recipes.map(recipe => panel(recipe, numbers, lists));
       } catch (error) {
         // A list with this page's name is not in the file: page and file are of two publications.
         if (!(error instanceof RangeError)) throw error;
@@ -211,7 +207,7 @@
     }, again);
   }
 
-  site.mine = { isMine, me, withLists };
+  site.mine = { isMine, me, withLists, own, said, plates, steps, root };
   on(document, 'DOMContentLoaded', () => fill());
   on(globalThis, 'pageshow', event => event.persisted && fill());
   on(globalThis, 'storage', event => (event.key || ' mine').endsWith(' mine') && fill());

@@ -22,7 +22,6 @@
   'use strict';
 
   const VERSION = 1;
-  const UPGRADES = {}; // from version to a function of the value, for when VERSION rises
   const WHAT = 'strength-handbook';
   const KEY = /^[\w.:/-]{1,120}$/;
   const own = typeof document === 'object' && document.currentScript;
@@ -106,8 +105,7 @@
   /** The value in a text; undefined where it is none of ours. */
   function read(text, check) {
     try {
-      let { v, d } = JSON.parse(text);
-      for (; v < VERSION && UPGRADES[v]; v += 1) d = UPGRADES[v](d);
+      const { v, d } = JSON.parse(text);
       return v === VERSION && d !== undefined && (!check || check(d)) ? d : undefined;
     } catch {
       return undefined;
@@ -133,7 +131,6 @@
   }
 
   function set(key, value) {
-    if (!KEY.test(key)) throw new RangeError('no name for a value: ' + key);
     // Reading first sets aside what can't be read, so that nothing is written over it.
     get(key);
     if (stuck.has(key)) return false;

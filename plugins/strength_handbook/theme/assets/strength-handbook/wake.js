@@ -67,24 +67,22 @@
     target.scrollIntoView();
   }
 
+  const search = () => wake(() => {
+    find('#__search').click();
+    find('.md-search__input').focus();
+  });
+
   for (const kind of ['pointerdown', 'focusin', 'click']) {
     on(document, kind, event => event.target.closest('.md-search, [for=__search]') && wake());
   }
   on(document, 'keydown', event => {
-    const { key } = event;
-    if (awake || !later || event.metaKey || event.ctrlKey || event.altKey) return;
-    if (event.target.closest('input, textarea, select') || !['f', 's', '/'].includes(key)) return;
+    if (awake || !later || event.key !== '/' || event.target.closest('input, textarea, select')) return;
     event.preventDefault();
-    wake(() => document.dispatchEvent(new KeyboardEvent('keydown', { key, bubbles: true })));
+    search();
   });
   on(globalThis, 'hashchange', open);
   open();
   if (/[?&]h=/.test(location.search)) wake();
   /* From a page without a search of its own. */
-  if (/[?&]search\b/.test(location.search)) {
-    wake(() => {
-      find('#__search').click();
-      find('.md-search__input').focus();
-    });
-  }
+  if (/[?&]search\b/.test(location.search)) search();
 })(globalThis.strengthHandbook);

@@ -37,7 +37,8 @@
     const [top = {}] = points.filter(one => one.load);
     const sum = part => Object.values(value.sets).reduce((all, one) => all + one[part], 0);
     return { ...value, key, points, exercise: top.exercise, load: top.load, reps: null, order: top.order,
-      title: `week ${week}, ${title}, ${sum('done')} of ${sum('of')} sets` };
+      title: some('; ', `week ${week}, ${title}, ${sum('done')} of ${sum('of')} sets`,
+        ...Object.values(value.sets).map(one => one.tries)) };
   }
 
   /** Everything that is kept, newest first. */

@@ -57,6 +57,7 @@
   on(form, 'submit', event => {
     event.preventDefault();
     const me = { bases: {} };
+    const heard = fields.map(field => words.understood(field.value, units)).join('');
     for (const field of fields) {
       const grams = read(field);
       if (grams === undefined) continue;
@@ -74,7 +75,7 @@
     } else if (store.set('mine', me)) {
       const beyond = fields.filter(beyondTables).map(field => field.dataset.name);
       show();
-      say((store.borrowed() ? 'Kept until this tab closes.' : 'Kept on this phone.') +
+      say(heard + (store.borrowed() ? 'Kept in this tab only.' : 'Kept on this phone.') +
         (beyond.length ? ` Is this right? ${beyond.join('; ')}: beyond the tables.` : ''));
     } else say('');
   });
@@ -82,7 +83,7 @@
   on(borrowed, 'change', () => {
     const now = store.borrowed(borrowed.checked);
     show();
-    say(now ? 'Borrowed: everything is forgotten when this tab closes.'
+    say(now ? 'Borrowed: stay in this tab, and untick when you are done.'
       : borrowed.checked ? 'This browser can forget nothing by itself: delete your numbers when ' +
         'you are done.' : 'What was entered on the borrowed phone is forgotten.');
     borrowed.checked = now;

@@ -19,7 +19,8 @@
     const change = (100 * (two - one)) / one;
     form.lastElementChild.textContent = !fields.every(Boolean) ? ''
       : !one || two === null ? 'Write two numbers, such as 72.5.'
-        : `${change < 0 ? '−' : '+'}${Math.abs(change).toFixed(1)} %: ` +
+        : fields.map(text => site.words.understood(text, units)).join('') +
+          `${change < 0 ? '−' : '+'}${Math.abs(change).toFixed(1)} %: ` +
           `${site.judge(one, two, likely, sure)}. ${noise}`;
   });
   form.hidden = false;

@@ -2,12 +2,7 @@
 (function (site) {
   'use strict';
 
-  /** What comes off and goes on one side, in that order; lists of plates from inner to outer. */
-  function change(from, to) {
-    let same = 0;
-    while (same < from.length && from[same] === to[same]) same += 1;
-    return { off: from.slice(same).reverse(), on: to.slice(same) };
-  }
+  const { change } = site.loads;
 
   /** Plates moved on one side when all lift in turn, from the empty bar to the last set. */
   function count(stacks, sets) {
@@ -30,16 +25,15 @@
     return { ...all[0], most: all.at(-1).moves };
   }
 
-  site.together = { change, plan };
-  const { find, all, on, make, json } = site.dom;
-  const form = find('[data-sh-together]');
-  if (!form) return;
-  const { store, loads, words, mine: { isMine, me: myself, withLists } } = site;
+  site.together = { plan };
+  const { find, all, on, make, link, button, json } = site.dom;
+  const box = find('[data-sh-together]');
+  if (!box) return;
+  const { store, loads, words, mine: { isMine, me: myself, withLists, said, plates, root } } = site;
   const today = () => new Date().toDateString();
-  const { keep, forget } = form.elements;
-  const fields = all('[inputmode]', form);
-  const says = form.lastElementChild;
-  const { units } = form.dataset;
+  const slots = all('[data-sets]').map(slot => ({ slot, block: find('.sh-dose-data', slot) }));
+  const says = make('p', { role: 'status' });
+  let fields, keep, forget;
 
   /** Others' numbers, unless they were for another day. */
   function others() {
@@ -50,78 +44,95 @@
   }
 
   /** Everybody in turn, what changes after each, and who spots; for one bar. */
-  function turns(slot, block, lists) {
+  function turns({ slot, block }, lists) {
     const recipe = json(block);
+    const { units } = lists;
     const ready = [myself(), ...others().people]
       .map((me, place) => ({ name: ['me', 'B', 'C'][place], load: me && loads.make(recipe, me, lists) }))
       .filter(({ load }) => load && load.grams > 0);
-    if (ready.length < 2) return ['One bar: a number is missing for this lift.'];
-    const { order, moves, most } = plan(ready.map(one => one.load.parts), +slot.dataset.sets);
+    if (ready.length < 2) return make('p', 'sh-bar', 'One bar: a number is missing for this lift.');
+    const { sets } = slot.dataset;
+    const { order, moves, most } = plan(ready.map(one => one.load.parts), +sets);
     const lines = order.map((place, turn) => {
       const { name, load } = ready[place];
       const next = ready[order[(turn + 1) % order.length]];
       const what = words.moves(change(load.parts, next.load.parts), units);
-      return make('li', '', make('b', '', (name === 'me' ? 'Me: ' : name + ': ') +
-        (recipe.x || recipe.e ? 'about ' : '') + words.amount(load, units)),
-        ` ${words.made(load, units)}.`, make('br'),
-        `Then for ${next.name}: ${what ? what + ' a side' : 'no change'}.`);
+      return make('li', '', make('b', '', name === 'me' ? 'Me' : name), ': ', (recipe.x || recipe.e) && 'about ',
+        said(load, lists), '.', make('br'), `Then for ${next.name}: `,
+        what ? plates(what + ' a side', units) : 'no change', '.');
     });
     const spot = find(`[data-spot=${slot.getAttribute('aria-labelledby')}]`);
-    return [
-      make('b', '', 'One bar, in this order'), make('ol', '', ...lines),
-      make('p', 'sh-note', `${moves} plates move on each side in ${slot.dataset.sets} sets each` +
-        (most > moves ? `; in the worst order ${most}.` : '.')),
+    const drawer = make('details', 'sh-heavy sh-bar', make('summary', '', 'One bar, in this order'), make('ol', '', ...lines),
+      make('p', 'sh-note', `Plates chosen so that few move: ${moves} on each side in ${sets} sets each` + (most > moves ? `, in the worst order ${most}.` : '.')),
       spot && make('p', '', order.length <= spot.dataset.count ? 'Too few to spot: ask somebody.'
-        : +spot.dataset.count > 1 ? 'The others spot.' : 'Whoever lifts next spots.', ' ', spot.textContent),
-    ];
+        : +spot.dataset.count > 1 ? 'The others spot.' : 'Whoever lifts next spots.', ' ', spot.textContent));
+    drawer.open = true;
+    return drawer;
   }
 
   const clear = () => all('.sh-bar').forEach(old => old.remove());
 
-  function show() {
+  function show(lists) {
     clear();
     const { people, keep: kept } = others();
-    keep.checked = !!kept;
+    if (people.length) slots.forEach(one => one.block.after(turns(one, lists)));
+    if (!fields) return;
+    keep.checked = kept;
     forget.hidden = !people.length;
     for (const field of fields) {
-      const [place, name] = field.name.split(' ');
-      const me = people[place];
-      const grams = me && (name === 'body' ? me.body : me.bases[name]);
-      field.value = grams ? words.bare(grams, units) : '';
+      const me = people[field.place];
+      const grams = me && (field.key === 'body' ? me.body : me.bases[field.key]);
+      field.value = grams ? words.bare(grams, lists.units) : '';
     }
-    if (!people.length) return;
-    withLists(lists => {
-      clear();
-      all('[data-sets]').forEach(slot => {
-        const block = find('.sh-dose-data', slot);
-        block.after(make('div', 'sh-bar', ...turns(slot, block, lists)));
-      });
-    });
   }
 
-  on(form, 'submit', event => {
-    event.preventDefault();
-    const people = [];
-    const wrong = fields.find(field => {
-      const [place, name] = field.name.split(' ');
-      const grams = field.value.trim() && loads.toGrams(field.value, units);
-      const me = people[place] = people[place] || { bases: {} };
-      if (grams && name === 'body') me.body = grams;
-      else if (grams) me.bases[name] = grams;
-      field.setAttribute('aria-invalid', grams === null || !isMine(me));
-      return field.ariaInvalid === 'true';
+  /** The form, with a field for every number that the bars of this page ask for. */
+  function build(lists) {
+    const { units, bases } = lists;
+    const keys = new Set();
+    for (const { block } of slots) {
+      const { p, b, w, m } = json(block);
+      if (w || m) keys.add('body');
+      if (p) keys.add(b);
+    }
+    const form = make('form', '', ...['Lifter B', 'Lifter C, if you are three'].map((name, place) =>
+      make('fieldset', '', make('legend', '', name), ...[...keys].map(key => make('label', '',
+        `${key === 'body' ? 'Body weight' : bases[key][0]}, ${units} `,
+        make('input', { place, key, inputMode: 'decimal', autocomplete: 'off' }))))),
+    make('label', 'sh-check', keep = make('input', { type: 'checkbox' }), ' Keep after today'),
+    make('p', 'sh-buttons', make('button', '', 'Show the order'), ' ', forget = button('Forget them', () => {
+      store.remove('together');
+      show(lists);
+      says.textContent = 'Forgotten.';
+    })),
+    make('p', 'sh-note', 'Your own come from ', link(root + 'my-numbers/', 'my numbers'),
+      '. Kept on this phone, for today only unless you say so.'), says);
+    fields = all('[inputmode]', form);
+    on(form, 'submit', event => {
+      event.preventDefault();
+      const people = [];
+      const wrong = fields.find(field => {
+        const { place, key, value } = field;
+        const grams = value.trim() && loads.toGrams(value, units);
+        const me = people[place] = people[place] || { bases: {} };
+        if (grams && key === 'body') me.body = grams;
+        else if (grams) me.bases[key] = grams;
+        field.setAttribute('aria-invalid', grams === null || !isMine(me));
+        return field.ariaInvalid === 'true';
+      });
+      says.textContent = wrong ? 'Write a number, such as 72.5.' : '';
+      if (wrong) return wrong.focus();
+      store.set('together', { day: today(), keep: keep.checked,
+        people: people.filter(me => me.body || Object.keys(me.bases).length) });
+      show(lists);
+      says.textContent = store.trouble() || 'See each bar below.';
     });
-    says.textContent = wrong ? 'Write a number, such as 72.5.' : '';
-    if (wrong) return wrong.focus();
-    store.set('together', { day: today(), keep: keep.checked,
-      people: people.filter(me => me.body || Object.keys(me.bases).length) });
-    show();
-    says.textContent = store.trouble() || 'See each bar below.';
-  });
-  on(forget, 'click', () => {
-    store.remove('together');
-    show();
-    says.textContent = 'Forgotten.';
-  });
-  show();
+    box.append(form);
+    show(lists);
+  }
+
+  const opened = () => box.open && !fields && withLists(build);
+  on(box, 'toggle', opened);
+  opened(); // already, where it is read again
+  if (others().people.length) withLists(show);
 })(globalThis.strengthHandbook);

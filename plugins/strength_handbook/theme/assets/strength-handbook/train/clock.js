@@ -11,9 +11,9 @@
       from and to: height, where 1 is up}. */
   function tempo(text, fromBottom, seconds) {
     const [down, low, up, high] = text.split('-').map(part => Number(part) || (part === 'X' ? 1 : 0));
-    const lift = [['Up' + (text.includes('X') ? ', fast' : ''), up, 0, 1], ['Still', high, 1, 1]];
-    const lower = [['Down', down, 1, 0], ['Still', low, 0, 0]];
-    const phases = fromBottom ? [...lift, ...lower] : [...lower, ...lift];
+    const phases = [['Down', down, 1, 0], ['Still', low, 0, 0],
+      ['Up' + (text.includes('X') ? ', fast' : ''), up, 0, 1], ['Still', high, 1, 1]];
+    if (fromBottom) phases.push(...phases.splice(0, 2));
     const whole = down + low + up + high;
     let gone = seconds % whole;
     for (const [word, length, from, to] of phases) {

@@ -7,8 +7,8 @@
 
   /** A button that is in or out, as `run` says. */
   function toggle(words, is, run) {
-    const made = button(words, () => made.setAttribute('aria-pressed', run()));
-    made.setAttribute('aria-pressed', is);
+    const made = button(words, () => { made.ariaPressed = run(); });
+    made.ariaPressed = is;
     return made;
   }
 
@@ -26,11 +26,10 @@
   }
 
   /** A tempo as a word and a weight that moves. */
-  function tempo(app, { tempo: text, u }) {
+  function tempo(app, text, u) {
     const word = make('span', 'sh-train-beat');
     const weight = make('i');
     const track = make('span', 'sh-train-track', weight);
-    const { style } = weight;
     let shown;
     const runs = start => () => {
       const seconds = (Date.now() - start) / 1000 - 3;
@@ -41,11 +40,8 @@
       const phase = [found.rep, found.word, found.to].join();
       if (phase === shown) return;
       shown = phase;
-      style.transition = 'none';
-      style.bottom = `${found.from * 80}%`;
-      track.getBoundingClientRect(); // the browser has to see where it begins
-      style.transition = `bottom ${found.left}s linear`;
-      style.bottom = `${found.to * 80}%`;
+      weight.animate({ bottom: [found.from, found.to].map(at => at * 80 + '%') },
+        { duration: found.left * 1000, fill: 'forwards' });
       clock.signal(app.on);
     };
     track.hidden = true;
@@ -58,5 +54,5 @@
     }), word, track);
   }
 
-  train.guide = { signals, tempo };
+  train.guide = { toggle, signals, tempo };
 })(strengthHandbook);

@@ -3,24 +3,27 @@
 
      day     'YYYY-MM-DD' of the first tap, by the phone's clock
      sets    by order: {A: {done: 4, of: 4, load: '107.5 kg = trap bar 25 + …'}}. Whole sets, both
-             sides, with top set and attempts; load as it stood on the page, '' if it did not
+             sides, with top set and attempts; load as it stood on the page or as the member put it
+             right, '' where neither is known. Of a test also tries: 'good, missed'
      effort  0 to 10, or null
      note    at most 60 letters */
 (function (site) {
   'use strict';
 
-  const { train, days } = site;
+  const { train, days, dom: { some } } = site;
   const MOST = 60;
   const key = at => 'log/' + at;
 
   /** Whole sets by order, as they are kept. */
-  function counted(list, marks) {
+  function counted(list, { marks }) {
     const sets = {};
-    list.forEach(({ o, last }, place) => {
+    list.forEach(({ o, last, attempt }, place) => {
       if (!last) return;
-      sets[o] = sets[o] || { done: 0, of: 0, load: train.page.load(o) };
-      sets[o].of += 1;
-      if (marks[place] === 'done') sets[o].done += 1;
+      const own = sets[o] = sets[o] || { done: 0, of: 0, load: train.page.load(o) };
+      own.of += 1;
+      if (!/done|miss/.test(marks[place])) return;
+      own.done += 1;
+      if (attempt) own.tries = some(', ', own.tries, marks[place] === 'done' ? 'good' : 'missed');
     });
     return sets;
   }

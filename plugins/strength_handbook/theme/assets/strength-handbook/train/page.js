@@ -5,6 +5,7 @@
 
   const { train, dom: { find, all, make } } = site;
   let away = [];
+  let variant;
 
   const article = order => find('#slot-' + order.toLowerCase()).closest('article');
 
@@ -23,33 +24,38 @@
     away = [];
   }
 
-  const panel = order => find('div.sh-mine', article(order));
-  const drawers = (order, title = '') => all(':scope > details', article(order))
-    .filter(one => one.firstElementChild.textContent.startsWith(title));
-  const texts = (part, selector) => all(selector, part).map(one => one.textContent);
+  const vary = place => { variant = all('.sh-less')[place]; };
+
+  /** The line of an exercise in the variant that was chosen. */
+  const less = order => variant &&
+    all('li', variant).find(one => one.textContent.startsWith(order + ' '));
+
+  /** The member's load; a variant has its own where it is another one. */
+  const panel = order =>
+    less(order)?.querySelector('div.sh-mine') || find('div.sh-mine', article(order));
+
+  const drawers = order => all(':scope > details', article(order));
+  const texts = (part, selector) => (part ? all(selector, part).map(one => one.textContent) : []);
 
   /** A line of the member's own steps, in pieces; empty where the page has none. */
   function ownLine(order, title, between) {
-    const found = panel(order) ? texts(panel(order), 'li') : [];
-    return found.filter(one => one.startsWith(title + ': '))
+    return texts(panel(order), 'li').filter(one => one.startsWith(title + ': '))
       .flatMap(one => one.slice(title.length + 2).replace(/\.$/, '').split(between));
   }
 
   /** The load as it stands on the page, for the log; '' where none is known. */
   function load(order) {
-    const [line = ''] = panel(order) ? texts(panel(order), 'p') : [];
-    return line.startsWith('Mine: ') ? line.replace(/^Mine: (about )?/, '').trim() : '';
+    const said = /^Mine: (?:about )?(.*\S)|Then ([^=]*\S)/; // then: after today's top
+    return texts(panel(order), 'p').flatMap(one => said.exec(one)?.slice(1) || []).findLast(Boolean) || '';
   }
 
   /** Chalk strokes for the sets; the words beside them say the same. */
   function tally(list, { marks, at }) {
     const now = list[at];
-    const drawn = make('span', 'sh-train-tally', ...list.map((step, place) =>
+    return make('span', { className: 'sh-train-tally', ariaHidden: true }, ...list.map((step, place) =>
       step.last && step.o === now.o && make('i', 'is-' + (marks[place] ||
         (step.n === now.n && step.kind === now.kind ? 'now' : 'open')))));
-    drawn.setAttribute('aria-hidden', 'true');
-    return drawn;
   }
 
-  train.page = { article, borrow, giveBack, panel, drawers, texts, ownLine, load, tally };
+  train.page = { article, borrow, giveBack, vary, less, panel, drawers, texts, ownLine, load, tally };
 })(strengthHandbook);

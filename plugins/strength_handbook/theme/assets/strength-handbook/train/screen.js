@@ -14,6 +14,7 @@
   const SIGNALS = 'train/signals';
   const LONGEST = 12 * 3600 * 1000;
   const SLIP = 300; // milliseconds in which a second tap is none
+  const SET = 2000; // and no set takes less
 
   /* The session and where somebody is in it: text, data, list, slots of the page; acts, ticks, on as
      they are kept; view, now, step, beat as they are shown. */
@@ -58,22 +59,18 @@
   };
 
   app.finish = (...how) => {
-    const [first] = app.acts;
-    if (!keep(log.key(app.data.at), log.make(first ? first[2] : Date.now(), ...how))) return;
+    if (!keep(log.key(app.data.at), log.make(app.acts[0]?.[2] || Date.now(), ...how))) return;
     forget();
     app.show('kept');
   };
 
   app.leave = () => dialog.close();
 
-  /** The large button; `beside` puts a second one next to it. */
-  app.bar = ([words, run]) => {
+  /** The large button, and one beside it: words, what it does. */
+  app.bar = (words, run, besides = '', other) => {
     [part.main.textContent, part.main.run] = [words, run];
-    part.other.hidden = true;
-  };
-  app.beside = (words, run) => {
-    [part.other.textContent, part.other.run] = [words, run];
-    part.other.hidden = false;
+    [part.other.textContent, part.other.run] = [besides, other];
+    part.other.hidden = !besides;
   };
 
   /** Shows a view from the start; the focus goes to a heading that is new. */
@@ -81,12 +78,15 @@
     page.giveBack();
     app.view = view;
     app.now = walk.play(app.list, app.acts);
-    app.step = app.list[app.now.at];
+    page.vary(app.now.vary);
+    const step = app.list[app.now.at];
+    app.step = { ...step, ...step.v?.[app.now.vary] };
     app.beat = before = null;
     const old = part.title.textContent;
     const walks = view === 'step';
     const { head, inside, more = [] } = views[walks ? app.step.kind : view]();
     part.title.replaceChildren(...head);
+    part.now.dataset.kind = app.step.kind;
     part.now.replaceChildren(part.title, ...inside.filter(Boolean));
     const switches = walks && app.step.kind !== 'end' && guide.signals(app);
     part.more.replaceChildren(...[...more, switches].filter(Boolean));
@@ -142,14 +142,18 @@
 
   function build() {
     dialog = make('dialog', 'sh-train');
-    part = Object.fromEntries(['h2 title', 'div clock', 'span word', 'b figure', 'div now', 'div more',
-      'p says', 'p trouble'].map(one => one.split(' ')).map(([tag, name]) => [name, make(tag, 'sh-train-' + name)]));
-    let last = 0;
-    part.main = button('', event => {
-      if (event.timeStamp - last > SLIP) part.main.run();
-      last = event.timeStamp;
-    }, 'sh-train-main');
-    part.other = button('', () => part.other.run());
+    part = { title: 'h2', clock: 'div', word: 'span', figure: 'b', now: 'div', more: 'div', says: 'p', trouble: 'p' };
+    for (const name in part) part[name] = make(part[name], 'sh-train-' + name);
+    let next = 0;
+    for (const name of ['other', 'main']) {
+      part[name] = button('', ({ timeStamp }) => {
+        if (timeStamp < next) return;
+        part[name].run();
+        const wait = app.view === 'step' && app.step.part ? SET : SLIP;
+        part[name].animate({ opacity: [0.3, 1] }, wait);
+        next = timeStamp + wait;
+      }, 'sh-train-' + name);
+    }
     part.undo = button('Undo', () => {
       app.acts = walk.undo(app.acts);
       app.keepNow();
@@ -157,9 +161,9 @@
     });
     part.title.id = 'sh-train-title';
     part.title.tabIndex = -1;
-    part.clock.setAttribute('role', 'timer');
+    part.clock.role = 'timer';
     part.clock.append(part.word, part.figure);
-    part.says.setAttribute('role', 'status');
+    part.says.role = 'status';
     dialog.setAttribute('aria-labelledby', part.title.id);
     dialog.append(
       make('div', 'sh-train-top', button('Leave', app.leave),
@@ -187,9 +191,9 @@
   function closed() {
     clearInterval(timer);
     page.giveBack();
-    if (lock) lock.release();
+    lock?.release();
     if (location.hash === HASH) {
-      if (history.state && history.state.train) history.back();
+      if (history.state?.train) history.back();
       else history.replaceState(null, '', location.href.split('#')[0]);
     }
     label();
@@ -202,16 +206,14 @@
     else if (dialog.open) dialog.close();
   }
 
-  /* The button on the session's page. */
+  /* The button, on a session's page only. */
   const block = find('.sh-train-data');
+  if (!block || !globalThis.HTMLDialogElement) return;
   app.text = block.textContent;
   app.data = json(block);
   const { slots } = app.data;
-  app.slots = Object.fromEntries(slots.map(slot => {
-    const own = page.article(slot.o);
-    const [[name], [tempo]] = [page.texts(own, 'h2 a'), page.texts(own, 'p.sh-dose .sh-tempo')];
-    return [slot.o, { ...slot, name, tempo }];
-  }));
+  app.slots = Object.fromEntries(slots.map(slot =>
+    [slot.o, { ...slot, name: find('h2 a', page.article(slot.o)).textContent }]));
   app.list = steps.list(slots, find('#warm-up + ol'));
   views = train.views(app);
   opener = button('', () => {

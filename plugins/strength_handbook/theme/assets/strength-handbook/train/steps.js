@@ -3,7 +3,8 @@
    list(slots, warmUp)  {kind: 'warm', 'up' (to the first set), 'top', 'set' or 'end', o: order,
                         n, of, few: which set of how many, or of fewer; side; part, parts; reps: of
                         this part; strip: weight comes off; work, hold, rest, every, attempt, open:
-                        [floor, cap]; turn: only the side changes; last: the set is complete}
+                        [floor, cap]; turn: only the side changes; last: the set is complete;
+                        v: what is different in each variant}
    name(step)           which set it is, in words. */
 (function (train) {
   'use strict';
@@ -15,7 +16,7 @@
     return (slot.b ? ['left', 'right'] : ['']).flatMap(side => parts.map((reps, place) => {
       const ends = place + 1 === parts.length;
       return {
-        kind: 'set', o: slot.o, n, of, few, side, reps, part: place + 1, parts: parts.length,
+        kind: 'set', o: slot.o, v: slot.v, n, of, few, side, reps, part: place + 1, parts: parts.length,
         strip: !!slot.l, attempt: !!slot.a, work: slot.w, hold: !!slot.h, every: slot.e,
         rest: ends ? slot.r : pause, open: floor && (all || n === of) ? [floor, cap] : null,
         turn: ends && side === 'left', last: ends && side !== 'left',
@@ -26,8 +27,8 @@
   /** One letter in rounds; who has fewer sets is done earlier. */
   function group(slots) {
     const counts = slots.map(slot => [slot.s || 0].flat());
-    const found = slots.flatMap(({ o, g, p, r }) => {
-      const own = { o, n: 1, of: 1, part: 1, parts: 1, rest: r };
+    const found = slots.flatMap(({ o, v, g, p, r }) => {
+      const own = { o, v, n: 1, of: 1, part: 1, parts: 1, rest: r };
       return [...(g ? [{ ...own, kind: 'up' }] : []),
         ...(p ? [{ ...own, kind: 'top', reps: p, last: true }] : [])];
     });
@@ -56,7 +57,7 @@
     if (NAMES[step.kind]) return NAMES[step.kind];
     if (step.kind === 'top') return `Today’s top set of ${step.reps}`;
     return [
-      `${step.attempt ? 'Attempt' : 'Set'} ${step.n} of ${step.few < step.of ? step.few + ' to ' : ''}${step.of}`,
+      `${step.attempt ? 'Attempt' : 'Set'} ${step.n} of ${step.few < step.of ? step.few + ' to ' : ''}${Math.max(step.n, step.of)}`,
       step.side,
       step.parts > 1 && `${step.strip ? 'load' : 'part'} ${step.part} of ${step.parts}`,
     ].filter(Boolean).join(', ');

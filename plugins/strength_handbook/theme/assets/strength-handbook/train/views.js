@@ -10,7 +10,8 @@
   train.views = app => {
     const called = order => `${order} ${app.slots[order].name}`;
     const heading = () => [make('span', 'sh-order', app.step.o), ' ' + app.slots[app.step.o].name];
-    const done = words => app.bar([words, () => app.act('done', app.now.at)]);
+    const done = (words, besides, what) => app.bar(
+      words, () => app.act('done', app.now.at), besides, () => app.act(what, app.now.at));
 
     /** Lines to tick off; ticks are kept. */
     function tickList(lines) {
@@ -38,20 +39,19 @@
       const { o } = app.step;
       done('Steps done');
       const lines = [...page.ownLine(o, 'Warm-up', /, (?=\d)/),
-        ...page.ownLine(o, 'Way up', /, (?=\d|first)/)];
-      const [drawer] = [...page.drawers(o, 'Warm-up steps'), ...page.drawers(o, 'Steps of')];
-      if (drawer) drawer.open = true;
+        ...page.ownLine(o, 'Way up', /, (?=[\d+]|body|bare|first)/)];
+      const drawer = page.drawers(o).find(one => /teps/.test(one.firstElementChild.textContent));
       return {
         head: heading(),
         inside: [line(steps.name(app.step), 'sh-train-set'), ...(lines.length ? [tickList(lines)]
-          : [line('Small steps up to today’s load.'), page.borrow(drawer)])],
+          : [line('Small steps up to today’s load.'), page.borrow(drawer && drawer.lastElementChild)])],
       };
     }
 
     function doneWords({ kind, part, parts, strip, turn, attempt }) {
-      if (kind === 'top') return 'Top set done';
-      if (part < parts) return strip ? 'Next load' : 'Part done';
-      return turn ? 'Left done' : attempt ? 'Attempt done' : 'Set done';
+      if (kind === 'top') return ['Top set done'];
+      if (part < parts) return strip ? ['Next load', 'Set done', 'set'] : ['Part done'];
+      return turn ? ['Left done'] : attempt ? ['Good', 'Missed', 'miss'] : ['Set done'];
     }
 
     function set() {
@@ -59,59 +59,60 @@
       const { o, part, parts } = step;
       const slot = app.slots[o];
       const own = page.article(o);
-      const copy = select => {
-        const found = find(select, own);
-        return found && found.cloneNode(true);
-      };
-      const words = doneWords(step);
-      if (walk.waits(list, now)) app.bar(['Start', () => app.act('start', now.at)]);
-      else done(words);
-      if (words === 'Next load') app.beside('Set done', () => app.act('set', now.at));
+      const less = page.less(o);
+      const copy = (select, from = own) => find(select, from)?.cloneNode(true);
+      if (walk.waits(list, now)) app.bar('Start', () => app.act('start', now.at));
+      else done(...doneWords(step));
       const [load] = page.ownLine(o, 'Strips', ' → ').slice(part - 1);
       const panel = page.borrow(page.panel(o));
       const mySteps = panel && page.borrow(find('details', panel));
       const drawers = page.drawers(o).map(page.borrow);
+      const tempo = find('.sh-tempo', less || own);
       const [inWords, ...notes] = page.texts(own, ':scope > .sh-words');
-      // The load in a panel that asks for today's top is the one after it.
-      const topField = own => (step.kind === 'top' && own && find('input', own)
-        ? make('div', 'sh-train-before', own) : own);
       const [floor, cap] = step.open || [];
       return {
         head: heading(),
         inside: [
           make('p', 'sh-train-set', make('b', '', steps.name(step)), page.tally(list, now)),
-          copy('.sh-dose'),
+          copy('.sh-dose', less),
           copy('.sh-setup'),
-          floor && line(`At least ${floor}${cap ? `, at most ${cap}` : ''}. You count.`, 'sh-train-part'),
+          floor && line('At least ' + some(', at most ', floor, cap) + '. You count.', 'sh-train-part'),
           parts > 1 && line(step.strip ? load : `Now ${step.reps}`, 'sh-train-part'),
-          topField(panel),
+          panel,
           copy('.sh-heavy-line') || (!panel && drawers.shift()),
-          slot.tempo && guide.tempo(app, slot),
-          slot.tempo && line(/[^.]*down[^.]*\./.exec(inWords)),
+          tempo && guide.tempo(app, tempo.textContent, slot.u),
+          tempo && own.textContent.includes(tempo.textContent) && line(/[^.]*down[^.]*\./.exec(inWords)),
           copy('.sh-voice'),
           line(slot.x, 'sh-train-stop'),
-          ...notes.map(one => line(one)),
+          ...[...page.texts(less, '.sh-note'), ...notes].map(one => line(one)),
         ],
-        more: [mySteps, ...drawers, line(inWords, 'sh-note')],
+        more: [mySteps, ...drawers, !less && line(inWords, 'sh-note')],
       };
     }
 
     function end() {
-      const sets = log.counted(app.list, app.now.marks);
-      const efforts = make('div', 'sh-train-efforts', ...[...Array(11).keys()].map(value => {
-        const box = make('input', { type: 'radio', name: 'sh-effort', value });
-        return make('label', '', box, make('span', '', String(value)));
-      }));
+      const sets = log.counted(app.list, app.now);
+      /** What was done, and a field for the load: as it stood on the page, of a test still empty. */
+      const row = ([order, one]) => {
+        const { a } = app.slots[order];
+        const [, number, unit] = /^\+?([\d.]*)\s([^=]*)/.exec(one.done && (a ? ' ' + a : one.load)) || [];
+        const words = some(', ', `${called(order)}: ${one.done} of ${one.of}`, one.tries, unit);
+        if (!unit) return make('li', '', words);
+        const field = make('input', { inputMode: 'decimal', autocomplete: 'off', value: number });
+        on(field, 'change', () => { one.load = field.value.replace(',', '.') + ' ' + unit; });
+        return make('li', 'sh-field', make('label', '', words, field));
+      };
+      const efforts = make('div', 'sh-train-efforts', ...[...Array(11).keys()].map(value =>
+        make('label', '', make('input', { type: 'radio', name: 'sh-effort', value }), make('span', '', `${value}`))));
       const note = make('input', { maxLength: log.MOST, autocomplete: 'off' });
-      app.bar(['Keep it on this phone', () => {
+      app.bar('Keep it on this phone', () => {
         const chosen = find(':checked', efforts);
         app.finish(sets, chosen ? Number(chosen.value) : null, note.value);
-      }]);
+      });
       return {
         head: [find('.sh-foot').textContent.split('.')[0]],
         inside: [
-          make('ul', 'sh-train-list', ...Object.entries(sets).map(([order, one]) =>
-            make('li', '', `${called(order)}: ${one.done} of ${one.of}`))),
+          make('ul', 'sh-train-list', ...Object.entries(sets).map(row)),
           make('fieldset', '', make('legend', '', 'Effort of the whole session, 0 to 10'), efforts),
           make('p', 'sh-field', make('label', '', 'One word', note)),
         ],
@@ -121,14 +122,14 @@
     /** Late, or another order. */
     function plan() {
       const { list, now } = app;
-      const late = page.texts(document, '.sh-late').find(one => one.startsWith('Late? '));
-      app.bar(['Back', () => app.show('step')]);
+      const late = find('.sh-late');
+      app.bar('Back', () => app.show('step'));
       const row = ([order, one]) => {
         const own = [...list.keys()].filter(place => list[place].o === order);
         const open = own.find(place => !now.marks[place]);
         const can = (words, ...what) => {
           const made = button(words, () => app.act(...what));
-          made.setAttribute('aria-label', `${words}: ${called(order)}`);
+          made.ariaLabel = `${words}: ${called(order)}`;
           return made;
         };
         return make('li', '', line(`${called(order)}: ${one.done} of ${one.of} done`),
@@ -138,8 +139,11 @@
       };
       return {
         head: ['Late? Another order?'],
-        inside: [late && line(late.replace('Late? ', ''), 'sh-train-part'),
-          make('ul', 'sh-train-list', ...Object.entries(log.counted(list, now.marks)).map(row)),
+        inside: [late && line(late.lastChild.textContent, 'sh-train-part'),
+          make('div', 'sh-train-row', ...page.texts(document, '.sh-less > summary').map((words, place) =>
+            guide.toggle(words, place === now.vary, () =>
+              app.act('vary', place === now.vary ? -1 : place, 'plan')))),
+          make('ul', 'sh-train-list', ...Object.entries(log.counted(list, now)).map(row)),
           button('End the session here', () => app.act('go', list.length - 1))],
       };
     }
@@ -147,14 +151,13 @@
     /** After a reload, or the next time the mode is opened. */
     function ask() {
       const name = steps.name(app.step);
-      app.bar(['Go on', () => app.show('step', true)]);
-      app.beside('Start again', app.again);
+      app.bar('Go on', () => app.show('step', true), 'Start again', app.again);
       const what = name[0].toLowerCase() + name.slice(1) + (app.step.o && ' of ' + app.step.o);
       return { head: [`Go on with ${what}?`], inside: [] };
     }
 
     function kept() {
-      app.bar(['Close', app.leave]);
+      app.bar('Close', app.leave);
       return { head: ['Kept on this phone.'], inside: [] };
     }
 

@@ -1,10 +1,12 @@
 /* Where somebody is in a session: it follows from what was tapped, and when. Pure.
 
    An action is [what, which, at], at in milliseconds since 1970: 'done' with the place of a step,
-   or 'set' with all that is left of its set; 'start' of its clock; 'go' to it; 'less' by one set,
-   'out' altogether and 'in' again with an order.
-   play(list, actions)      {at: place of the step, marks: 'done' or 'out' by place, started: when,
-                            rest: {from, until, chain: letter of the set that begins then}}
+   'miss' for an attempt that was none, or 'set' with all that is left of its set; 'start' of its
+   clock; 'go' to it; 'less' by one set, 'out' altogether and 'in' again with an order; 'vary' with
+   the place of a variant, -1 for none.
+   play(list, actions)      {at: place of the step, marks: 'done', 'miss' or 'out' by place, started:
+                            when, rest: {from, until, chain: letter of the set that begins then},
+                            vary: the variant}
    waits(list, played)      must somebody tap to begin?
    due(list, played, now)   what the clock has done since: an action or nothing
    undo(actions)            without the last tap
@@ -39,18 +41,21 @@
   /** Does a step begin where the interval of the one before ends? */
   const chained = (step, rest) => step.every && rest && rest.chain === step.o[0];
 
+  /** Is a step beyond what a variant asks for? */
+  const beyond = ({ v, n }, place) => n > v?.[place]?.of;
+
   function play(list, actions) {
     const marks = [];
-    let [at, started, rest, began] = [0, 0, null, 0];
+    let [at, started, rest, began, vary] = [0, 0, null, 0, -1];
     const go = to => { [at, started] = [to, 0]; };
     for (const [what, which, when] of actions) {
       if (what === 'start') started = when;
       else if (what === 'go') go(which);
-      else if (what === 'done' || what === 'set') {
+      else if (/done|set|miss/.test(what)) {
         const ends = one => one === list[which] ||
           (what === 'set' && sameSet(one, list[which]) && one.side === list[which].side);
         const mine = [...list.keys()].filter(place => ends(list[place]));
-        for (const place of mine) marks[place] = 'done';
+        for (const place of mine) marks[place] = what === 'miss' ? what : 'done';
         const step = list[mine.at(-1)];
         if (started) began = started + (step.work ? READY : 0);
         else if (chained(step, rest)) began = rest.until;
@@ -58,6 +63,13 @@
         if (step.last) began = 0;
         go(next(list, marks, which));
       } else {
+        if (what === 'vary') {
+          list.forEach((step, place) => {
+            if (marks[place] === 'out' && beyond(step, vary)) marks[place] = undefined;
+            if (beyond(step, which)) marks[place] ||= 'out';
+          });
+          vary = which;
+        }
         const [from, to] = what === 'in' ? ['out', undefined] : [undefined, 'out'];
         const mine = [...list.keys()].filter(one => list[one].o === which && marks[one] === from);
         const last = list[mine.at(-1)];
@@ -66,7 +78,7 @@
         else if (list[at].kind === 'end') go(next(list, marks, -1));
       }
     }
-    return { at, marks, started, rest };
+    return { at, marks, started, rest, vary };
   }
 
   function due(list, { at, started, rest }, now) {
