@@ -54,7 +54,7 @@ def publish(folder: Path, change: Callable[[Data], object] | None = None) -> Dat
         change(parts)
     folder.mkdir(parents=True)
     worked = work(folder, **parts)
-    data: Data = json.loads(json.dumps(program_data(worked.book, worked.programs[0])))
+    data: Data = json.loads(json.dumps(program_data(worked, worked.programs[0])))
     return data
 
 

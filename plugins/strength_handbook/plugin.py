@@ -14,12 +14,13 @@ from mkdocs.config import config_options as opt
 from mkdocs.config.base import Config
 from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.exceptions import PluginError
-from mkdocs.plugins import BasePlugin, event_priority, get_plugin_logger
+from mkdocs.plugins import BasePlugin, CombinedEvent, event_priority, get_plugin_logger
 from mkdocs.structure import StructureItem
 from mkdocs.structure.files import File, Files, InclusionLevel
 from mkdocs.structure.nav import Navigation, Section
 from mkdocs.structure.pages import Page as MkDocsPage
 from mkdocs.structure.toc import get_toc
+from mkdocs.utils.templates import TemplateContext
 
 from strength_handbook.checked import check_folder, counted, errors_in, warnings_in
 from strength_handbook.pages.coach import coach_pages
@@ -29,10 +30,11 @@ from strength_handbook.pages.page import Page, Site
 from strength_handbook.pages.site import write_pages
 from strength_handbook.publish import offline
 from strength_handbook.publish.bundle import bundled, theme_styles
+from strength_handbook.publish.collect_later import collect_later
 from strength_handbook.publish.contents import anchors, contents_tree
 from strength_handbook.publish.front_matter import page_keys
 from strength_handbook.publish.handwritten import check_handwritten
-from strength_handbook.publish.set_aside import with_tables, without_tables
+from strength_handbook.publish.search_text import search_text
 from strength_handbook.publish.sidebar import coach_chapter, fill_nav, reading_order
 from strength_handbook.publish.since import read_since
 from strength_handbook.publish.touch_up import (
@@ -71,7 +73,7 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
         self.site: Site | None = None
         self.drafts: dict[str, Page] = {}
         self.pages: dict[str, Page] = {}
-        self.tables: dict[str, tuple[str, ...]] = {}
+        self.content: str | None = None
         self.assets: dict[str, str] = {}
 
     def on_startup(self, *, command: Literal["build", "gh-deploy", "serve"], dirty: bool) -> None:  # noqa: ARG002  # MkDocs' signature
@@ -94,6 +96,7 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
             listed[:0] = [f"{ASSETS}/{name}" for name in self.assets if name.endswith(kind)]
         return config
 
+    @collect_later
     def on_pre_build(self, *, config: MkDocsConfig) -> None:
         """Read, check and work out everything while the last site is still untouched."""
         self.pages = {}
@@ -212,13 +215,11 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
         files: Files,  # noqa: ARG002  # MkDocs' signature
     ) -> str:
         """Put our HTML in place of what MkDocs made of the empty text."""
-        uri = page.file.src_uri
-        generated = self.pages.get(uri)
+        generated = self.pages.get(page.file.src_uri)
         if generated is not None:
             page.toc = get_toc(contents_tree(generated))
             page.present_anchor_ids = anchors(generated)
-            html, self.tables[uri] = without_tables(generated.html)
-            return html
+            return generated.html
         if self.site is None:
             return html
         try:
@@ -226,7 +227,37 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
         except UnknownInsertError as error:
             if self.errors:  # it stands in the banner already
                 return html
-            raise PluginError(f"{uri}: {error}") from None
+            raise PluginError(f"{page.file.src_uri}: {error}") from None
+
+    @event_priority(100)
+    def _before_search(
+        self,
+        context: TemplateContext,
+        *,
+        page: MkDocsPage,
+        config: MkDocsConfig,  # noqa: ARG002  # MkDocs' signature
+        nav: Navigation,  # noqa: ARG002  # MkDocs' signature
+    ) -> TemplateContext:
+        """Lend the search only what it keeps of a generated page."""
+        if page.file.src_uri in self.pages:
+            self.content, page.content = page.content, search_text(page.content or "")
+        return context
+
+    @event_priority(-100)
+    def _after_search(
+        self,
+        context: TemplateContext,
+        *,
+        page: MkDocsPage,
+        config: MkDocsConfig,  # noqa: ARG002  # MkDocs' signature
+        nav: Navigation,  # noqa: ARG002  # MkDocs' signature
+    ) -> TemplateContext:
+        """The whole content back in its place."""
+        if page.file.src_uri in self.pages:
+            self.content, page.content = None, self.content
+        return context
+
+    on_page_context = CombinedEvent(_before_search, _after_search)
 
     def on_post_template(self, output: str, *, template_name: str, config: MkDocsConfig) -> str:
         """The same touches on the page for wrong addresses, and no empty sitemap."""
@@ -235,8 +266,7 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
         return self._touched_up(output) if template_name.endswith(".html") else output
 
     def on_post_page(self, output: str, *, page: MkDocsPage, config: MkDocsConfig) -> str:  # noqa: ARG002  # MkDocs' signature
-        """The tables back in their places, names for screen readers, and the banner."""
-        output = with_tables(output, self.tables.pop(page.file.src_uri, ()))
+        """Names for screen readers, and the banner."""
         output = self._touched_up(output)
         return packed(output) if page.meta.get("packed") else output
 

@@ -33,6 +33,7 @@ from typing import Any, TypeVar
 
 from mkdocs.commands.build import build
 from mkdocs.config import load_config
+from mkdocs.plugins import CombinedEvent
 
 # Run as a script, outside pytest's path.
 sys.path.insert(0, str(Path(__file__).parents[1]))
@@ -77,7 +78,9 @@ def timed_hooks(watch: Stopwatch) -> Iterator[None]:
     """This plugin's hooks on a stopwatch, for configurations loaded inside."""
     hooks = {name: hook for name, hook in vars(HandbookPlugin).items() if name.startswith("on_")}
     for name, hook in hooks.items():
-        setattr(HandbookPlugin, name, watch.timed(hook))
+        several = isinstance(hook, CombinedEvent)
+        timed = CombinedEvent(*map(watch.timed, hook.methods)) if several else watch.timed(hook)
+        setattr(HandbookPlugin, name, timed)
     try:
         yield
     finally:

@@ -184,7 +184,7 @@ def test_methods(tmp_path: Path, dose: str, method: str, expected: dict[str, Any
         exercises={"lift": exercise(load=EFFORT)},
         sessions={"a": [slot("A", "lift", dose)]},
     )
-    data = program_data(worked.book, worked.programs[0])
+    data = program_data(worked, worked.programs[0])
     found = data["weeks"][0]["sessions"][0]["slots"][0]
     assert found["method"] == method
     assert {key: found[key] for key in expected} == expected
@@ -204,7 +204,7 @@ def test_loads_that_hang_or_help(tmp_path: Path) -> None:
         bases={"best": base("chin", kind="system")},
         lifters={"P1": {"bodyweight": "72 kg", "bases": {"best": "84 kg"}}},
     )
-    slots = program_data(worked.book, worked.programs[0])["weeks"][0]["sessions"][0]["slots"]
+    slots = program_data(worked, worked.programs[0])["weeks"][0]["sessions"][0]["slots"]
     # 63 of 72 kg: nine kilograms of help. 79.8 kg: 7.5 of the 7.8 can be hung on.
     assert slots[0]["by_lifter"]["P1"] == {
         "planned_kg": -9,

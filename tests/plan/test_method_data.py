@@ -20,7 +20,7 @@ def data(root: Path, dose: Any, **keys: Any) -> dict[str, Any]:
         bases={"best": base()},
         lifters={"P1": {"bodyweight": "72 kg", "bases": {"best": "140 kg"}}},
     )  # fmt: skip
-    found: dict[str, Any] = program_data(worked.book, worked.programs[0])
+    found: dict[str, Any] = program_data(worked, worked.programs[0])
     session: dict[str, Any] = found["weeks"][0]["sessions"][0]
     return session
 

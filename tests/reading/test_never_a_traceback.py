@@ -103,7 +103,7 @@ def check_tables(worked: Worked) -> None:
         if isinstance(exercise.load, OnMachine):
             assert unit_scale(room, exercise.load)
     for program in worked.programs:
-        program_data(worked.book, program)
+        program_data(worked, program)
         for slot in (s for w in program.weeks for session in w.sessions for s in session.slots):
             if slot.percent is not None:
                 loading_table(slot.exercise.load, slot.scale, slot.percent, room.units)

@@ -6,7 +6,7 @@ sides carry the same plates; one side is listed from the inside outwards, heavy 
 
 from bisect import bisect_left, bisect_right
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from enum import StrEnum
 from functools import lru_cache
 from itertools import pairwise
@@ -84,7 +84,7 @@ class LoadTable:
     sides: Literal[1, 2]
     sleeve_mm: float | None
     limit_g: int | None
-    loads: tuple[BarLoad, ...]
+    loads: tuple[BarLoad, ...] = field(hash=False)  # many, and they follow from the rest
 
     def best(self, target_g: int, rounding: Rounding = Rounding.DOWN) -> BarLoad | None:
         """Load for a target in grams; None where no load lies on the allowed side of it.

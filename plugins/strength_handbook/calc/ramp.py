@@ -184,13 +184,12 @@ def _climb(
     # Per place of the last load taken: the cheapest choice so far.
     ways: dict[int, tuple[int, tuple[int, ...]]] = {-1: (0, ())}
     for step in wanted:
+        misses = [(place, abs(load - step.load_g)) for place, load in enumerate(loads)]
+        near = [(place, miss) for place, miss in misses if miss <= reach]
         longer: dict[int, tuple[int, tuple[int, ...]]] = {}
         for last, (off, chosen) in ways.items():
             options = [(last, (off + reach, (*chosen, -1)))]
-            for place in range(last + 1, len(loads)):
-                miss = abs(loads[place] - step.load_g)
-                if miss <= reach:
-                    options.append((place, (off + miss, (*chosen, place))))
+            options += [(at, (off + miss, (*chosen, at))) for at, miss in near if at > last]
             for place, way in options:
                 longer[place] = min(longer.get(place, way), way)
         ways = longer

@@ -92,7 +92,8 @@ def formula(
         if name in _FORMULAS:
             raise ValueError(f"formula {name} is registered twice")
         signature = inspect.signature(function)
-        unknown = set(limits) - set(signature.parameters)
+        places = {key: place for place, key in enumerate(signature.parameters)}
+        unknown = limits.keys() - places.keys()
         if unknown:
             raise ValueError(f"formula {name}: no such input: {', '.join(sorted(unknown))}")
         _FORMULAS[name] = Formula(
@@ -103,9 +104,9 @@ def formula(
 
         @wraps(function)
         def checked(*args: P.args, **kwargs: P.kwargs) -> R:
-            given = signature.bind(*args, **kwargs).arguments
             for key, (low, high) in limits.items():
-                value = given.get(key)
+                place = places[key]
+                value = args[place] if place < len(args) else kwargs.get(key)
                 if isinstance(value, int | float) and not low <= value <= high:
                     raise OutOfRangeError(name, key, value, low, high)
             return function(*args, **kwargs)

@@ -133,6 +133,9 @@ _EXCLUSIVE = (frozenset(WORK_FIELDS), frozenset({"rest", "every"}), frozenset({"
 """Keys that replace each other: a week that asks for a hold replaces the slot's repetitions."""
 
 
+_UNSAID = DosePart()
+
+
 def complete(*parts: DosePart, each_side: bool = False) -> Dose:
     """One dose from its parts, the most particular first: week, slot, exercise.
 
@@ -170,7 +173,7 @@ def complete(*parts: DosePart, each_side: bool = False) -> Dose:
         rest=values.get("rest"),
         every=values.get("every"),
         each_side=values.get("each_side", each_side),
-        said=DosePart.model_construct(**values),
+        said=_UNSAID.model_copy(update=values),
     )
 
 

@@ -6,6 +6,7 @@ the demo and of a book with very long texts, and counts the sheets.
 
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
+from functools import lru_cache
 
 from strength_handbook.pages.card import Card, DoseRow
 from strength_handbook.pages.card_strips import CardStrip
@@ -80,6 +81,7 @@ def wants_two(card: Card) -> bool:
     return step is None or step.text < LEGIBLE
 
 
+@lru_cache(maxsize=256)  # asked whether weeks are to be parted, then for the sizes
 def _largest(card: Card) -> Step | None:
     return next((step for step in STEPS if card_height(card, step) <= HEIGHT), None)
 
@@ -140,24 +142,24 @@ def _doses(doses: tuple[DoseRow, ...], always: str, step: Step) -> float:
 
 def taken_at_right(card: Card, step: Step) -> bool:
     """True where the column of the set-up is the shorter one."""
-    left, right, taken = _columns(card, step)
+    left, right, taken = _columns(card, step.text, step.rows)
     return right + taken[1] < left + taken[0]
 
 
 def _body(card: Card, step: Step) -> float:
     """Two columns: strips or how to choose, and the set-up."""
-    left, right, taken = _columns(card, step)
+    left, right, taken = _columns(card, step.text, step.rows)
     if right + taken[1] < left + taken[0]:
         return max(left, right + taken[1]) + 4
     return max(left + taken[0], right) + 4
 
 
-def _columns(card: Card, step: Step) -> tuple[float, float, tuple[float, float]]:
+@lru_cache(maxsize=256)  # larger doses and cues are tried beside the same columns
+def _columns(card: Card, size: float, most_rows: int) -> tuple[float, float, tuple[float, float]]:
     """Heights of both columns, and of what may stand in either."""
-    size = step.text
     share = STRIP_SHARE if card.strips else 0.5
     left_room, right_room = (WIDTH - GAP) * share, (WIDTH - GAP) * (1 - share)
-    left = sum(_strip(strip, step, left_room) for strip in card.strips)
+    left = sum(_strip(strip, size, most_rows, left_room) for strip in card.strips)
     left += _paragraph(f"How heavy {card.how}", size, left_room) if card.how else 0.0
     right = _paragraph("Set up", size, right_room)
     right += sum(_paragraph(line, size, right_room - 12) for line in card.set_up)
@@ -171,8 +173,8 @@ def strip_widths(strip: CardStrip) -> list[float]:
     return [part / sum(parts) for part in parts]
 
 
-def _strip(strip: CardStrip, step: Step, room: float) -> float:
-    size, rows = step.text, strip.shown(step.rows)
+def _strip(strip: CardStrip, size: float, most_rows: int, room: float) -> float:
+    rows = strip.shown(most_rows)
     widths = [room * share - 3 for share in strip_widths(strip)]
     heads = [strip.first, *(f"{column.weeks} {column.share}" for column in strip.columns)]
     heads += [strip.plates_head] if strip.plates_head else []

@@ -13,7 +13,7 @@ from strength_handbook.pages.numbers import percent
 from strength_handbook.pages.page import link
 from strength_handbook.pages.phone_html import load_data
 from strength_handbook.pages.render import safe
-from strength_handbook.plan.doors import DoorPlan, slot_doors
+from strength_handbook.plan.doors import DoorPlan, doors_of
 from strength_handbook.plan.variants import session_variants
 from strength_handbook.plan.worked import Use, Worked, WorkedProgram, WorkedSession, WorkedSlot
 
@@ -30,7 +30,7 @@ def door_rows(
         url: address of the page.
         examples: with the loads of the example lifters.
     """
-    plans = slot_doors(worked.book, program.program.bases, worked.scales, slot)
+    plans = doors_of(worked, program, slot)
     return [_row(worked, plan, url, examples=examples) for plan in plans]
 
 
@@ -103,8 +103,7 @@ def door_weeks(worked: Worked, uses: Iterable[Use]) -> dict[str, list[tuple[str,
     """
     found: dict[str, dict[tuple[str, str], list[Use]]] = {}
     for use in uses:
-        plans = slot_doors(worked.book, use.program.program.bases, worked.scales, use.slot)
-        for plan in plans:
+        for plan in doors_of(worked, use.program, use.slot):
             loads = _loads(worked, plan)
             if plan.dose is not None and (plan.changed or loads):
                 found.setdefault(plan.key, {}).setdefault((_dose(plan), loads), []).append(use)

@@ -37,6 +37,7 @@ def lists_script(worked: Worked) -> str:
     return f"{place}={_json(lists_of(worked).data)};\n"
 
 
+@lru_cache(maxsize=4096)  # session page and exercise page ask for the same slot
 def dose_data(
     worked: Worked,
     program: WorkedProgram,

@@ -55,7 +55,7 @@ def write_pages(worked: Worked, since: Mapping[str, Changes] | None = None, base
     pages += [numbers_page(worked), words_page()]
     data = {
         f"data/{program.id}.json": json.dumps(
-            program_data(worked.book, program), ensure_ascii=False, indent=1, allow_nan=False
+            program_data(worked, program), ensure_ascii=False, indent=1, allow_nan=False
         )
         + "\n"
         for program in worked.programs

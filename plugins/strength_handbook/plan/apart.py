@@ -32,8 +32,7 @@ def stacks_to_hold(worked: Worked, exercise_id: str) -> tuple[Stack, ...] | None
     room = worked.book.room
     if not isinstance(loading, OnBar) or loading.rack is None or scale is None:
         return None
-    bar, rack = room.bars[loading.bar], room.racks[loading.rack]
-    if not fits(bar, rack):
+    if not fits(room.bars[loading.bar], room.racks[loading.rack]):
         return None
     stacks = {
         whole[:count]
@@ -41,10 +40,15 @@ def stacks_to_hold(worked: Worked, exercise_id: str) -> tuple[Stack, ...] | None
         for count in range(1, len(whole) + 1)
     }
     return tuple(
-        stack
-        for stack in sorted(stacks)
-        if pairs_off(unloading(bar, rack, room.plates, stack, keep=len(stack) - 1))[0].hold
+        stack for stack in sorted(stacks) if _held(worked, loading.bar, loading.rack, stack)
     )
+
+
+@lru_cache(maxsize=8192)  # many exercises are done with the same bar in the same rack
+def _held(worked: Worked, bar_id: str, rack_id: str, stack: Stack) -> bool:
+    room = worked.book.room
+    bar, rack = room.bars[bar_id], room.racks[rack_id]
+    return pairs_off(unloading(bar, rack, room.plates, stack, keep=len(stack) - 1))[0].hold
 
 
 def _wholes(worked: Worked, exercise_id: str, loading: OnBar, scale: Scale) -> Iterator[Stack]:

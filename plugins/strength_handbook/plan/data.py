@@ -3,11 +3,9 @@
 Further keys may be added; none is dropped or renamed without raising `SCHEMA`.
 """
 
-from collections.abc import Mapping
 from datetime import date
 from typing import Any
 
-from strength_handbook.model.book import Book
 from strength_handbook.model.dose import Clock, ClusterSet, Distance, Hold, Reps, StripSet
 from strength_handbook.plan.digest import (
     digest,
@@ -18,21 +16,25 @@ from strength_handbook.plan.digest import (
     session_digest,
 )
 from strength_handbook.plan.loads import PlannedLoad
-from strength_handbook.plan.method_data import scales_of, slot_data, variants_data
+from strength_handbook.plan.method_data import slot_data, variants_data
 from strength_handbook.plan.room_data import room_data
 from strength_handbook.plan.scales import Scale
 from strength_handbook.plan.variable import Variable
 from strength_handbook.plan.volume import Volume
-from strength_handbook.plan.worked import WorkedProgram, WorkedSession, WorkedSlot, WorkedWeek
+from strength_handbook.plan.worked import (
+    Worked,
+    WorkedProgram,
+    WorkedSession,
+    WorkedSlot,
+    WorkedWeek,
+)
 
 SCHEMA = 1
 
-Scales = Mapping[str, Scale | None]
 
-
-def program_data(book: Book, worked: WorkedProgram) -> dict[str, Any]:
+def program_data(handbook: Worked, worked: WorkedProgram) -> dict[str, Any]:
     """A worked program as plain data, ready for JSON."""
-    scales = scales_of(book)
+    book = handbook.book
     return {
         "schema": SCHEMA,
         "program": worked.id,
@@ -51,7 +53,7 @@ def program_data(book: Book, worked: WorkedProgram) -> dict[str, Any]:
             }
             for name, lifter in book.lifters.items()
         ],
-        "weeks": [_week(book, worked, scales, week) for week in worked.weeks],
+        "weeks": [_week(handbook, worked, week) for week in worked.weeks],
         "exercises": exercises_data(book, worked),
         "notices": notices_data(worked.program),
         "room": room_data(book.room),
@@ -59,7 +61,7 @@ def program_data(book: Book, worked: WorkedProgram) -> dict[str, Any]:
     }
 
 
-def _week(book: Book, program: WorkedProgram, scales: Scales, week: WorkedWeek) -> dict[str, Any]:
+def _week(handbook: Worked, program: WorkedProgram, week: WorkedWeek) -> dict[str, Any]:
     return {
         "week": week.week,
         "wave": week.wave_id,
@@ -70,9 +72,9 @@ def _week(book: Book, program: WorkedProgram, scales: Scales, week: WorkedWeek) 
         "sessions": [
             _session(session)
             | {
-                "variants": variants_data(book, program, session),
+                "variants": variants_data(handbook.book, program, session),
                 "slots": [
-                    _slot(slot) | {"plan": slot_data(book, scales, program, week, session, slot)}
+                    _slot(slot) | {"plan": slot_data(handbook, program, week, session, slot)}
                     for slot in session.slots
                 ],
             }

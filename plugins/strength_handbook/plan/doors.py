@@ -6,6 +6,7 @@ plates together, never of the plates alone.
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
+from functools import lru_cache
 
 from strength_handbook.model.book import Book
 from strength_handbook.model.dose import (
@@ -27,7 +28,7 @@ from strength_handbook.model.program import Base
 from strength_handbook.plan.loads import PlannedLoad, achieved, body_share_g, is_estimate
 from strength_handbook.plan.scales import Scale
 from strength_handbook.plan.work_out import lifter_loads, own_base
-from strength_handbook.plan.worked import WorkedSlot
+from strength_handbook.plan.worked import Worked, WorkedProgram, WorkedSlot
 
 DOORS: tuple[tuple[str, str], ...] = (
     ("easier", "Easier"), ("harder", "Harder"), ("hurts", "It hurts"), ("taken", "It's taken"),
@@ -35,7 +36,7 @@ DOORS: tuple[tuple[str, str], ...] = (
 )  # fmt: skip
 """Key and name of each door, in order."""
 
-_CARRIED = ("sets", *WORK_FIELDS, "tempo", "rir", "rpe", "rest", "every", "each_side")
+_CARRIED = ("sets", *WORK_FIELDS, "tempo", "rir", "rpe", "rest", "every")
 """What an exercise without a dose of its own takes over from today's."""
 
 _WHOLE = ("test", "top", "last_set", "density", "cap")
@@ -79,6 +80,12 @@ class DoorPlan:
     def changed(self) -> bool:
         """True where the dose is another than today's."""
         return self.to is not None or self.own is not None
+
+
+@lru_cache(maxsize=4096)  # session page, exercise page and phone ask for the same slot
+def doors_of(worked: Worked, program: WorkedProgram, slot: WorkedSlot) -> tuple[DoorPlan, ...]:
+    """The five doors of a slot of a worked program."""
+    return slot_doors(worked.book, program.program.bases, worked.scales, slot)
 
 
 def slot_doors(
@@ -183,8 +190,7 @@ def _other_dose(door: Door, exercise: Exercise, slot: WorkedSlot) -> Dose | None
     except IncompleteDoseError:
         pass
     today = as_part(slot.dose)
-    carried = DosePart.model_construct(**{name: getattr(today, name) for name in _CARRIED})
-    carried = carried.model_copy(update={"each_side": None})
+    carried = DosePart().model_copy(update={name: getattr(today, name) for name in _CARRIED})
     try:
         return complete(own, exercise.dose, carried, each_side=each)
     except IncompleteDoseError:

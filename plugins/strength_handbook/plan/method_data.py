@@ -4,36 +4,36 @@ from collections.abc import Iterable, Mapping
 from typing import Any
 
 from strength_handbook.model.book import Book
-from strength_handbook.plan.doors import DoorPlan, slot_doors
+from strength_handbook.plan.doors import DoorPlan, doors_of
 from strength_handbook.plan.ladder import Ladder, Ladders
 from strength_handbook.plan.loads import PlannedLoad
 from strength_handbook.plan.method_plan import MethodPlan, method_plan
 from strength_handbook.plan.progress import NextTarget, following_slot, next_target
 from strength_handbook.plan.ramps import Ramp, Ramps
-from strength_handbook.plan.scales import Scale, scale_for
 from strength_handbook.plan.slot_strips import Strips
 from strength_handbook.plan.strips import StripLoads
 from strength_handbook.plan.top_sets import BackOffPlan, BackOffRow
 from strength_handbook.plan.variants import session_variants
-from strength_handbook.plan.worked import WorkedProgram, WorkedSession, WorkedSlot, WorkedWeek
+from strength_handbook.plan.worked import (
+    Worked,
+    WorkedProgram,
+    WorkedSession,
+    WorkedSlot,
+    WorkedWeek,
+)
 
 Data = dict[str, Any]
 
 
-def scales_of(book: Book) -> dict[str, Scale | None]:
-    """The loads that exist for each exercise."""
-    return {key: scale_for(book.room, one.load) for key, one in book.exercises.items()}
-
-
 def slot_data(
-    book: Book,
-    scales: Mapping[str, Scale | None],
+    worked: Worked,
     program: WorkedProgram,
     week: WorkedWeek,
     session: WorkedSession,
     slot: WorkedSlot,
 ) -> Data:
     """Everything that a slot's method comes to."""
+    book = worked.book
     data = _method(method_plan(book, slot, session, week))
     following = following_slot(program, session, slot)
     goal = next_target(slot, following=following, units=book.room.units)
@@ -44,8 +44,7 @@ def slot_data(
             if (target := next_target(slot, name, following=following, units=book.room.units))
         }
         data["next"] = _next(goal, own)
-    doors = slot_doors(book, program.program.bases, scales, slot)
-    data["doors"] = [_door(door) for door in doors]
+    data["doors"] = [_door(door) for door in doors_of(worked, program, slot)]
     return data
 
 

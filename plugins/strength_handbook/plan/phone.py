@@ -26,7 +26,7 @@ from strength_handbook.model.dose import Dose, StripSet
 from strength_handbook.model.exercise import Exercise
 from strength_handbook.model.load import BodyWeight, FixedLoad, PercentOfBodyMass, PercentOfTop
 from strength_handbook.model.loading import Loading, OnBar
-from strength_handbook.plan.doors import DOORS, DoorPlan, slot_doors
+from strength_handbook.plan.doors import DOORS, DoorPlan, doors_of
 from strength_handbook.plan.help import takes_bands, with_help
 from strength_handbook.plan.loads import body_share_g, is_estimate, reference_percent
 from strength_handbook.plan.method_plan import MethodPlan, method_plan
@@ -135,7 +135,7 @@ def full_recipe(
     if not recipe and plan.test is not None and _known(lists, slot.base_id):
         recipe = _ground(lists, slot.exercise.load, slot.dose, slot.scale) | {"b": slot.base_id}
     recipe |= _method(plan, lists, slot) if recipe else {}
-    doors = slot_doors(worked.book, program.program.bases, worked.scales, slot)
+    doors = doors_of(worked, program, slot)
     if found := list(_doors(worked.book, lists, program, slot, doors, recipe)):
         recipe["d"] = found
     if has_load(recipe) and (

@@ -36,7 +36,7 @@ def work_out(book: Book) -> Worked:
     scales: dict[str, Scale | None] = {}
     for key, exercise in book.exercises.items():
         # Exercises loaded alike share one scale, and with it every table made from it.
-        alike = exercise.load.model_copy(update={"start": None}).model_dump_json()
+        alike = exercise.load.model_dump_json(exclude={"start"})
         if alike not in shared:
             shared[alike] = scale_for(book.room, exercise.load)
         scales[key] = shared[alike]

@@ -62,7 +62,7 @@ def read_since(where: Path | None, checked: Checked) -> Since:
 def _as_read(desk: Desk, program: str) -> dict[str, object]:
     """The present data, as they will stand in the file."""
     (worked,) = (one for one in desk.worked.programs if one.id == program)
-    data: dict[str, object] = json.loads(json.dumps(program_data(desk.worked.book, worked)))
+    data: dict[str, object] = json.loads(json.dumps(program_data(desk.worked, worked)))
     return data
 
 

@@ -22,6 +22,7 @@ OF_THE_COACH = frozenset({"reason"})
 """Of those, what only the coach reads."""
 _DEEPEST = 4
 """Keys to the deepest part with a name of its own: a slot."""
+_WORD = re.compile(r"\S*\w\S*")
 _SENTENCE_END = re.compile(r"(?<=[.!?:])[”\"]?\s+(?=[A-Z“\"])")
 
 
@@ -76,7 +77,7 @@ def words(text: str) -> list[str]:
     >>> words("Walk 15 m – there and back.")
     ['Walk', '15', 'm', 'there', 'and', 'back.']
     """
-    return [word for word in text.split() if word.isalnum() or re.search(r"\w", word)]
+    return _WORD.findall(text)
 
 
 @lru_cache(maxsize=2)

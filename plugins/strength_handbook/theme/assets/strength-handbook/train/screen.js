@@ -149,7 +149,7 @@
       part[name] = button('', ({ timeStamp }) => {
         if (timeStamp < next) return;
         part[name].run();
-        const wait = app.view === 'step' && app.step.part ? SET : SLIP;
+        const wait = app.view === 'step' && app.step.kind === 'set' ? SET : SLIP;
         part[name].animate({ opacity: [0.3, 1] }, wait);
         next = timeStamp + wait;
       }, 'sh-train-' + name);
