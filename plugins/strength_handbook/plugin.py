@@ -5,9 +5,8 @@ MkDocs empties the site folder: with an error in them the last good site stays a
 `mkdocs serve` errors stop nothing; the last good pages are shown under a banner that lists them.
 """
 
-from collections.abc import Iterable
 from pathlib import Path
-from typing import Any, Literal
+from typing import Literal
 
 from jinja2 import Environment
 from mkdocs.config import config_options as opt
@@ -15,9 +14,8 @@ from mkdocs.config.base import Config
 from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.exceptions import PluginError
 from mkdocs.plugins import BasePlugin, CombinedEvent, event_priority, get_plugin_logger
-from mkdocs.structure import StructureItem
 from mkdocs.structure.files import File, Files, InclusionLevel
-from mkdocs.structure.nav import Navigation, Section
+from mkdocs.structure.nav import Navigation
 from mkdocs.structure.pages import Page as MkDocsPage
 from mkdocs.structure.toc import get_toc
 from mkdocs.utils.templates import TemplateContext
@@ -28,6 +26,7 @@ from strength_handbook.pages.coach_frame import DRAFTS
 from strength_handbook.pages.inserts import UnknownInsertError, fill_inserts
 from strength_handbook.pages.page import Page, Site
 from strength_handbook.pages.site import write_pages
+from strength_handbook.plugin_nav import add_chapter, lead_through
 from strength_handbook.publish import offline
 from strength_handbook.publish.bundle import bundled, theme_styles
 from strength_handbook.publish.collect_later import collect_later
@@ -35,7 +34,7 @@ from strength_handbook.publish.contents import anchors, contents_tree
 from strength_handbook.publish.front_matter import page_keys
 from strength_handbook.publish.handwritten import check_handwritten
 from strength_handbook.publish.search_text import search_text
-from strength_handbook.publish.sidebar import coach_chapter, fill_nav, reading_order
+from strength_handbook.publish.sidebar import coach_chapter, fill_nav
 from strength_handbook.publish.since import read_since
 from strength_handbook.publish.touch_up import (
     name_landmarks,
@@ -174,21 +173,10 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
         In `config.nav` the drafts would each get a line on the terminal at every rebuild.
         """
         if self.drafts:
-            nav.items.extend(_items(coach_chapter(self.drafts), files, config))
-            drafts = map(files.get_file_from_path, self.drafts)
-            nav.pages.extend(file.page for file in drafts if file and file.page)
+            add_chapter(nav, coach_chapter(self.drafts), self.drafts, files, config)
         shown = InclusionLevel.is_in_serve if self.serving else InclusionLevel.is_included
         every = files.documentation_pages(inclusion=shown)
-        known = {file.src_uri: file.page for file in every if file.page}
-        in_nav = [page.file.src_uri for page in nav.pages]
-        order = reading_order(in_nav, [uri for uri in self.pages if uri in known])
-        pages = [None, *(known[uri] for uri in order), None]
-        for before, page, after in zip(pages, pages[1:], pages[2:], strict=False):
-            if page is not None:
-                page.previous_page, page.next_page = before, after
-        for uri in set(order).difference(in_nav):
-            above = known.get(self.pages[uri].parent)
-            known[uri].parent = _section_of(above) if above else None
+        lead_through(nav, {file.src_uri: file.page for file in every if file.page}, self.pages)
         return nav
 
     @event_priority(100)  # before Material's tags and search, which read these keys
@@ -295,26 +283,3 @@ def _level(page: Page) -> InclusionLevel:
     if page.uri.startswith(DRAFTS):
         return InclusionLevel.DRAFT
     return InclusionLevel.UNDEFINED if page.in_nav else InclusionLevel.NOT_IN_NAV
-
-
-def _items(entries: Iterable[Any], files: Files, config: MkDocsConfig) -> list[StructureItem]:
-    """Entries of a nav as MkDocs' own sections and pages."""
-    found: list[StructureItem] = []
-    for entry in entries:
-        if isinstance(entry, dict):
-            for title, inside in entry.items():
-                section = Section(title, _items(inside, files, config))
-                for child in section.children:
-                    child.parent = section
-                found.append(section)
-        elif file := files.get_file_from_path(entry):
-            found.append(file.page or MkDocsPage(None, file, config))
-    return found
-
-
-def _section_of(above: MkDocsPage) -> Any:
-    """The section that a page is the front of, else the page: breadcrumbs show either once."""
-    section = above.parent
-    if isinstance(section, Section) and above.is_index and section.children[0] is above:
-        return section
-    return above
