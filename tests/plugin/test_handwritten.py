@@ -40,6 +40,17 @@ def test_one_at_the_same_address_but_another_file_name_does_too(tmp_path: Path) 
     assert "Our shed" in html
 
 
+def test_links_to_safety_lead_somewhere_before_anybody_has_written_it(tmp_path: Path) -> None:
+    site = build(tmp_path)
+    session = (site / "spring/week-01/a-squat/index.html").read_text(encoding="utf-8")
+    assert "../safety/" in session
+    html = (site / "safety/index.html").read_text(encoding="utf-8")
+    assert "1 Mill Lane" in html
+    assert "Chest pain or pressure" in html
+    own = build(tmp_path / "own", safety="# Our own words\n")
+    assert "Chest pain" not in (own / "safety/index.html").read_text(encoding="utf-8")
+
+
 def test_a_data_file_of_ones_own_is_kept(tmp_path: Path) -> None:
     root = write_tiny(tmp_path)
     (root / "handbook/data").mkdir()
@@ -61,7 +72,7 @@ def test_a_handwritten_page_may_link_into_generated_ones(
 def test_without_a_nav_the_sidebar_has_everything_in_a_sensible_order(tmp_path: Path) -> None:
     assert sidebar(build(tmp_path)) == [
         ".", "spring/", "spring/week-01/", "spring/week-02/", "my-numbers/", "exercises/",
-        "room/", "cards/", "numbers/", "words/", "note/",
+        "room/", "cards/", "safety/", "numbers/", "words/", "note/",
     ]  # fmt: skip
 
 

@@ -18,6 +18,7 @@ from strength_handbook.pages.my_numbers_page import my_numbers_page
 from strength_handbook.pages.numbers_page import numbers_page
 from strength_handbook.pages.page import Chapter, Page, Site
 from strength_handbook.pages.phone_html import LISTS, lists_script
+from strength_handbook.pages.safety_page import safety_page
 from strength_handbook.pages.session_page import emergency_panel, session_page
 from strength_handbook.pages.week_page import overview_page, overview_uri, week_page
 from strength_handbook.plan.change import Changes
@@ -52,7 +53,7 @@ def write_pages(worked: Worked, since: Mapping[str, Changes] | None = None, base
     pages += [exercise_page(worked, key) for key in by_name]
     pages += [my_numbers_page(worked), my_log_page(worked), room_page(worked)]
     pages += cards_pages(worked, base)
-    pages += [numbers_page(worked), words_page()]
+    pages += [numbers_page(worked), words_page(), safety_page(worked)]
     data = {
         f"data/{program.id}.json": json.dumps(
             program_data(worked, program), ensure_ascii=False, indent=1, allow_nan=False
