@@ -1,6 +1,7 @@
 """Scripts and styles as they are published: complete, few, small, and named after their text."""
 
 import gzip
+import re
 from pathlib import Path
 
 import demo
@@ -74,3 +75,11 @@ def test_our_own_are_light() -> None:
         for name, text in bundled(ASSETS, "coach.css").items()
     }
     assert sum(sizes.values()) < MOST_KB * 1000, sizes
+
+
+def test_no_template_stands_in_another() -> None:
+    """The smaller text would lose the inner one's spaces: rjsmin takes it for code."""
+    nested = re.compile(r"`[^`]*\$\{[^}`]*`")
+    scripts = list((demo.PACKAGE / "theme").rglob("*.js"))
+    assert len(scripts) > 20
+    assert [path.name for path in scripts if nested.search(path.read_text(encoding="utf-8"))] == []
