@@ -47,3 +47,20 @@ class Opened:
         """Open an address below the site's root."""
         self.page.goto(self.base + path)
         return self.page
+
+
+def watched(page: Page, base: str) -> Opened:
+    """A page of a site whose requests and complaints are written down.
+
+    Args:
+        page: of a browser.
+        base: address of the site.
+    """
+    opened = Opened(page, base)
+    page.on("request", lambda request: opened.requests.append(request.url))
+    page.on("pageerror", lambda error: opened.complaints.append(str(error)))
+    page.on(
+        "console",
+        lambda message: opened.complaints.append(message.text) if message.type == "error" else None,
+    )
+    return opened

@@ -8,7 +8,7 @@ from playwright.sync_api import Browser, BrowserContext, expect
 
 import demo
 from chromium import chromium
-from phones import Opened, Served, serving
+from phones import Opened, Served, serving, watched
 
 PHONE = {"width": 360, "height": 740}
 # A loaded machine is slow, not wrong.
@@ -47,16 +47,7 @@ def phone(browser: Browser, served: Served) -> Iterator[Callable[..., Opened]]:
             has_touch=True,
         )
         contexts.append(context)
-        opened = Opened(context.new_page(), served.base)
-        opened.page.on("request", lambda request: opened.requests.append(request.url))
-        opened.page.on("pageerror", lambda error: opened.complaints.append(str(error)))
-        opened.page.on(
-            "console",
-            lambda message: (
-                opened.complaints.append(message.text) if message.type == "error" else None
-            ),
-        )
-        return opened
+        return watched(context.new_page(), served.base)
 
     yield open_phone
     for context in contexts:

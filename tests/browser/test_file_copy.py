@@ -9,7 +9,7 @@ import pytest
 from axe_playwright_python.sync_playwright import Axe
 from playwright.sync_api import Browser, BrowserContext, Page, expect
 
-from phones import Opened, Served
+from phones import Opened, Served, watched
 from strength_handbook.publish.file_copy.assembling import file_copy
 
 pytestmark = pytest.mark.browser
@@ -46,16 +46,7 @@ def open_copy(browser: Browser, folder: Path) -> Iterator[OpenCopy]:
         contexts.append(context)
         if script:
             context.add_init_script(script)
-        opened = Opened(context.new_page(), f"{folder.as_uri()}/")
-        opened.page.on("request", lambda request: opened.requests.append(request.url))
-        opened.page.on("pageerror", lambda error: opened.complaints.append(str(error)))
-        opened.page.on(
-            "console",
-            lambda message: (
-                opened.complaints.append(message.text) if message.type == "error" else None
-            ),
-        )
-        return opened
+        return watched(context.new_page(), f"{folder.as_uri()}/")
 
     yield open_phone
     for context in contexts:
