@@ -1,6 +1,6 @@
 """What happens inside a set and after it: strips, open sets, what comes next."""
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from html import escape
 
 from strength_handbook.pages.load_html import DASH
@@ -53,7 +53,7 @@ def strips_html(plan: Strips, scale: Scale | None, units: str) -> str:
         table = [
             (f"{value:g}", " → ".join(f"{one.amount:g}" for one in loads or ()))
             if scale is None
-            else (bare_mass(value, units), _strip(loads, scale, units))
+            else (bare_mass(value, units), _strip(loads, scale, units, bare_mass))
             for value, loads in plan.rows
         ]
         parts.append(small_table(f"Loads of a set, {what}", heads, table))
@@ -71,12 +71,17 @@ def strips_html(plan: Strips, scale: Scale | None, units: str) -> str:
     return "".join(parts)
 
 
-def _strip(loads: StripLoads | None, scale: Scale | None, units: str) -> str:
+def _strip(
+    loads: StripLoads | None,
+    scale: Scale | None,
+    units: str,
+    written: Callable[[float, str], str] = mass,
+) -> str:
     if loads is None:
         return "what is here allows no such strips; take the next lighter load each time"
     on_bar = scale is not None and scale.kind == "bar"
     return " → ".join(
-        f"<b>{bare_mass(one.amount, units)}</b>"
+        f"<b>{written(one.amount, units)}</b>"
         + (
             f" (off {plates_moved(one.off, units)}{' each side' if on_bar else ''})"
             if one.off
