@@ -63,7 +63,7 @@
     });
     const spot = find(`[data-spot=${slot.getAttribute('aria-labelledby')}]`);
     const drawer = make('details', 'sh-heavy sh-bar', make('summary', '', 'One bar, in this order'), make('ol', '', ...lines),
-      make('p', 'sh-note', `Plates chosen so that few move: ${moves} on each side in ${sets} sets each` + (most > moves ? `, in the worst order ${most}.` : '.')),
+      make('p', 'sh-note', `Load as listed here, not by my steps; few plates move: ${moves} on each side in ${sets} sets each` + (most > moves ? `, in the worst order ${most}.` : '.')),
       spot && make('p', '', order.length <= spot.dataset.count ? 'Too few to spot: ask somebody.'
         : +spot.dataset.count > 1 ? 'The others spot.' : 'Whoever lifts next spots.', ' ', spot.textContent));
     drawer.open = true;
