@@ -30,7 +30,8 @@ class Page:
         in_nav: stands in the sidebar; other pages are reached from lists.
         parent: uri of the page above it, for the breadcrumbs; empty for the top.
         boost: weight in the search.
-        jumps: it begins with links to its own parts; no table of contents stands beside it.
+        jumps: it begins with links to its own parts; no table of contents stands beside it, and it
+            is packed.
     """
 
     uri: str

@@ -30,7 +30,7 @@ def page_keys(page: Page, *, pasted: bool = False) -> dict[str, Any]:
     if page.tags:
         keys["tags"] = list(page.tags)
     if pasted and not page.in_nav:
-        keys |= {"template": "lean.html", "contents": not page.jumps, "packed": page.jumps}
+        keys |= {"template": "lean.html", "packed": page.jumps}
     if page.boost != 1:
         keys["search"] = {"boost": page.boost}
     return keys
