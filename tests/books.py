@@ -10,9 +10,12 @@ from pathlib import Path
 from typing import Any
 
 from strength_handbook.model.book import Book
+from strength_handbook.model.dose import DosePart
 from strength_handbook.plan.work_out import work_out
 from strength_handbook.plan.worked import Worked, WorkedSlot
 from strength_handbook.reading.book import read_book
+from strength_handbook.reading.long_form import store
+from strength_handbook.reading.notation import read_dose
 
 Data = Mapping[str, Any]
 
@@ -182,3 +185,11 @@ def _slots(one: Sequence[Data] | Data) -> Sequence[Data]:
 
 def _hyphens(keys: Data) -> dict[str, Any]:
     return {key.replace("_", "-"): value for key, value in keys.items()}
+
+
+def part_of(line: str) -> DosePart:
+    """The dose of one line, as a week of a slot has it."""
+    long: dict[str, Any] = {}
+    for value in read_dose(line):
+        store(long, value)
+    return DosePart.model_validate(long)

@@ -9,7 +9,7 @@ import json
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from datetime import date
-from functools import cache
+from functools import cache, lru_cache
 from pathlib import Path
 from typing import Any
 
@@ -77,13 +77,15 @@ def _read(path: Path) -> Any:
 
 
 @cache
-def _base() -> Files:
-    return {path.relative_to(BASE).as_posix(): _read(path) for path in sorted(BASE.rglob("*.yml"))}
+def _base() -> str:
+    """All files in one text: taken apart again, it is a copy that may be changed."""
+    paths = sorted(BASE.rglob("*.yml"))
+    return json.dumps({path.relative_to(BASE).as_posix(): _read(path) for path in paths})
 
 
 def edited(edits: Edits, rules: Mapping[str, str] | None = None) -> Files:
     """The base folder's files with some values made different."""
-    files = copy.deepcopy(_base())
+    files: Files = json.loads(_base())
     for name, changes in edits.items():
         for path, value in changes.items():
             if not path:
@@ -122,9 +124,14 @@ def write(files: Files, folder: Path) -> Path:
     for name, data in files.items():
         path = folder / name
         path.parent.mkdir(parents=True, exist_ok=True)
-        # JSON is YAML too.
-        path.write_text(json.dumps(data, indent=1, ensure_ascii=False), encoding="utf-8")
+        path.write_text(_on_lines(json.dumps(data)), encoding="utf-8")
     return folder
+
+
+@lru_cache(maxsize=256)  # most files are as in the base
+def _on_lines(text: str) -> str:
+    """The same with a line for each value; JSON is YAML too."""
+    return json.dumps(json.loads(text), indent=1, ensure_ascii=False)
 
 
 def check(files: Files, folder: Path, today: date = TODAY) -> Checked:

@@ -4,7 +4,7 @@ from pathlib import Path
 from typing import Any
 
 from books import EFFORT, EMERGENCY, KG_PLATES, exercise, slot, work
-from strength_handbook.plan.floor import Clock, session_clock
+from strength_handbook.floor.floor import FloorClock, session_clock
 
 ROOM: dict[str, Any] = {
     "gym": "The Test Room",
@@ -29,7 +29,7 @@ ROOM: dict[str, Any] = {
 
 def clock_of(
     root: Path, slots: list[Any], *, rotate: list[str] | None = None, **more: Any
-) -> Clock:
+) -> FloorClock:
     """The clock of one session; no set-up, and a minute between letters."""
     session: dict[str, Any] = {"title": "A", "purpose": "To train.", "slots": slots}
     exercises = more.pop("exercises")

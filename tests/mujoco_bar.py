@@ -7,9 +7,11 @@ the package under test.
 from collections.abc import Sequence
 from dataclasses import dataclass
 from math import cos, radians, sin
+from typing import Any
 
-import mujoco
 import numpy as np
+
+from oracle import oracle
 
 BAR_RADIUS = 0.014
 ROD_RADIUS = 0.020
@@ -43,12 +45,12 @@ def _plate_geoms(weights: Sequence[Weight], origin: float = 0.0) -> str:
     )
 
 
-def _contact_forces(model: mujoco.MjModel, data: mujoco.MjData) -> dict[str, float]:
+def _contact_forces(model: Any, data: Any) -> dict[str, float]:
     """Normal force in N on each named rod that touches the bar."""
     forces: dict[str, float] = {}
     wrench = np.zeros(6)
     for index in range(data.ncon):
-        mujoco.mj_contactForce(model, data, index, wrench)
+        oracle("mujoco").mj_contactForce(model, data, index, wrench)
         pair = (data.contact[index].geom1, data.contact[index].geom2)
         rod = next(name for name in (model.geom(g).name for g in pair) if name != "bar")
         forces[rod] = forces.get(rod, 0.0) + float(wrench[0])
@@ -71,6 +73,7 @@ def grip_force(
     along = grip + pivot_offset
     below = BAR_RADIUS + ROD_RADIUS
     rod = (along * cos(angle) + below * sin(angle), along * sin(angle) - below * cos(angle))
+    mujoco = oracle("mujoco")
     model = mujoco.MjModel.from_xml_string(f"""
     <mujoco>
       <option timestep="0.001" gravity="0 0 -9.81"/>
@@ -111,6 +114,7 @@ def tips(
         pulls: steady downward forces in kgf, by place from the middle of the bar.
     """
     height = BAR_RADIUS + ROD_RADIUS
+    mujoco = oracle("mujoco")
     model = mujoco.MjModel.from_xml_string(f"""
     <mujoco>
       <option timestep="0.002" gravity="0 0 -9.81"/>

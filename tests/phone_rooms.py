@@ -88,6 +88,7 @@ LOADS: dict[str, dict[str, Any]] = {
     },
     "plate": {"kind": "plate"},
     "push-up": {"kind": "push-up", "plate-limit": "15 kg"},
+    "push-up-more": {"kind": "push-up", "plate-limit": "40 kg", "plates": 3},
 }  # fmt: skip
 """Everything a load is put on, by a short name."""
 
@@ -97,6 +98,8 @@ LINES = (
     "3x5 @ 35 lb", "3x5 @ BW", "3x5 @ BW+7.5 kg", "3x5 @ BW-15 kg", "3x5 @ 85 % system",
     "ramp to 5RM", "ramp to 5RM, 2x5 @ 90 % of top", "ramp to 3RM, 2x5 @ 87.5 % of top",
     "2x strip 3 loads -20 % to 36 reps within 3 min @ 70 %", "strip 4 loads -15 % @ 77.5 %",
+    "strip 3 loads -10 kg, 6-8 a load @ 70 %", "2x strip 3 loads -1 plate @ 65 %",
+    "strip 3 loads -12.5 % @ BW+15 kg", "strip 2 loads -20 % @ BW+20 kg",
     "test 3RM in 4 attempts", "test 1RM in 3 attempts",
 )  # fmt: skip
 ON_BAR = (

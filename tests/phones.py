@@ -1,14 +1,19 @@
 """What the browser tests hold in their hands: the served site, and a page opened on a phone."""
 
 import functools
+import sys
 import threading
 from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass, field
 from http.server import SimpleHTTPRequestHandler, ThreadingHTTPServer
 from pathlib import Path
+from typing import Any
 
 from playwright.sync_api import Page
+
+PATIENCE = 60_000
+"""How long a browser may take, in milliseconds: a loaded machine is slow, not wrong."""
 
 
 class _Quiet(SimpleHTTPRequestHandler):
@@ -16,11 +21,19 @@ class _Quiet(SimpleHTTPRequestHandler):
         pass
 
 
+class QuietServer(ThreadingHTTPServer):
+    """A server that takes it quietly when a browser hangs up before it has the whole answer."""
+
+    def handle_error(self, request: Any, client_address: Any) -> None:
+        if not isinstance(sys.exception(), ConnectionError):
+            super().handle_error(request, client_address)
+
+
 @contextmanager
 def serving(folder: Path) -> Iterator[int]:
     """A server of a folder on this machine, until the block ends; its port."""
     handler = functools.partial(_Quiet, directory=str(folder))
-    with ThreadingHTTPServer(("127.0.0.1", 0), handler) as server:
+    with QuietServer(("127.0.0.1", 0), handler) as server:
         threading.Thread(target=server.serve_forever, daemon=True).start()
         yield server.server_port
         server.shutdown()
@@ -64,3 +77,28 @@ def watched(page: Page, base: str) -> Opened:
         lambda message: opened.complaints.append(message.text) if message.type == "error" else None,
     )
     return opened
+
+
+def until(page: Page, promise: str, arg: object = None) -> None:
+    """Wait until a promise gives true; a page's own waiting takes any promise for true.
+
+    Args:
+        page: where it is asked.
+        promise: a function of JavaScript that gives a promise.
+        arg: what the function is given.
+    """
+    for _ in range(PATIENCE // 100):
+        if page.evaluate(promise, arg):
+            return
+        page.wait_for_timeout(100)
+    raise AssertionError(promise)
+
+
+def until_kept(page: Page, version: str, number: int = 1) -> None:
+    """Wait until a version is the newest that the phone keeps, among so many handbooks."""
+    until(
+        page,
+        """([version, number]) => caches.keys().then(
+            all => all.length === number && all.some(name => name.endsWith(version)))""",
+        [version, number],
+    )

@@ -6,7 +6,7 @@ import demo
 
 README = (demo.ROOT / "README.md").read_text(encoding="utf-8")
 CI = (demo.ROOT / ".ci" / "run").read_text(encoding="utf-8")
-TESTS = "python3 -m venv .venv && .venv/bin/pip install -q -e '.[test]' && .venv/bin/pytest"
+TESTS = "python3 -m venv .venv && .venv/bin/pip install -q -e '.[test,oracles]' && .venv/bin/pytest"
 
 BLOCKS = [
     block.strip().split("\n")

@@ -1,8 +1,10 @@
 """The smallest handbook there is, for tests that build many times."""
 
+import re
 from pathlib import Path
 
 from strength_handbook.publish.starter import new_exercise
+from strength_handbook.review.checks.words.starter import example_sentences
 
 ROOM = """\
 gym: The Shed
@@ -21,6 +23,7 @@ emergency:
 PROGRAM = """\
 program: Spring
 version: "1"
+valid-until: 2030-12-31
 need: [Members carry boxes up stairs.]
 goals:
   - {goal: Stand up with a box, test: Ten squats without a pause}
@@ -68,5 +71,16 @@ def write_tiny(root: Path, mkdocs: str = MKDOCS) -> Path:
         path = root / name
         path.parent.mkdir(parents=True, exist_ok=True)
         path.write_text(text, encoding="utf-8")
-    new_exercise("Chair squat", root / "programs")
+    exercise = new_exercise("Chair squat", root / "programs")
+    exercise.write_text(_own_words(exercise.read_text(encoding="utf-8")), encoding="utf-8")
     return root
+
+
+def _own_words(text: str) -> str:
+    """The example with other ends to its sentences, which are errors as they are."""
+    for sentence in sorted(example_sentences(), key=len, reverse=True):
+        *begin, last = sentence.split()
+        ending = re.escape(last.rstrip("."))
+        whole = r"\s+".join([*map(re.escape, begin), ending])
+        text = re.sub(whole, lambda found: f"{found[0]} here", text)
+    return text

@@ -5,21 +5,30 @@ lenient than the others.
 """
 
 import os
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from datetime import UTC, date, datetime
 from pathlib import Path
 
 from strength_handbook.model.program import Accepted
+from strength_handbook.model.samples import samples_in
+from strength_handbook.plan.remembered import forget_handbook
 from strength_handbook.plan.work_out import work_out
 from strength_handbook.plan.worked import Worked
-from strength_handbook.reading.book import read_book
+from strength_handbook.reading.book import Reading, read_book
+from strength_handbook.reading.doses import ReadAs
 from strength_handbook.reading.problem import Problem, Severity, sorted_problems
 from strength_handbook.review.accepting import weigh
 from strength_handbook.review.catalogue import reported, review
 from strength_handbook.review.desk import Desk
 from strength_handbook.review.finding import Finding
 from strength_handbook.review.servable import unserved
+
+Tell = Callable[[str], None]
+"""Takes what is being done, such as `checking rest-short`."""
+
+_LONGEST_EPOCH = 11
+"""Seconds with more digits lie beyond the last year that there is a date for; they say nothing."""
 
 
 @dataclass(frozen=True)
@@ -32,6 +41,7 @@ class Checked:
         desk: what the checks looked at, or None where the files could not be read.
         findings: what the checks found and nobody has accepted, in order of families.
         accepted: findings that may stand, each with the entry that says so.
+        read_as: doses in other spellings than the house's, and how each was understood.
     """
 
     worked: Worked | None
@@ -39,38 +49,84 @@ class Checked:
     desk: Desk | None = None
     findings: tuple[Finding, ...] = ()
     accepted: tuple[tuple[Finding, Accepted], ...] = ()
+    read_as: tuple[ReadAs, ...] = ()
 
 
-def check_folder(folder: Path, shown: str | None = None, today: date | None = None) -> Checked:
-    """Read a folder, check it and work it out; whatever the files say, nothing is raised.
+@dataclass(frozen=True)
+class Drafted:
+    """A folder read and worked out, not yet checked.
+
+    Attributes:
+        reading: what came out of its files.
+        desk: what the checks look at, or None where the files could not be read.
+    """
+
+    reading: Reading
+    desk: Desk | None
+
+
+def draft_folder(
+    folder: Path,
+    shown: str | None = None,
+    today: date | None = None,
+    tell: Tell = lambda _: None,
+) -> Drafted:
+    """Read a folder and work it out; whatever the files say, nothing is raised.
 
     Args:
         folder: the folder with `room.yml` in it.
         shown: its name in messages; as seen from the current folder if left out.
         today: the day that dates are held against; the real one if left out.
+        tell: takes what is being done, many times.
     """
-    reading = read_book(folder, shown_path(folder) if shown is None else shown)
+    forget_handbook()  # or every handbook of a long `mkdocs serve` would stay in memory
+    reading = read_book(folder, shown_path(folder) if shown is None else shown, tell)
     if reading.book is None:
-        return Checked(None, tuple(reading.problems))
+        return Drafted(reading, None)
+    tell("working out the programs")
     worked = work_out(reading.book)
-    desk = Desk(worked, reading.written, today or current_day())
-    weighed = weigh(desk, review(desk))
+    return Drafted(reading, Desk(worked, reading.written, today or current_day()))
+
+
+def check_drafted(drafted: Drafted, tell: Tell = lambda _: None) -> Checked:
+    """Check what was read and worked out.
+
+    Args:
+        drafted: the folder.
+        tell: takes what is being done, many times.
+    """
+    reading, desk = drafted.reading, drafted.desk
+    if desk is None or reading.book is None:
+        return Checked(None, tuple(reading.problems), read_as=tuple(reading.read_as))
+    with samples_in(reading.book.room.units):
+        weighed = weigh(desk, review(desk, tell=tell))
     problems = sorted_problems(
         [
             *reading.problems,
-            *unserved(worked, reading.written),
+            *unserved(desk.worked, reading.written),
             *weighed.entries,
             *(reported(finding) for finding in weighed.open),
         ]
     )
-    good = None if errors_in(problems) else worked
-    return Checked(good, tuple(problems), desk, weighed.open, weighed.accepted)
+    good = None if errors_in(problems) else desk.worked
+    read_as = tuple(reading.read_as)
+    return Checked(good, tuple(problems), desk, weighed.open, weighed.accepted, read_as)
+
+
+def check_folder(
+    folder: Path,
+    shown: str | None = None,
+    today: date | None = None,
+    tell: Tell = lambda _: None,
+) -> Checked:
+    """Read a folder, work it out and check it; arguments as for `draft_folder`."""
+    return check_drafted(draft_folder(folder, shown, today, tell), tell)
 
 
 def current_day() -> date:
     """Today; the day of `SOURCE_DATE_EPOCH` where that is set, so that a build can be repeated."""
     epoch = os.environ.get("SOURCE_DATE_EPOCH", "")
-    if epoch.isdecimal():
+    if epoch.isdecimal() and len(epoch) <= _LONGEST_EPOCH:
         return datetime.fromtimestamp(int(epoch), UTC).date()
     return datetime.now(UTC).astimezone().date()
 

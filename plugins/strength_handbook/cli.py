@@ -1,29 +1,24 @@
-"""The command `strength-handbook`: check, copy, export, schema and new.
+"""The command `strength-handbook`: check, copy, export, schema, trace and new.
+
+Each command imports what it needs when it runs: whoever asks for help, or checks a file at every
+save, does not wait for the parts that write pages.
 
 Exit codes: 0 all is well, 1 the files have errors, 2 the command was not used as it should be.
 """
 
 import os
 import sys
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from contextlib import contextmanager
+from io import TextIOWrapper
 from pathlib import Path
+from typing import TYPE_CHECKING, Any
 
 import click
 
-from strength_handbook.checked import check_folder, counted, errors_in, shown_path
-from strength_handbook.pages.site import write_pages
-from strength_handbook.publish.explained import UnknownSlugError, explained
-from strength_handbook.publish.export import ForeignFolderError, export
-from strength_handbook.publish.file_copy.assembling import NoIndexError
-from strength_handbook.publish.file_copy.building import FailedBuildError
-from strength_handbook.publish.file_copy.making import make_copy
-from strength_handbook.publish.json_schema import SCHEMAS, schema_text
-from strength_handbook.publish.report import as_json, as_lines, change_lines
-from strength_handbook.publish.report_screen import on_screen
-from strength_handbook.publish.since import read_since
-from strength_handbook.publish.starter import StarterError, new_exercise
-from strength_handbook.reading.problem import sorted_problems
+if TYPE_CHECKING:
+    from strength_handbook.checked import Checked
+    from strength_handbook.reading.problem import Problem
 
 FOLDER = click.Path(file_okay=False, path_type=Path)
 PROGRAMS = click.option(
@@ -36,6 +31,10 @@ PROGRAMS = click.option(
 @click.version_option(package_name="strength-handbook")
 def main() -> None:
     """Check and publish a gym's handbook from its program files."""
+    # In a pipe to an old code page a sign that it lacks is a question mark, not the end.
+    for stream in (sys.stdout, sys.stderr):
+        if isinstance(stream, TextIOWrapper):
+            stream.reconfigure(errors="replace")
 
 
 @main.command()
@@ -60,20 +59,46 @@ def check(
         click.echo(_explained(slug, _inner(folder or programs)))
         return
     folder = _existing(folder or programs)
-    checked = check_folder(folder)
-    compared = read_since(since, checked)
-    problems = sorted_problems([*checked.problems, *compared.problems])
-    asked, accepted = compared if since else None, len(checked.accepted)
+
+    from strength_handbook.checked import check_folder, errors_in, shown_path
+    from strength_handbook.publish.progress import told
+    from strength_handbook.publish.report import as_json, as_lines
+
+    with told() as tell:
+        checked = check_folder(folder, tell=tell)
+    problems, lines, data = _compared(since, checked, form)
+    shown, accepted = shown_path(folder), len(checked.accepted)
     if form == "json":
-        click.echo(as_json(checked, problems, asked))
+        click.echo(as_json(checked, problems, data))
     elif on_terminal():
-        for line in on_screen(problems, shown_path(folder), accepted, asked):
+        from strength_handbook.publish.report_screen import on_screen
+
+        for line in on_screen(problems, shown, accepted, lines):
             click.echo(line, color=False if os.environ.get("NO_COLOR") else None)
     else:
-        changes = change_lines(checked.desk, compared)
-        for line in as_lines(problems, shown_path(folder), accepted, changes):
+        for line in as_lines(problems, shown, accepted, lines):
             click.echo(line)
     raise SystemExit(1 if errors_in(problems) else 0)
+
+
+def _compared(
+    since: Path | None, checked: "Checked", form: str
+) -> tuple[Sequence["Problem"], Iterable[str], dict[str, Any] | None]:
+    """All problems, and what changed since an earlier publication as the form wants it."""
+    if since is None:
+        return checked.problems, (), None
+
+    from strength_handbook.publish import report_changes
+    from strength_handbook.publish.since import read_since
+    from strength_handbook.reading.problem import sorted_problems
+
+    compared = read_since(since, checked)
+    problems = sorted_problems([*checked.problems, *compared.problems])
+    if form == "json":
+        return problems, (), report_changes.change_data(checked.desk, compared)
+    if on_terminal():
+        return problems, report_changes.changes_on_screen(compared), None
+    return problems, report_changes.change_lines(checked.desk, compared), None
 
 
 @main.command("copy")
@@ -93,8 +118,13 @@ def copy_command(out: Path, config: Path, *, strict: bool) -> None:
     if not config.is_file():
         text = f"there is no '{config}' here; go to the handbook's folder, or name it: --config"
         raise click.UsageError(text)
-    with _writing():
-        made = make_copy(config, out, strict=strict)
+
+    from strength_handbook.checked import counted, shown_path
+    from strength_handbook.publish.file_copy.making import make_copy
+    from strength_handbook.publish.progress import told
+
+    with _writing(), told() as tell:
+        made = make_copy(config, out, strict=strict, tell=tell)
     for line in filter(None, made.warnings.splitlines()):
         click.echo(line, err=True)
     for page, address in made.broken:
@@ -108,12 +138,22 @@ def copy_command(out: Path, config: Path, *, strict: bool) -> None:
 @PROGRAMS
 def export_command(out: Path, programs: Path) -> None:
     """Write the generated pages as Markdown files into DIR, for any other site builder."""
-    checked = check_folder(_existing(programs))
+    programs = _existing(programs)
+
+    from strength_handbook.checked import check_folder, counted, shown_path
+    from strength_handbook.pages.site import write_pages
+    from strength_handbook.publish.export import export
+    from strength_handbook.publish.progress import told
+    from strength_handbook.publish.report import as_lines
+
+    with told() as tell:
+        checked = check_folder(programs, tell=tell)
     if checked.worked is None:
         for line in as_lines(checked.problems, shown_path(programs)):
             click.echo(line, err=True)
         raise SystemExit(1)
-    with _writing():
+    with _writing(), told() as tell:
+        tell("writing the pages")
         number = export(write_pages(checked.worked), out)
     click.echo(f"{counted(number, 'file')} written to {shown_path(out)}")
 
@@ -127,11 +167,46 @@ def schema(out: Path) -> None:
 
     # yaml-language-server: $schema=../../.schema/exercise.json
     """
+    from strength_handbook.checked import counted, shown_path
+    from strength_handbook.publish.json_schema import SCHEMAS, schema_text
+
     with _writing():
         out.mkdir(parents=True, exist_ok=True)
         for kind in SCHEMAS:
             (out / f"{kind}.json").write_text(schema_text(kind), encoding="utf-8")
     click.echo(f"{counted(len(SCHEMAS), 'file')} written to {shown_path(out)}")
+
+
+@main.command("trace")
+@click.argument("program")
+@click.argument("week", type=int)
+@click.argument("session")
+@click.argument("letter")
+@PROGRAMS
+def trace_command(program: str, week: int, session: str, letter: str, programs: Path) -> None:
+    """Follow one dose from its file to the phone, with the value at every stop.
+
+    Such as: strength-handbook trace winter 3 a-lift A
+    """
+    folder = _existing(programs)
+
+    from strength_handbook.checked import check_folder, shown_path
+    from strength_handbook.publish.report import as_lines
+    from strength_handbook.trace import UnknownPlaceError, trace
+
+    checked = check_folder(folder)
+    if checked.desk is None:
+        for line in as_lines(checked.problems, shown_path(programs)):
+            click.echo(line, err=True)
+        raise SystemExit(1)
+    try:
+        stops = list(trace(checked.desk, program, week, session, letter))
+    except UnknownPlaceError as error:
+        raise click.UsageError(str(error)) from None
+    for number, stop in enumerate(stops, 1):
+        click.echo(f"{number:2}  {stop.where}")
+        for line in filter(None, stop.says):
+            click.echo(f"    {line}")
 
 
 @main.group()
@@ -148,6 +223,10 @@ def exercise(name: str, programs: Path) -> None:
     NAME is what members call it, such as "Step-down"; an existing file is never touched.
     """
     folder = _existing(programs)
+
+    from strength_handbook.checked import shown_path
+    from strength_handbook.publish.starter import new_exercise
+
     with _writing():
         path = new_exercise(name, folder)
     click.echo(
@@ -158,11 +237,13 @@ def exercise(name: str, programs: Path) -> None:
 @contextmanager
 def _writing() -> Iterator[None]:
     """Refusals and failures to write as messages of the command."""
+    from strength_handbook.publish.command_errors import FailedError, MisuseError
+
     try:
         yield
-    except (ForeignFolderError, StarterError) as error:
+    except MisuseError as error:
         raise click.UsageError(str(error)) from None
-    except (FailedBuildError, NoIndexError) as error:
+    except FailedError as error:
         raise click.ClickException(str(error)) from None
     except OSError as error:
         raise click.ClickException(f"can't write '{error.filename}': {error.strerror}") from None
@@ -186,6 +267,8 @@ def _inner(folder: Path) -> Path:
 
 
 def _explained(slug: str, folder: Path) -> str:
+    from strength_handbook.publish.explained import UnknownSlugError, explained
+
     try:
         return explained(slug, folder)
     except UnknownSlugError as error:

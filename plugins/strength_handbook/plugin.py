@@ -1,41 +1,48 @@
 """The MkDocs plugin: hands the generated pages to MkDocs, and does nothing else.
 
-In a build the files are read, checked and worked out in `on_pre_build`, the last moment before
-MkDocs empties the site folder: with an error in them the last good site stays as it is. In
-`mkdocs serve` errors stop nothing; the last good pages are shown under a banner that lists them.
+In a build the files are read, checked and worked out first; then the site is written beside the
+last one and takes its place at the very end: whatever goes wrong, the last good site stays as it
+is. In `mkdocs serve` errors stop nothing; the last good pages are shown under a banner that lists
+them.
 """
 
+import logging
+from collections.abc import Callable
 from pathlib import Path
 from typing import Literal
 
 from jinja2 import Environment
-from mkdocs.config import config_options as opt
-from mkdocs.config.base import Config
 from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.exceptions import PluginError
-from mkdocs.plugins import BasePlugin, CombinedEvent, event_priority, get_plugin_logger
-from mkdocs.structure.files import File, Files, InclusionLevel
+from mkdocs.livereload import LiveReloadServer
+from mkdocs.plugins import BasePlugin, CombinedEvent, event_priority
+from mkdocs.structure.files import Files, InclusionLevel
 from mkdocs.structure.nav import Navigation
 from mkdocs.structure.pages import Page as MkDocsPage
 from mkdocs.structure.toc import get_toc
 from mkdocs.utils.templates import TemplateContext
 
-from strength_handbook.checked import check_folder, counted, errors_in, warnings_in
-from strength_handbook.pages.coach import coach_pages
-from strength_handbook.pages.coach_frame import DRAFTS
-from strength_handbook.pages.inserts import UnknownInsertError, fill_inserts
+from strength_handbook.checked import Checked, check_folder, errors_in, warnings_in
+from strength_handbook.pages.coach.drafts import coach_pages
+from strength_handbook.pages.inserts import UnknownInsertError
 from strength_handbook.pages.page import Page, Site
 from strength_handbook.pages.site import write_pages
+from strength_handbook.plugin_built import Built, Marked, SearchEntries, report
+from strength_handbook.plugin_config import HandbookConfig
+from strength_handbook.plugin_files import ASSETS, put_assets, put_data, put_only, put_pages
 from strength_handbook.plugin_nav import add_chapter, lead_through
+from strength_handbook.plugin_serve import Preview
 from strength_handbook.publish import offline
-from strength_handbook.publish.bundle import bundled, theme_styles
+from strength_handbook.publish.bundle import bundled, linked, theme_styles
 from strength_handbook.publish.collect_later import collect_later
 from strength_handbook.publish.contents import anchors, contents_tree
-from strength_handbook.publish.front_matter import page_keys
+from strength_handbook.publish.front_matter import as_html, page_keys
 from strength_handbook.publish.handwritten import check_handwritten
-from strength_handbook.publish.search_text import search_text
+from strength_handbook.publish.publication import Publication, UnpublishedError
+from strength_handbook.publish.refusal import disk_refusal, refusal, theme_refusal
 from strength_handbook.publish.sidebar import coach_chapter, fill_nav
-from strength_handbook.publish.since import read_since
+from strength_handbook.publish.since import Since, read_since
+from strength_handbook.publish.site_folder import SourceFolderError, refuse_sources
 from strength_handbook.publish.touch_up import (
     name_landmarks,
     packed,
@@ -44,42 +51,43 @@ from strength_handbook.publish.touch_up import (
     with_banner,
     without_gaps,
 )
-from strength_handbook.reading.problem import Problem, Severity
+from strength_handbook.reading.problem import Problem
 
 THEME = Path(__file__).parent / "theme"
-ASSETS = "assets/strength-handbook"
 
-log = get_plugin_logger(__name__)
-
-
-class HandbookConfig(Config):
-    """Options under `strength-handbook` in mkdocs.yml."""
-
-    programs = opt.Dir(exists=False, default="programs")
-    """The folder with the program files, relative to mkdocs.yml."""
-
-    since = opt.Optional(opt.FilesystemObject(exists=False))
-    """`data/<program>.json` of the last publication, or a folder of such files; only read."""
+EARLY, LATE = 100, -1000
+"""Before and after what other plugins do at the same moment."""
 
 
 class HandbookPlugin(BasePlugin[HandbookConfig]):
     """One object lives through all rebuilds of one `mkdocs serve`."""
 
     def __init__(self) -> None:
-        self.serving = False
+        self.serving = self.in_place = False
+        self.publication = Publication(logging.getLogger("mkdocs"))
         self.last_good: Site | None = None
         self.errors: list[Problem] = []
         self.site: Site | None = None
         self.drafts: dict[str, Page] = {}
         self.pages: dict[str, Page] = {}
-        self.content: str | None = None
+        self.found = SearchEntries()
+        self.marked = Marked()
+        self.built: Built | None = None
         self.assets: dict[str, str] = {}
 
-    def on_startup(self, *, command: Literal["build", "gh-deploy", "serve"], dirty: bool) -> None:  # noqa: ARG002  # MkDocs' signature
+    def on_startup(self, *, command: Literal["build", "gh-deploy", "serve"], dirty: bool) -> None:
         """Remember whether this is a build; its presence keeps this object between rebuilds."""
         self.serving = command == "serve"
-        self.last_good = None
+        self.in_place = self.serving or dirty  # only looked at, on this computer
+        self.last_good = self.built = None
         self.drafts = {}
+
+    def on_serve(
+        self, server: LiveReloadServer, *, config: MkDocsConfig, builder: Callable[[], None]
+    ) -> LiveReloadServer:
+        """After a save only what it changes is built again."""
+        whole = not self.serving or self.built is None
+        return server if whole else Preview(self, server, builder).attach(config)
 
     def on_config(self, config: MkDocsConfig) -> MkDocsConfig:
         """Put the handbook's own templates, styles and scripts on the site."""
@@ -87,20 +95,24 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
             raise PluginError(
                 "the handbook's addresses end in '/': delete 'use_directory_urls: false'"
             )
+        if wrong := theme_refusal(config.theme.dirs):
+            raise PluginError(wrong)
+        self._refuse_sources(config)
+        self.publication.watch()
         config.theme.dirs.insert(1 if config.theme.custom_dir else 0, str(THEME))
         # In serve pages change all day: nothing is kept on the machine that looks at them. Nobody
         # else sees the coach's drafts.
         self.assets = bundled(THEME / ASSETS, "offline.js" if self.serving else "coach.css")
         for kind, listed in (("css", config.extra_css), ("js", config.extra_javascript)):
-            listed[:0] = [f"{ASSETS}/{name}" for name in self.assets if name.endswith(kind)]
+            listed[:0] = [f"{ASSETS}/{name}" for name in linked(self.assets, kind)]
         return config
 
     @collect_later
     def on_pre_build(self, *, config: MkDocsConfig) -> None:
         """Read, check and work out everything while the last site is still untouched."""
-        self.pages = {}
-        checked = check_folder(Path(self.config.programs))
-        since = read_since(Path(self.config.since) if self.config.since else None, checked)
+        self.pages, self.marked, self.built = {}, Marked(), None
+        checked = check_folder(self.programs)
+        since = self.compared(checked)
         problems = [*checked.problems, *since.problems]
         # In serve, MkDocs puts the address of this machine there: no address for a card on a wall.
         base = "" if self.serving else config.site_url or ""
@@ -109,13 +121,11 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
             problems += check_handwritten(Path(config.docs_dir), tuple(self.site.inserts))
         self.errors = errors_in(problems)
         if self.errors and not self.serving:
-            raise PluginError(_refusal("error", self.errors))
+            raise PluginError(refusal("error", self.errors))
         warnings = warnings_in(problems)
         if warnings and config.strict and not self.serving:
-            raise PluginError(_refusal("warning", warnings))
-        for problem in problems:
-            level = {Severity.ERROR: log.error, Severity.WARN: log.warning, Severity.NOTE: log.info}
-            level[problem.severity](str(problem))
+            raise PluginError(refusal("warning", warnings))
+        report(problems)
         if self.site is None:
             self.site = self.last_good
         self.last_good = self.site
@@ -124,26 +134,21 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
             # Files that can't be read leave nothing to make the others from.
             self.drafts = drafts if checked.desk else self.drafts | drafts
         if self.site is not None:
-            config.site_name = self.site.title
+            config.site_name = as_html(self.site.title)
+        if not self.in_place:
+            config.site_dir = self.publication.begin(Path(config.site_dir))
 
     def on_files(self, files: Files, *, config: MkDocsConfig) -> Files:
         """Add the generated pages; a hand-written page at the same address goes before them."""
-        for file in [one for one in files if one.src_uri.startswith(f"{ASSETS}/")]:
-            if file.src_uri.endswith((".js", ".css")):
-                files.remove(file)
-        for name, text in self.assets.items():
-            files.append(File.generated(config, f"{ASSETS}/{name}", content=text))
-        if self.site is None:
-            return self._only_problems(files, config)
-        taken = {file.dest_uri for file in files}
-        for page in (*self.site.pages, *self.drafts.values()):
-            file = File.generated(config, page.uri, content="", inclusion=_level(page))
-            if file.dest_uri not in taken:
-                self.pages[page.uri] = page
-                files.append(file)
-        for address, text in self.site.data.items():
-            if address not in taken:
-                files.append(File.generated(config, address, content=text))
+        put_assets(files, self.assets, config)
+        if self.site is None:  # nothing has been without errors yet
+            page = Page("index.md", "Problems", problem_page(self.errors))
+            self.pages = {page.uri: page} | self.drafts
+            put_only(files, self.pages, config)
+            config.nav = [page.uri]
+            return files
+        self.pages = put_pages(files, (*self.site.pages, *self.drafts.values()), config)
+        put_data(files, self.site.data, config)
         shown = {
             file.src_uri
             for file in files.documentation_pages()
@@ -152,20 +157,11 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
         config.nav = fill_nav(config.nav, self.site, shown)
         return files
 
-    def _only_problems(self, files: Files, config: MkDocsConfig) -> Files:
-        """A site of one page, while nothing has been without errors yet."""
-        for file in files.documentation_pages():
-            files.remove(file)
-        page = Page("index.md", "Problems", problem_page(self.errors))
-        self.pages = {page.uri: page} | self.drafts
-        for uri in self.pages:
-            files.append(File.generated(config, uri, content=""))
-        config.nav = [page.uri]
-        return files
-
     def on_env(self, env: Environment, *, config: MkDocsConfig, files: Files) -> None:  # noqa: ARG002  # MkDocs' signature
         """Tell `lean.html` the names of the theme's styles, which change with its version."""
         env.globals["theme_styles"] = theme_styles(config.theme.dirs)
+        if self.built is not None:
+            self.built.env = env
 
     def on_nav(self, nav: Navigation, *, config: MkDocsConfig, files: Files) -> Navigation:
         """The coach's chapter; previous, next and breadcrumbs, also for pages outside the sidebar.
@@ -177,9 +173,10 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
         shown = InclusionLevel.is_in_serve if self.serving else InclusionLevel.is_included
         every = files.documentation_pages(inclusion=shown)
         lead_through(nav, {file.src_uri: file.page for file in every if file.page}, self.pages)
+        self.built = Built(config, files, nav) if self.serving else None
         return nav
 
-    @event_priority(100)  # before Material's tags and search, which read these keys
+    @event_priority(EARLY)  # before Material's tags and search, which read these keys
     def on_page_markdown(
         self,
         markdown: str,
@@ -211,24 +208,23 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
         if self.site is None:
             return html
         try:
-            return fill_inserts(html, page.url, self.site.inserts)
+            return self.marked.filled(html, page, self.site.inserts)
         except UnknownInsertError as error:
             if self.errors:  # it stands in the banner already
                 return html
             raise PluginError(f"{page.file.src_uri}: {error}") from None
 
-    @event_priority(100)
+    @event_priority(EARLY)
     def _before_search(
         self,
         context: TemplateContext,
         *,
         page: MkDocsPage,
-        config: MkDocsConfig,  # noqa: ARG002  # MkDocs' signature
+        config: MkDocsConfig,
         nav: Navigation,  # noqa: ARG002  # MkDocs' signature
     ) -> TemplateContext:
-        """Lend the search only what it keeps of a generated page."""
-        if page.file.src_uri in self.pages:
-            self.content, page.content = page.content, search_text(page.content or "")
+        """Lend the search what it keeps of a page."""
+        self.found.lend(page, config, generated=page.file.src_uri in self.pages)
         return context
 
     @event_priority(-100)
@@ -237,12 +233,11 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
         context: TemplateContext,
         *,
         page: MkDocsPage,
-        config: MkDocsConfig,  # noqa: ARG002  # MkDocs' signature
+        config: MkDocsConfig,
         nav: Navigation,  # noqa: ARG002  # MkDocs' signature
     ) -> TemplateContext:
         """The whole content back in its place."""
-        if page.file.src_uri in self.pages:
-            self.content, page.content = None, self.content
+        self.found.take_back(page, config, generated=page.file.src_uri in self.pages)
         return context
 
     on_page_context = CombinedEvent(_before_search, _after_search)
@@ -258,28 +253,48 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
         output = self._touched_up(output)
         return packed(output) if page.meta.get("packed") else output
 
+    @event_priority(LATE)
     def on_post_build(self, *, config: MkDocsConfig) -> None:
-        """The worker that keeps the site on a phone; not in serve, where pages change all day."""
-        if not self.serving:
+        """The worker that keeps the site on a phone; then the site takes the last one's place."""
+        if not self.serving:  # there pages change all day
             site = Path(config.site_dir)
             (site / offline.NAME).write_text(offline.worker_text(site), encoding="utf-8")
+        try:  # others may ask after the build where the site is
+            config.site_dir = self.publication.finish(strict=config.strict) or config.site_dir
+        except UnpublishedError as wrong:
+            raise PluginError(str(wrong)) from None
+        self.publication.end()
+
+    @event_priority(LATE)
+    def on_build_error(self, *, error: Exception) -> None:
+        """Nothing is left of a site that did not come to its end; a full disk is said in words."""
+        self.publication.end()
+        if isinstance(error, OSError) and not self.serving:
+            raise PluginError(disk_refusal(error)) from None
+
+    def on_shutdown(self) -> None:
+        """Also when somebody stops the build."""
+        self.publication.end()
+
+    @property
+    def programs(self) -> Path:
+        """The folder with the program files."""
+        return Path(self.config.programs)
+
+    def compared(self, checked: Checked) -> Since:
+        """What changed since the earlier publication that mkdocs.yml names."""
+        return read_since(Path(self.config.since) if self.config.since else None, checked)
+
+    def _refuse_sources(self, config: MkDocsConfig) -> None:
+        project = Path(config.config_file_path).parent if config.config_file_path else Path.cwd()
+        own = [self.config.programs, config.docs_dir, config.theme.custom_dir]
+        try:
+            refuse_sources(Path(config.site_dir), project, [Path(one) for one in own if one])
+        except SourceFolderError as wrong:
+            raise PluginError(str(wrong)) from None
 
     def _touched_up(self, html: str) -> str:
         html = without_gaps(name_landmarks(html))
         if self.errors and self.site is not None:
             html = with_banner(html, problem_banner(self.errors))
         return html
-
-
-def _refusal(kind: str, problems: list[Problem]) -> str:
-    """Why nothing is built."""
-    lines = "\n".join(map(str, problems))
-    end = f"{counted(len(problems), kind)}: nothing was built, the last good site is untouched."
-    how = " Mend each, or accept it with a reason in program.yml." if kind == "warning" else ""
-    return f"The files have {kind}s.\n{lines}\n{end}{how}"
-
-
-def _level(page: Page) -> InclusionLevel:
-    if page.uri.startswith(DRAFTS):
-        return InclusionLevel.DRAFT
-    return InclusionLevel.UNDEFINED if page.in_nav else InclusionLevel.NOT_IN_NAV

@@ -1,178 +1,151 @@
-"""How long a large handbook takes, and how much of that is this project's own code.
+"""How long a large handbook takes to build, beside two sites that do less.
 
-    python tests/benchmarks/bench_build.py [--exercises 300] [--programs 2] [--runs 3] [--keep DIR]
+    python tests/benchmarks/bench_build.py [--exercises 300] [--programs 2] [--runs 5] [--keep DIR]
 
 Run by hand; nothing here is a test. Two 12-week programs with two sessions a week make 74 program,
 week and session pages.
 
-Measured
-- read, work out, write pages: CPU seconds of this project's functions, the best of the runs.
-- whole build: CPU seconds of `mkdocs.commands.build.build` in this process, with this plugin,
-  Material and the plugins of mkdocs.yml (search, tags), loading the configuration left out.
-- own share: CPU seconds inside this plugin's hooks, whatever they call, as part of the whole build.
-- plain build: CPU seconds of the same call for the same pages written as Markdown (pipe tables, no
-  pictures), theme `mkdocs`, plain MkDocs' own plugins and extensions, that is the built-in search
-  and toc, tables and fenced code. Same `nav`: leaf pages are not in it, in either build.
+Every figure is a whole process, `python -m mkdocs build`, start-up counted: seconds of CPU, user
+and system. The three sites take turns, so that a busy machine slows
+all alike, and each ratio is made within one round. Medians, with the least and the most in
+brackets.
 
-Aims: own share at most 10 %, whole build at most 0.6 of the plain build.
+- ours: this plugin, Material and the plugins of mkdocs.yml (search, tags).
+- empty: the same addresses and titles with nothing in them, built without this plugin, by the same
+  theme, plugins and extensions. What no handbook on this theme can save.
+- plain: the same pages as Markdown (pipe tables, no pictures) by the theme `mkdocs` and no plugin
+  at all, not even the search.
+
+The pages of all three stand in the same `nav`; leaf pages are not in it.
 """
 
 import argparse
-import functools
-import gc
 import json
-import logging
+import os
+import statistics
+import subprocess
 import sys
 import tempfile
-import time
-from collections.abc import Callable, Iterator
-from contextlib import contextmanager
-from dataclasses import dataclass
+from collections.abc import Mapping, Sequence
 from pathlib import Path
-from typing import Any, TypeVar
+from typing import Any
 
+import yaml
 from mkdocs.commands.build import build
 from mkdocs.config import load_config
-from mkdocs.plugins import CombinedEvent
 
 # Run as a script, outside pytest's path.
 sys.path.insert(0, str(Path(__file__).parents[1]))
 
 from benchmarks.generated_programs import generate
 from benchmarks.html_to_markdown import markdown
+from strength_handbook.checked import check_folder
 from strength_handbook.pages.page import Site, url_of
 from strength_handbook.pages.site import write_pages
-from strength_handbook.plan.work_out import work_out
-from strength_handbook.plugin import HandbookPlugin
-from strength_handbook.reading.book import read_book
 
-T = TypeVar("T")
-OWN_SHARE_AIM = 0.10
-RATIO_AIM = 0.6
+RATIO_AIMS = {"empty": 1.09, "plain": 0.6}
 
 
-@dataclass
-class Stopwatch:
-    """Seconds gathered over many calls; calls inside a timed call are not counted twice."""
+def seconds(config: Path, site: Path) -> float:
+    """Seconds of CPU that a process needs to build a site.
 
-    seconds: float = 0.0
-    running: bool = False
-
-    def timed(self, function: Callable[..., T]) -> Callable[..., T]:
-        @functools.wraps(function)
-        def call(*args: Any, **more: Any) -> T:
-            if self.running:
-                return function(*args, **more)
-            self.running, start = True, time.process_time()
-            try:
-                return function(*args, **more)
-            finally:
-                self.seconds += time.process_time() - start
-                self.running = False
-
-        return call
+    Raises:
+        SystemExit: where the build fails.
+    """
+    command = [sys.executable, "-m", "mkdocs", "build", "-q", "-f", str(config), "-d", str(site)]
+    process = subprocess.Popen(command, env=os.environ | {"NO_MKDOCS_2_WARNING": "1"})
+    _, status, used = os.wait4(process.pid, 0)
+    process.returncode = os.waitstatus_to_exitcode(status)
+    if process.returncode:
+        raise SystemExit(f"the build of {config} failed")
+    return used.ru_utime + used.ru_stime
 
 
-@contextmanager
-def timed_hooks(watch: Stopwatch) -> Iterator[None]:
-    """This plugin's hooks on a stopwatch, for configurations loaded inside."""
-    hooks = {name: hook for name, hook in vars(HandbookPlugin).items() if name.startswith("on_")}
-    for name, hook in hooks.items():
-        several = isinstance(hook, CombinedEvent)
-        timed = CombinedEvent(*map(watch.timed, hook.methods)) if several else watch.timed(hook)
-        setattr(HandbookPlugin, name, timed)
-    try:
-        yield
-    finally:
-        for name, hook in hooks.items():
-            setattr(HandbookPlugin, name, hook)
+def write_others(root: Path, handbook: Path) -> dict[str, Path]:
+    """The configurations of all three sites, by name."""
+    checked = check_folder(handbook / "programs")
+    if checked.worked is None:
+        raise SystemExit("\n".join(map(str, checked.problems)))
+    site, nav = write_pages(checked.worked), built_nav(handbook, root / "first")
+    docs = handbook / "handbook"
+    by_hand = {
+        path.relative_to(docs).as_posix(): path.read_text(encoding="utf-8")
+        for path in docs.rglob("*.md")
+    }
+    return {
+        "ours": handbook / "mkdocs.yml",
+        "empty": write_empty(root / "empty", handbook, site, by_hand, nav),
+        "plain": write_plain(root / "plain", site, by_hand, nav),
+    }
 
 
-def build_seconds(config_file: Path, site: Path) -> tuple[float, list[Any]]:
-    """CPU seconds of one build, and the `nav` it ended up with."""
-    config = load_config(str(config_file), site_dir=str(site))
+def built_nav(handbook: Path, site: Path) -> list[Any]:
+    """The `nav` that a build ends up with; of mkdocs.yml's own pages and the programs'."""
+    config = load_config(str(handbook / "mkdocs.yml"), site_dir=str(site))
     config.plugins.on_startup(command="build", dirty=False)
-    gc.collect()
-    start = time.process_time()
-    build(config)
-    seconds = time.process_time() - start
-    config.plugins.on_shutdown()
-    return seconds, list(config.nav or [])
+    try:
+        build(config)
+    finally:
+        config.plugins.on_shutdown()
+    return list(config.nav or [])
 
 
-def best_of(runs: int, function: Callable[[], T]) -> tuple[float, T]:
-    """Fewest CPU seconds of several runs, and the last result."""
-    times = []
-    for _ in range(runs):
-        gc.collect()
-        start = time.process_time()
-        result = function()
-        times.append(time.process_time() - start)
-    return min(times), result
+def write_empty(
+    root: Path, handbook: Path, site: Site, by_hand: Mapping[str, str], nav: Sequence[Any]
+) -> Path:
+    """Titles only, under the handbook's own theme, plugins and extensions."""
+    config = yaml.safe_load((handbook / "mkdocs.yml").read_text(encoding="utf-8"))
+    config["plugins"] = [one for one in config["plugins"] if "strength-handbook" not in one]
+    config["theme"].pop("favicon", None)  # the plugin brings it
+    config |= {"docs_dir": "docs", "nav": nav, "watch": []}
+    titles = {page.uri: page.title for page in site.pages} | {uri: uri for uri in by_hand}
+    texts = {uri: f"---\ntitle: {json.dumps(title)}\n---\n" for uri, title in titles.items()}
+    return _written(root, config, texts)
 
 
-def write_plain(root: Path, handbook: Path, site: Site, nav: list[Any]) -> Path:
-    """The same pages as Markdown, with a configuration for plain MkDocs; gives its file back."""
-    docs = root / "docs"
-    by_hand = {path.name: path.read_text(encoding="utf-8") for path in handbook.glob("*.md")}
-    uris = [page.uri for page in site.pages]
-    sources = {url_of(uri): uri for uri in (*uris, *by_hand)}
-    texts = {page.uri: markdown(page, sources) for page in site.pages} | by_hand
+def write_plain(root: Path, site: Site, by_hand: Mapping[str, str], nav: Sequence[Any]) -> Path:
+    """Everything as Markdown, under plain MkDocs without plugins."""
+    sources = {url_of(uri): uri for uri in (*(page.uri for page in site.pages), *by_hand)}
+    texts = {page.uri: markdown(page, sources) for page in site.pages} | dict(by_hand)
+    config = {"site_name": site.title, "docs_dir": "docs", "theme": "mkdocs", "nav": nav,
+              "plugins": []}  # fmt: skip
+    return _written(root, config, texts)
+
+
+def _written(root: Path, config: Mapping[str, Any], texts: Mapping[str, str]) -> Path:
     for uri, text in texts.items():
-        path = docs / uri
+        path = root / "docs" / uri
         path.parent.mkdir(parents=True, exist_ok=True)
         path.write_text(text, encoding="utf-8")
-    config = {
-        "site_name": site.title,
-        "docs_dir": "docs",
-        "theme": "mkdocs",
-        "nav": nav,
-        "validation": {"omitted_files": "ignore"},
-    }
+    # The words of missing links and pages are not what is measured.
+    quiet = {"nav": {"omitted_files": "ignore"}, "links": {"not_found": "ignore"}}
     file = root / "mkdocs.yml"
-    file.write_text(json.dumps(config), encoding="utf-8")
+    file.write_text(json.dumps({**config, "validation": quiet}), encoding="utf-8")
     return file
 
 
-def report(rows: list[tuple[str, str, str]]) -> None:
-    """A small table."""
-    widths = [max(len(row[column]) for row in rows) for column in range(3)]
-    for name, value, aim in rows:
-        print(f"{name:<{widths[0]}}  {value:>{widths[1]}}  {aim}".rstrip())
+def middle(values: Sequence[float]) -> str:
+    """A median with the least and the most."""
+    return f"{statistics.median(values):.2f} ({min(values):.2f} to {max(values):.2f})"
 
 
 def measure(root: Path, exercises: int, programs: int, runs: int) -> None:
-    """Generate, measure, print."""
+    """Generate, measure in turns, print."""
     handbook = generate(root / "handbook", exercises, programs)
-    read_s, reading = best_of(runs, lambda: read_book(handbook / "programs"))
-    book = reading.book
-    if book is None:
-        raise SystemExit("\n".join(map(str, reading.problems)))
-    work_s, worked = best_of(runs, lambda: work_out(book))
-    write_s, site = best_of(runs, lambda: write_pages(worked))
-    whole_s, own_s = float("inf"), 0.0
-    for _ in range(runs):
-        watch = Stopwatch()
-        with timed_hooks(watch):
-            seconds, nav = build_seconds(handbook / "mkdocs.yml", root / "site")
-        if seconds < whole_s:
-            whole_s, own_s = seconds, watch.seconds
-    plain = write_plain(root / "plain", handbook / "handbook", site, nav)
-    plain_s = min(build_seconds(plain, root / "plain-site")[0] for _ in range(runs))
-    leaves = sum(1 for page in site.pages if page.url.startswith("exercises/")) - 1
-    report(
-        [
-            ("pages", str(len(site.pages)), f"{leaves} exercises, {programs} programs"),
-            ("read", f"{read_s:.2f} s", "CPU, best of the runs"),
-            ("work out", f"{work_s:.2f} s", ""),
-            ("write pages", f"{write_s:.2f} s", ""),
-            ("whole build", f"{whole_s:.2f} s", ""),
-            ("  in this plugin's hooks", f"{own_s:.2f} s", ""),
-            ("plain build", f"{plain_s:.2f} s", ""),
-            ("own share", f"{own_s / whole_s:.1%}", f"aim: at most {OWN_SHARE_AIM:.0%}"),
-            ("whole ÷ plain", f"{whole_s / plain_s:.2f}", f"aim: at most {RATIO_AIM}"),
-        ]
-    )
+    configs = write_others(root, handbook)
+    load = os.getloadavg()[0]
+    rounds = [
+        {name: seconds(file, root / f"site-{name}") for name, file in configs.items()}
+        for _ in range(runs)
+    ]
+    pages = len(list((root / "site-ours").rglob("index.html")))
+    print(f"{pages} pages, {exercises} exercises, {programs} programs; {runs} rounds; "
+          f"load of the machine {load:.1f}")  # fmt: skip
+    for name in configs:
+        print(f"{name:<6} {middle([one[name] for one in rounds])} s of CPU")
+    for name, aim in RATIO_AIMS.items():
+        ratios = [one["ours"] / one[name] for one in rounds]
+        print(f"ours ÷ {name:<6} {middle(ratios)}, aim: at most {aim}")
 
 
 def main() -> None:
@@ -180,10 +153,9 @@ def main() -> None:
     options = argparse.ArgumentParser(description="Time the build of a large handbook.")
     options.add_argument("--exercises", type=int, default=300)
     options.add_argument("--programs", type=int, default=2)
-    options.add_argument("--runs", type=int, default=3)
+    options.add_argument("--runs", type=int, default=5)
     options.add_argument("--keep", type=Path, help="an empty folder to keep the files in")
     chosen = options.parse_args()
-    logging.getLogger("mkdocs").setLevel(logging.ERROR)
     if chosen.keep:
         measure(chosen.keep, chosen.exercises, chosen.programs, chosen.runs)
         return

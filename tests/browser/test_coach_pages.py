@@ -12,25 +12,28 @@ from playwright.sync_api import Browser
 import books
 import demo
 from phones import serving
-from strength_handbook.pages.coach_sheet import sheet_page
+from strength_handbook.pages.coach.sheet import sheet_page
 from strength_handbook.plan.work_out import work_out
 from strength_handbook.reading.book import read_book
 
 pytestmark = pytest.mark.browser
 
 THEME = demo.PACKAGE / "theme/assets/strength-handbook"
+LETTERS = b"/Type /Font"
+"""In a PDF of a sheet that something is written on (ISO 32000-1, 9.5)."""
+
 A4_ACROSS = (842, 595)
 """A4 in points: 297 × 210 mm at 72 to the inch (ISO 216)."""
 
 
 @pytest.fixture(scope="module")
-def drafts(tmp_path_factory: pytest.TempPathFactory) -> Iterator[tuple[str, list[str]]]:
+def drafts(demo_drafts: Path) -> Iterator[tuple[str, list[str]]]:
     """Address of the demo as `mkdocs serve` shows it, and those of the coach's pages."""
-    folder = demo.build_drafts(demo.ROOT, tmp_path_factory.mktemp("drafts"))
     found = sorted(
-        path.parent.relative_to(folder).as_posix() + "/" for path in folder.glob("coach/**/*.html")
+        path.parent.relative_to(demo_drafts).as_posix() + "/"
+        for path in demo_drafts.glob("coach/**/*.html")
     )
-    with serving(folder) as port:
+    with serving(demo_drafts) as port:
         yield f"http://127.0.0.1:{port}/", found
 
 
@@ -106,7 +109,11 @@ def test_no_print_ends_with_an_empty_sheet(browser: Browser, drafts: tuple[str, 
     page = browser.new_page()
     for address in ("coach/", "coach/findings/", "coach/winter/handover/"):
         page.goto(base + address)
-        assert len(page_sizes(page.pdf(prefer_css_page_size=True))) == 1, address
+        sheets = len(page_sizes(page.pdf(prefer_css_page_size=True)))
+        last = page.pdf(prefer_css_page_size=True, page_ranges=str(sheets))
+        assert LETTERS in last, address
+    page.set_content("<p style='break-after: page'>The first</p><div style='height: 1px'></div>")
+    assert LETTERS not in page.pdf(page_ranges="2")  # or nothing above would be shown
     page.close()
 
 

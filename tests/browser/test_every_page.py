@@ -7,6 +7,7 @@ from urllib.parse import urlparse
 import pytest
 from axe_playwright_python.sync_playwright import Axe
 
+from chromium import large_letters
 from phones import Opened, Served
 
 pytestmark = pytest.mark.browser
@@ -84,15 +85,31 @@ def test_no_page_asks_another_host_complains_or_scrolls_sideways(
     assert opened.complaints == []
 
 
-def test_twice_the_text_on_the_narrowest_phone_fits_across(phone: Callable[..., Opened]) -> None:
-    opened = phone(width=320)
+def test_twice_the_text_on_the_narrowest_phone_fits_across(served: Served, tmp_path: Path) -> None:
     wide = {}
-    for kind, address in KINDS.items():
-        page = opened.go(address)
-        page.evaluate("document.documentElement.style.fontSize = '200%'")
-        page.evaluate("document.querySelectorAll('details').forEach(d => { d.open = true })")
-        wide[kind] = page.evaluate("document.documentElement.scrollWidth")
+    with large_letters(tmp_path) as context:
+        page = context.new_page()
+        for kind, address in KINDS.items():
+            page.goto(served.base + address)
+            # The theme's letters are 20 px at the browser's usual 16.
+            assert page.evaluate("getComputedStyle(document.documentElement).fontSize") == "40px"
+            page.evaluate("document.querySelectorAll('details').forEach(d => { d.open = true })")
+            wide[kind] = page.evaluate("document.documentElement.scrollWidth")
     assert {kind: width for kind, width in wide.items() if width > 320} == {}
+
+
+def test_with_large_letters_head_and_path_are_all_there(served: Served, tmp_path: Path) -> None:
+    with large_letters(tmp_path) as context:
+        page = context.new_page()
+        for kind in ("home", "session", "week", "room"):
+            page.goto(served.base + KINDS[kind])
+            cut = page.evaluate(
+                """() => [...document.querySelectorAll('.md-path li, .md-header__inner > *')]
+                    .map(e => [e.textContent.trim(), e.getBoundingClientRect()])
+                    .filter(([, b]) => b.width && (b.left < 0 || b.right > innerWidth))
+                    .map(([text]) => text)"""
+            )
+            assert cut == [], kind
 
 
 @pytest.mark.parametrize("kind", ["home", "session", "week"])

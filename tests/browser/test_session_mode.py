@@ -1,6 +1,7 @@
 """Session mode: one exercise at a time, from the first tick of the warm-up to the last word."""
 
 import json
+import re
 from collections.abc import Callable
 from typing import Any
 from urllib.parse import urlparse
@@ -145,7 +146,9 @@ def test_a_page_that_is_read_again_goes_on(phone: Callable[..., Opened]) -> None
     past_the_ramp(page)
     tap(page, *["Set done"] * 5, "Left done", "Set done")
     page.reload()
-    expect(title(page)).to_have_text("Go on with set 2 of 4 of B1?")
+    expect(title(page)).to_have_text("Go on?")
+    expect(screen(page)).to_contain_text("B1 Neutral-grip pull-up")
+    expect(screen(page)).to_contain_text("Set 2 of 4")
     left = figure(page).inner_text()
     assert "1:00" < left <= "1:15"
     tap(page, "Go on")
@@ -153,7 +156,11 @@ def test_a_page_that_is_read_again_goes_on(phone: Callable[..., Opened]) -> None
     tap(page, "Leave")
     expect(page).to_have_url(opened.base + LIFT)
     page.get_by_role("button", name="Go on training").tap()
-    tap(page, "Start again")
+    tap(page, "Start again", "No, go on")
+    expect(title(page)).to_have_text("B1 Neutral-grip pull-up")
+    tap(page, "Leave")
+    page.get_by_role("button", name="Go on training").tap()
+    tap(page, "Start again", "Yes, start again")
     expect(title(page)).to_have_text("Warm-up, 11 min")
     assert opened.complaints == []
 
@@ -209,49 +216,65 @@ def test_called_out(phone: Callable[..., Opened]) -> None:
     opened = phone()
     page = begin(opened)
     past_the_ramp(page)
-    tap(page, "Set done", "Late? Other order?")
+    tap(page, "Set done", "Running late? Change the order?")
     variant = button(page, CALLED_OUT)
     expect(variant).to_have_attribute("aria-pressed", "false")
     variant.tap()
     expect(variant).to_have_attribute("aria-pressed", "true")
     expect(screen(page).get_by_role("button", name="Take back in: C")).to_be_visible()
     tap(page, "Back")
-    # Half of four sets, one of them done; no slow lowering.
+    # Half of four sets, one of them done; a tenth lighter, no slow lowering, the pause stays.
     expect(screen(page).locator(".sh-train-set")).to_contain_text("Set 2 of 2")
     dose = screen(page).locator(".sh-dose").first
-    expect(dose).to_contain_text("2 × 5 @ 78 % · 2-0-1-0")
+    expect(dose).to_contain_text("2 × 5 @ 70 % · 2-1-X-0 · RIR 3")
     assert "Five seconds down" not in screen(page).inner_text()
-    tap(page, "Tempo 2-0-1-0")
+    tap(page, "Tempo 2-1-X-0")
     page.clock.run_for(3_100)
-    expect(screen(page).locator(".sh-train-beat")).to_have_text("Up 1")
+    # From the floor: up first.
+    expect(screen(page).locator(".sh-train-beat")).to_have_text("1 of 5: Up, fast 1")
     page.clock.run_for(1_000)
-    expect(screen(page).locator(".sh-train-beat")).to_have_text("Down 2")
+    expect(screen(page).locator(".sh-train-beat")).to_have_text("1 of 5: Down 2")
     page.reload()
     tap(page, "Go on", "Set done")
     expect(title(page)).to_contain_text("B1")
-    walked = []
-    while not title(page).inner_text().startswith("Put away"):
-        order = title(page).inner_text().split()[0]
-        walked.append(f"{order} {screen(page).locator('.sh-train-set').inner_text().strip()}")
-        wait(page)
-        main = screen(page).locator(".sh-train-main")
-        if main.inner_text() == "Start":
-            tap(page, "Start")
-            wait(page)
-        main.tap()
-    assert walked == [
+    main = screen(page).locator(".sh-train-main")
+    for line in (
         "B1 Set 1 of 2", "B2 Set 1 of 2, left", "B2 Set 1 of 2, right",
         "B1 Set 2 of 2", "B2 Set 2 of 2, left", "B2 Set 2 of 2, right",
         "D1 Set 1 of 1", "D2 Set 1 of 1", "E Set 1 of 1, left", "E Set 1 of 1, right",
-    ]  # fmt: skip
-    expect(screen(page)).to_contain_text("A Trap-bar deadlift: 2 of 4")
+    ):  # fmt: skip
+        order, _, which = line.partition(" ")
+        expect(title(page)).to_have_text(re.compile(rf"^\s*{order}\b"))
+        expect(screen(page).locator(".sh-train-set")).to_have_text(which)
+        wait(page)
+        if main.inner_text() == "Start":
+            tap(page, "Start")
+            expect(main).not_to_have_text("Start")
+            wait(page)
+        main.tap()
+    expect(title(page)).to_contain_text("Put away")
+    expect(screen(page)).to_contain_text("A Trap-bar deadlift: 2 of 2")
     assert opened.complaints == []
+
+
+def test_called_out_looks_for_no_best_of_today(phone: Callable[..., Opened]) -> None:
+    page = begin(phone(), "winter/week-03/b-descend/", numbers=True)
+    tap(page, "Warm-up done", "Running late? Change the order?")
+    screen(page).get_by_role("button", name=re.compile("^Called out")).tap()
+    screen(page).get_by_role("button", name="Go here: B1").tap()
+    while "Steps done" in screen(page).inner_text():
+        tap(page, "Steps done")
+    expect(screen(page).locator(".sh-train-set")).to_contain_text("Set 1 of 1")
+    expect(screen(page).locator(".sh-dose").first).to_contain_text("1 × 5 · 2-0-1-0 · RIR 3")
+    assert "Today’s top set of" not in screen(page).inner_text()
 
 
 def test_a_variant_is_taken_back(phone: Callable[..., Opened]) -> None:
     page = begin(phone())
     past_the_ramp(page)
-    tap(page, "Late? Other order?", CALLED_OUT, "Only 45 minutes: about 43 min")
+    tap(page, "Running late? Change the order?", CALLED_OUT)
+    page.clock.run_for(2_000)
+    screen(page).get_by_role("button", name="Only 45 minutes").tap()
     # C and E are not in it; of the first variant nothing is left.
     again = screen(page).get_by_role("button", name="Take back in")
     assert [(one.get_attribute("aria-label") or "").split()[3] for one in again.all()] == [
@@ -263,13 +286,13 @@ def test_a_variant_is_taken_back(phone: Callable[..., Opened]) -> None:
     expect(screen(page).locator(".sh-train-set")).to_contain_text("Set 1 of 2")
     tap(page, "Undo")
     expect(screen(page).locator(".sh-train-set")).to_contain_text("Set 1 of 4")
-    tap(page, "Late? Other order?", CALLED_OUT)
+    tap(page, "Running late? Change the order?", CALLED_OUT)
     screen(page).get_by_role("button", name="Take back in: C").tap()
     screen(page).get_by_role("button", name="Go here: C").tap()
     expect(title(page)).to_contain_text("C Nordic lower")
-    tap(page, "Late? Other order?", CALLED_OUT, "Back")
+    tap(page, "Running late? Change the order?", CALLED_OUT, "Back")
     expect(button(page, CALLED_OUT)).to_have_count(0)
-    tap(page, "Late? Other order?")
+    tap(page, "Running late? Change the order?")
     expect(button(page, CALLED_OUT)).to_have_attribute("aria-pressed", "false")
     expect(screen(page).get_by_role("button", name="Take back in")).to_have_count(0)
 
@@ -286,37 +309,47 @@ def test_attempts_are_good_or_missed(phone: Callable[..., Opened]) -> None:
     tap(page, "Undo")
     assert screen(page).locator(".sh-train-tally .is-miss").count() == 0
     tap(page, "Missed", "Good", "Missed")
-    # Every step of the pull-up has its own line, with and without a number at its beginning.
-    expect(screen(page).get_by_role("checkbox")).to_have_count(4)
-    tap(page, "Late? Other order?", "End the session here")
-    result = screen(page).get_by_label(
-        "A Trap-bar deadlift: 4 of 4, good, missed, good, missed, kg"
+    tap(page, "Running late? Change the order?", "End the session here")
+    expect(screen(page)).to_contain_text("A Trap-bar deadlift: 4 of 4, good, missed, good, missed")
+    first, second = (
+        screen(page).get_by_label(f"Attempt {number}") for number in ("1, good", "2, missed")
     )
-    expect(result).to_have_value("")
-    result.fill("137,5")
+    # What the phone proposed: the first attempt, and a step from it.
+    expect(first).to_have_value("122.5")
+    first.fill("137,5")
+    second.fill("a lot")
     tap(page, "Keep it on this phone")
-    sets = kept(page, "log/winter/12/t-monday")["sets"]
-    assert (sets["A"]["done"], sets["A"]["tries"]) == (4, "good, missed, good, missed")
-    assert sets["A"]["load"] == "137.5 kg"
-    assert "tries" not in sets["B"]
+    expect(screen(page)).to_contain_text("Not kept yet: see the field that is marked.")
+    expect(second).to_be_focused()
+    expect(second).to_have_attribute("aria-invalid", "true")
+    second.fill("142.5")
+    tap(page, "Keep it on this phone")
+    sets = kept(page, "log/winter/12/t-monday")["slots"]["A"]["sets"]
+    assert [(one.get("grams"), one.get("missed", False)) for one in sets] == [
+        (137_500, False), (142_500, True), (140_000, False), (None, True),
+    ]  # fmt: skip
     page = opened.go("my-log/")
     entry = page.locator("#sh-log-list li").first
-    expect(entry).to_contain_text("Trap-bar deadlift 137.5 kg")
-    expect(entry).to_contain_text("good, missed, good, missed")
+    # The heaviest that was good.
+    expect(entry).to_contain_text("Trap-bar deadlift 140\u00a0kg × 3: ")
+    tries = "good 137.5 kg, missed 142.5 kg, good 140 kg, missed".replace(" kg", "\u00a0kg")
+    expect(entry).to_contain_text(tries)
 
 
 def test_what_was_lifted_is_put_right(phone: Callable[..., Opened]) -> None:
     opened = phone()
     page = begin(opened, numbers=True)
     past_the_ramp(page)
-    tap(page, "Set done", "Late? Other order?", "End the session here")
-    field = screen(page).get_by_label("A Trap-bar deadlift: 1 of 4, kg")
+    tap(page, "Set done", "Running late? Change the order?", "End the session here")
+    field = screen(page).get_by_label("Load, kg with the bar")
     expect(field).to_have_value("107.5")
     # What was not done has none.
-    assert screen(page).locator(".sh-train-list input").count() == 1
+    assert screen(page).locator(".sh-train-list input").count() == 2
     field.fill("110")
     tap(page, "Keep it on this phone")
-    assert kept(page, "log/winter/3/a-lift")["sets"]["A"]["load"].split() == ["110", "kg"]
+    assert kept(page, "log/winter/3/a-lift")["slots"]["A"]["sets"] == [
+        {"reps": 5, "grams": 110_000}
+    ]
     # As it was kept before there was a field.
     old = {"A": {"done": 4, "of": 4, "load": "105 kg = trap bar 25 + 25 · 15 a side"}}
     entry = {"v": 1, "d": {"day": "2027-01-11", "sets": old, "effort": 7, "note": ""}}
@@ -346,7 +379,7 @@ def test_steps_are_shown_once(phone: Callable[..., Opened]) -> None:
 def test_a_hold_runs_by_the_clock(phone: Callable[..., Opened]) -> None:
     opened = phone()
     page = begin(opened, HOLDS)
-    tap(page, "Warm-up done", "Late? Other order?")
+    tap(page, "Warm-up done", "Running late? Change the order?")
     screen(page).get_by_role("button", name="Go here: D1").tap()
     tap(page, "Start")
     expect(screen(page).get_by_role("timer")).to_contain_text("Get ready")
@@ -365,10 +398,15 @@ def test_my_load_and_my_steps(phone: Callable[..., Opened]) -> None:
     expect(steps.last).to_be_visible()
     assert steps.count() > 2
     first = screen(page).locator("li").first.inner_text()
+    # What goes on each side is said to ears as it is meant.
+    assert first == "55\u00a0kg × 4 (on 15)"
+    expect(steps.first).to_have_accessible_name(re.compile("× 4 each side: .*on 15.* kilograms"))
     steps.first.check()
     page.reload()
     tap(page, "Go on")
-    expect(screen(page).get_by_role("checkbox", name=first)).to_be_checked()
+    expect(screen(page).locator("li").first).to_have_text(first)
+    expect(steps.first).to_be_checked()
+    expect(steps.nth(1)).not_to_be_checked()
     tap(page, "Steps done")
     # 78 % of 140 is 109.2; the plates at one rack make 107.5, as they lie after the steps.
     expect(screen(page)).to_contain_text("107.5 kg = trap bar 25 + ")
@@ -376,7 +414,7 @@ def test_my_load_and_my_steps(phone: Callable[..., Opened]) -> None:
 
 def test_strips_say_the_next_load(phone: Callable[..., Opened]) -> None:
     page = begin(phone(), HOLDS)
-    tap(page, "Warm-up done", "Late? Other order?")
+    tap(page, "Warm-up done", "Running late? Change the order?")
     screen(page).get_by_role("button", name="Go here: C").tap()
     expect(screen(page)).to_contain_text("Set 1 of 1, load 1 of 3")
     tap(page, "Next load")
@@ -399,6 +437,8 @@ def test_what_there_is_on_the_first_screen(phone: Callable[..., Opened]) -> None
         ".sh-mine b",
         ".sh-mine [role=img]",
         "[role=timer]",
+        # When to stop is never found by scrolling.
+        ".sh-train-stop",
     ):
         box = screen(page).locator(part).first.bounding_box()
         assert box is not None
@@ -410,8 +450,8 @@ def test_doors_come_along_and_go_back(phone: Callable[..., Opened]) -> None:
     page = begin(phone())
     past_the_ramp(page)
     screen(page).get_by_text("Instead", exact=True).tap()
-    for door in ("Easier", "Harder", "Hurts", "Taken", "No partner"):
-        expect(screen(page).locator("dt", has_text=door)).to_be_visible()
+    for door in ("Easier", "Harder", "It hurts", "It's taken", "No partner"):
+        expect(screen(page).get_by_text(door, exact=True)).to_be_visible()
     tap(page, "Leave")
     expect(
         page.locator("article.sh-slot").first.locator("details", has_text="Instead")
@@ -439,15 +479,15 @@ def test_what_other_tools_add_comes_along(phone: Callable[..., Opened]) -> None:
 
 def test_late(phone: Callable[..., Opened]) -> None:
     page = begin(phone())
-    tap(page, "Warm-up done", "Late? Other order?")
+    tap(page, "Warm-up done", "Running late? Change the order?")
     expect(screen(page)).to_contain_text("Leave out the suitcase carry, then the last round")
     screen(page).get_by_role("button", name="Leave out: E").tap()
-    screen(page).get_by_role("button", name="One set less: D1").tap()
+    screen(page).get_by_role("button", name="One set fewer: D1").tap()
     expect(screen(page).get_by_role("button", name="Take back in: E")).to_be_visible()
     screen(page).get_by_role("button", name="Go here: D1").tap()
     tap(page, "Set done")
     expect(title(page)).to_contain_text("D2")
-    tap(page, "Late? Other order?", "End the session here")
+    tap(page, "Running late? Change the order?", "End the session here")
     expect(title(page)).to_have_text("Put away and cool down, 4 min")
     expect(screen(page)).to_contain_text("D1 Dumbbell floor press: 1 of 3")
 
@@ -456,20 +496,23 @@ def test_the_end_is_kept(phone: Callable[..., Opened]) -> None:
     opened = phone()
     page = begin(opened, numbers=True)
     past_the_ramp(page)
-    tap(page, "Set done", "Set done", "Late? Other order?", "End the session here")
+    tap(page, "Set done", "Set done", "Running late? Change the order?", "End the session here")
     screen(page).get_by_label("7", exact=True).check()
     screen(page).get_by_label("One word").fill("heavy")
     tap(page, "Keep it on this phone")
     expect(title(page)).to_have_text("Kept on this phone.")
     log = kept(page, "log/winter/3/a-lift")
     assert (log["day"], log["effort"], log["note"]) == ("2027-01-18", 7, "heavy")
-    assert list(log["sets"]) == ["A", "B1", "B2", "C", "D1", "D2", "E"]
-    load = log["sets"]["A"].pop("load").replace("\u00a0", " ")
-    assert load.startswith("107.5 kg = trap bar 25 + ")
-    assert log["sets"]["A"] == {"done": 2, "of": 4}
-    # Without a number there is no load, whatever else stands in its place.
-    assert log["sets"]["B1"] == {"done": 0, "of": 4, "load": ""}
-    assert log["sets"]["C"] == {"done": 0, "of": 3, "load": ""}
+    assert (log["form"], log["variant"]) == (2, None)
+    assert list(log["slots"]) == ["A", "B1", "B2", "C", "D1", "D2", "E"]
+    assert log["slots"]["A"] == {
+        "exercise": "trap-bar-deadlift", "door": None, "of": 4,
+        "sets": [{"reps": 5, "grams": 107_500}] * 2, "times": 1,
+    }  # fmt: skip
+    # Of what was not done there is no load.
+    assert log["slots"]["E"] == {
+        "exercise": "suitcase-carry", "door": None, "of": 3, "sets": [],
+    }  # fmt: skip
     assert kept(page, "train/winter/3/a-lift") is None
     tap(page, "Close")
     expect(page.get_by_role("button", name="Train this session")).to_be_focused()
@@ -536,9 +579,9 @@ def test_tempo_is_shown_and_stopped(phone: Callable[..., Opened]) -> None:
     expect(beat).to_contain_text("Get ready")
     page.clock.run_for(3_200)
     # From the floor: up first.
-    expect(beat).to_have_text("Up, fast 1")
+    expect(beat).to_have_text("1 of 5: Up, fast 1")
     page.clock.run_for(1_000)
-    expect(beat).to_have_text("Down 5")
+    expect(beat).to_have_text("1 of 5: Down 5")
     track = screen(page).locator(".sh-train-track")
     expect(track).to_be_visible()
     page.emulate_media(reduced_motion="reduce")
@@ -553,10 +596,10 @@ def test_signals_are_off_until_switched_on_and_then_kept(phone: Callable[..., Op
         "globalThis.buzzed = []; navigator.vibrate = time => buzzed.push(time);"
     )
     page = begin(opened)
-    switch = button(page, "Buzz")
+    switch = button(page, "Vibration")
     expect(switch).to_have_attribute("aria-pressed", "false")
     assert page.evaluate("buzzed") == []
-    tap(page, "Buzz")
+    tap(page, "Vibration")
     expect(switch).to_have_attribute("aria-pressed", "true")
     assert page.evaluate("buzzed") == [80]
     page.reload()
@@ -588,7 +631,7 @@ def test_it_works_from_a_folder_too(phone: Callable[..., Opened], served: Served
     expect(screen(page)).to_be_hidden()
     expect(page).to_have_url(f"{served.folder.as_uri()}/{LIFT}index.html")
     page.get_by_role("button", name="Go on training").tap()
-    expect(title(page)).to_have_text("Go on with on the way up of A?")
+    expect(title(page)).to_have_text("Go on?")
     page.go_back()
     expect(screen(page)).to_be_hidden()
     assert opened.complaints == []
@@ -602,7 +645,7 @@ def test_today_s_top_set_makes_the_next_load(phone: Callable[..., Opened]) -> No
     page.reload()
     expect(page.locator("article .sh-mine").first).to_be_visible()
     page.get_by_role("button", name="Train this session").tap()
-    tap(page, "Warm-up done", "Late? Other order?")
+    tap(page, "Warm-up done", "Running late? Change the order?")
     screen(page).get_by_role("button", name="Go here: B1").tap()
     tap(page, "Steps done")
     expect(screen(page)).to_contain_text("Today’s top set of 5")
@@ -613,11 +656,20 @@ def test_today_s_top_set_makes_the_next_load(phone: Callable[..., Opened]) -> No
     # The pair goes on with its first set; what was typed is still there.
     expect(screen(page)).to_contain_text("Set 1 of 2")
     expect(screen(page).get_by_label("My top today")).to_have_value("45")
-    # 90 % of 45 is 40.5.
-    expect(screen(page).locator("output")).to_contain_text("Then 40 kg = 20 kg bar + ")
-    # The load of the sets after it is what the log takes.
-    tap(page, "Set done", "Late? Other order?", "End the session here")
-    expect(screen(page).get_by_label("B1")).to_have_value("40")
+    # 90 % of 45 is 40.5: one load, in one place.
+    expect(screen(page).locator(".sh-mine-load")).to_contain_text("Mine: 40 kg = 20 kg bar + ")
+    assert screen(page).locator(".sh-mine-bar:visible").count() == 1
+    page.reload()
+    tap(page, "Go on")
+    expect(screen(page).get_by_label("My top today")).to_have_value("45")
+    expect(screen(page).locator(".sh-mine-load")).to_contain_text("Mine: 40 kg = 20 kg bar + ")
+    tap(page, "Set done", "Running late? Change the order?", "End the session here")
+    expect(screen(page).get_by_label("Top set, kg with the bar")).to_have_value("45")
+    expect(screen(page).get_by_label("Load, kg with the bar")).to_have_value("40")
+    tap(page, "Keep it on this phone")
+    assert kept(page, "log/winter/3/b-descend")["slots"]["B1"]["sets"] == [
+        {"reps": 5, "grams": 45_000, "top": True}, {"reps": 5, "grams": 40_000},
+    ]  # fmt: skip
 
 
 def test_a_full_phone_trains_all_the_same(phone: Callable[..., Opened]) -> None:
@@ -636,8 +688,8 @@ SCREENS = {
     "steps": ("Warm-up done",),
     "set": ("Warm-up done", "Steps done"),
     "rest": ("Warm-up done", "Steps done", "Set done"),
-    "late": ("Warm-up done", "Late? Other order?"),
-    "end": ("Warm-up done", "Late? Other order?", "End the session here"),
+    "late": ("Warm-up done", "Running late? Change the order?"),
+    "end": ("Warm-up done", "Running late? Change the order?", "End the session here"),
 }
 
 
@@ -672,7 +724,7 @@ def test_the_narrowest_phone(phone: Callable[..., Opened], address: str, size: s
         assert page.evaluate(wide) == []
         wait(page)
         screen(page).locator(".sh-train-main").tap()
-    tap(page, "Late? Other order?")
+    tap(page, "Running late? Change the order?")
     assert page.evaluate(wide) == []
 
 
@@ -731,3 +783,76 @@ def test_the_first_three_answers_are_on_the_first_screen(phone: Callable[..., Op
         assert place is not None
         assert place["y"] >= 0
         assert place["y"] + place["height"] <= bar["y"], words
+
+
+@pytest.mark.parametrize("mark", ["#%", "#%E0%A4%A", "#%u0041"])
+def test_an_address_that_cannot_be_read_stops_nothing(
+    phone: Callable[..., Opened], mark: str
+) -> None:
+    opened = phone()
+    page = opened.go(LIFT + mark)
+    page.get_by_role("button", name="Train this session").tap()
+    expect(title(page)).to_contain_text("Warm-up")
+    assert opened.complaints == []
+
+
+def test_what_fails_is_tried_once_and_leaves_the_page_whole(phone: Callable[..., Opened]) -> None:
+    """A view that fails has moved parts of the page: that is no news to be shown again."""
+    opened = phone()
+    page = opened.go(LIFT)
+    before = page.locator("article.sh-slot").first.inner_html()
+    page.get_by_role("button", name="Train this session").tap()
+    tap_now = screen(page).locator(".sh-train-main")
+    tap_now.tap()
+    expect(title(page)).to_contain_text("Trap-bar deadlift")
+    page.wait_for_timeout(2_100)  # nobody is done with a step at once
+    calls = page.evaluate(
+        """async () => {
+            const steps = strengthHandbook['train/steps'];
+            const { name } = steps;
+            let calls = 0;
+            steps.name = step => {
+                calls += 1;
+                if (calls < 500) throw new Error('broken on purpose');
+                return name(step);
+            };
+            document.querySelector('.sh-train-main').click();
+            await new Promise(then => setTimeout(then, 500));
+            steps.name = name;
+            return calls;
+        }"""
+    )
+    assert calls == 1
+    assert opened.complaints == ["broken on purpose"]
+    expect(screen(page)).to_contain_text("This cannot be shown")
+    button(page, "Back to the page").tap()
+    expect(screen(page)).to_be_hidden()
+    assert page.locator("article.sh-slot").first.inner_html() == before
+    # Nothing that was tapped is lost.
+    page.get_by_role("button", name="Go on training").tap()
+    button(page, "Go on").tap()
+    expect(screen(page)).to_contain_text("Set 1 of 4")
+
+
+def test_a_set_is_read_without_scrolling(phone: Callable[..., Opened]) -> None:
+    """Load, plates, dose, tempo and the rule to stop, on a small phone, while the rest runs."""
+    page = begin(phone(width=360), numbers=True)
+    past_the_ramp(page)
+    wait(page)
+    screen(page).locator(".sh-train-main").tap()
+    expect(screen(page).get_by_role("timer")).to_be_visible()
+    bar = screen(page).locator(".sh-train-bar").bounding_box()
+    figure = screen(page).locator(".sh-mine-large").first
+    assert bar is not None
+    assert figure.evaluate("one => parseFloat(getComputedStyle(one).fontSize)") >= 55
+    now = screen(page).locator(".sh-train-now")
+    for part in (".sh-mine-large", ".sh-mine-bar", ".sh-dose", ".sh-train-stop", ".sh-voice b"):
+        place = now.locator(f"{part}:visible").first.bounding_box()
+        assert place is not None
+        assert place["y"] + place["height"] <= bar["y"], part
+    # Pieces of the dose stand in one row, and are read as one line.
+    dose = now.locator(".sh-dose:visible")
+    tops = dose.locator("span").evaluate_all("all => all.map(one => one.offsetTop)")
+    assert len(tops) == 4
+    assert len(set(tops)) == 1
+    assert " · " in (dose.text_content() or "")

@@ -56,7 +56,9 @@ def test_cues_doors_and_faults_are_two_taps_away(phone: Callable[..., Opened], n
 def test_somebody_is_hurt(phone: Callable[..., Opened]) -> None:
     page = phone().go("winter/week-01/b-descend/")
     expect(page.get_by_role("heading", name="If someone is hurt")).to_be_attached()
-    expect(page.get_by_text("Call 112")).to_be_attached()
+    number = page.locator(".sh-emergency .sh-number")
+    expect(number).to_have_text("Call 112")
+    expect(number.get_by_role("link")).to_have_attribute("href", "tel:112")
 
 
 def test_search_finds_an_exercise(phone: Callable[..., Opened]) -> None:

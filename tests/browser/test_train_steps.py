@@ -8,19 +8,18 @@ import pytest
 from playwright.sync_api import Browser, Page
 
 import demo
-from books import BAR, exercise, slot
-from strength_handbook.model.dose import Dose, DosePart, complete
+from books import BAR, exercise, part_of, slot
+from strength_handbook.model.dose import Dose, complete
 from strength_handbook.model.exercise import Exercise
-from strength_handbook.model.program import Slot
+from strength_handbook.model.session import Slot
 from strength_handbook.model.slot_dose import slot_dose
-from strength_handbook.plan.train import dose_guide
-from strength_handbook.reading.doses import store
-from strength_handbook.reading.notation import read_dose
+from strength_handbook.phone.train import dose_guide
+from strength_handbook.publish.bundle import linked_script
 from strength_handbook.reading.yaml_source import read_source
 
 pytestmark = pytest.mark.browser
 
-SCRIPTS = demo.PACKAGE / "theme" / "assets" / "strength-handbook" / "train"
+SCRIPTS = demo.PACKAGE / "theme" / "assets" / "strength-handbook"
 Data = dict[str, Any]
 START = 1_800_000_000_000
 """Some moment, in milliseconds."""
@@ -38,13 +37,6 @@ def examples() -> list[Data]:
 EXAMPLES = examples()
 
 
-def part_of(line: str) -> DosePart:
-    long: Data = {}
-    for value in read_dose(line):
-        store(long, value)
-    return DosePart.model_validate(long)
-
-
 def dose_of(one: Data) -> Dose:
     keys = {key: one[key] for key in ("sides", "hazards") if key in one}
     lift = Exercise.model_validate(exercise(load=one.get("load", BAR), **keys))
@@ -58,16 +50,16 @@ def dose_of(one: Data) -> Dose:
 def page(browser: Browser) -> Iterator[Page]:
     """An empty page with the pure scripts."""
     opened = browser.new_page()
-    opened.evaluate("globalThis.strengthHandbook = { train: {} }")
-    for name in ("steps", "walk", "clock"):
-        opened.add_script_tag(path=SCRIPTS / f"{name}.js")
+    opened.add_script_tag(
+        content=linked_script(SCRIPTS, "train/steps", "train/walk", "train/clock")
+    )
     yield opened
     opened.close()
 
 
 def steps_of(page: Page, *slots: Data) -> list[Data]:
     found: list[Data] = page.evaluate(
-        "slots => { const { steps } = strengthHandbook.train;"
+        "slots => { const steps = strengthHandbook['train/steps'];"
         " return steps.list(slots, false).map(one => ({ ...one, name: steps.name(one) })); }",
         list(slots),
     )
@@ -76,7 +68,10 @@ def steps_of(page: Page, *slots: Data) -> list[Data]:
 
 def ask(page: Page, call: str, *given: Any) -> Any:
     """What a function of the scripts gives, such as ``walk.undo``."""
-    return page.evaluate(f"given => strengthHandbook.train.{call}(...given) ?? null", list(given))
+    module, name = call.split(".")
+    return page.evaluate(
+        f"given => strengthHandbook['train/{module}'].{name}(...given) ?? null", list(given)
+    )
 
 
 def walked(page: Page, steps: list[Data], seconds: int = 40) -> list[Data]:
@@ -226,6 +221,23 @@ def test_a_hold_gets_ready_runs_and_is_done_by_itself(page: Page) -> None:
     assert ask(page, "walk.undo", [*acts, done]) == []
 
 
+def test_a_clock_that_is_ended_early_counts_to_the_tap(page: Page) -> None:
+    """Tapped at 12 s of 30; the next one runs to its end; one that never began counts nothing."""
+    steps = steps_of(page, {"o": "A", "s": 3, "w": 30, "h": 1, "r": 45})
+    acts = [
+        ["start", 0, START],
+        ["done", 0, START + 5_000 + 12_700],
+        ["start", 1, START + 60_000],
+        ["done", 1, START + 95_000],
+        ["start", 2, START + 150_000],
+        ["done", 2, START + 153_000],
+    ]
+    assert ask(page, "walk.play", steps, acts)["held"] == {"0": 12, "2": 0}
+    # Taken back and done again: the later one counts.
+    again = [*acts[:1], ["start", 0, START], ["done", 0, START + 35_000]]
+    assert ask(page, "walk.play", steps, again)["held"] == {}
+
+
 def test_sets_that_start_by_the_clock(page: Page) -> None:
     steps = steps_of(page, {"o": "A", "s": 3, "e": 60})
     assert ask(page, "walk.waits", steps, ask(page, "walk.play", steps, [])) is True
@@ -308,28 +320,65 @@ def test_a_missed_attempt_is_over_too(page: Page) -> None:
     assert clock(page, steps, acts, 60) == {"word": "Rest", "left": 120}
 
 
+DOWN_FIRST = [["down", 5], ["still", 1], ["fast", 1]]
+FROM_THE_FLOOR = [["hold", 2], ["fast", 1], ["down", 2]]
+
+
 @pytest.mark.parametrize(
-    ("text", "from_bottom", "at", "word", "left"),
+    ("parts", "at", "word", "left", "rep"),
     [
-        ("5-1-X-0", 0, 0, "Down", 5),
-        ("5-1-X-0", 0, 4.5, "Down", 1),
-        ("5-1-X-0", 0, 5, "Still", 1),
-        ("5-1-X-0", 0, 6, "Up, fast", 1),
-        ("5-1-X-0", 0, 7, "Down", 5),
-        ("5-1-X-0", 1, 0, "Up, fast", 1),
-        ("5-1-X-0", 1, 1, "Down", 5),
-        ("2-0-1-3", 1, 1, "Still", 3),
+        (DOWN_FIRST, 0, "Down", 5, 1),
+        (DOWN_FIRST, 4.5, "Down", 1, 1),
+        (DOWN_FIRST, 5, "Still", 1, 1),
+        (DOWN_FIRST, 6, "Up, fast", 1, 1),
+        (DOWN_FIRST, 7, "Down", 5, 2),
+        # 2 + 1 + 2 s, the planned pause among them.
+        (FROM_THE_FLOOR, 0, "Hold", 2, 1),
+        (FROM_THE_FLOOR, 2, "Up, fast", 1, 1),
+        (FROM_THE_FLOOR, 3, "Down", 2, 1),
+        (FROM_THE_FLOOR, 14.9, "Down", 1, 3),
+        ([["up", 1], ["still", 3], ["down", 2]], 1, "Still", 3, 1),
     ],
 )
 def test_the_tempo_second_by_second(
-    page: Page, text: str, from_bottom: int, at: float, word: str, left: int
+    page: Page, parts: list[Any], at: float, word: str, left: int, rep: int
 ) -> None:
-    found = ask(page, "clock.tempo", text, from_bottom, at)
-    assert (found["word"], found["left"]) == (word, left)
+    found = ask(page, "clock.tempo", parts, 3, at)
+    assert (found["word"], found["left"], found["rep"]) == (word, left, rep)
+
+
+def test_the_tempo_ends_with_the_last_repetition(page: Page) -> None:
+    assert ask(page, "clock.tempo", FROM_THE_FLOOR, 3, 15) == "over"
+    # Where nobody knows how many, it goes on.
+    assert ask(page, "clock.tempo", FROM_THE_FLOOR, 0, 15)["rep"] == 4
+
+
+def test_a_weight_that_is_held_stays_where_it_is(page: Page) -> None:
+    top = ask(page, "clock.tempo", [["up", 1], ["still", 3], ["down", 2]], 1, 2)
+    assert (top["from"], top["to"]) == (1, 1)
+    low = ask(page, "clock.tempo", DOWN_FIRST, 1, 5.5)
+    assert (low["from"], low["to"]) == (0, 0)
 
 
 def test_a_tempo_of_nothing_is_none(page: Page) -> None:
-    assert ask(page, "clock.tempo", "0-0-0-0", 0, 1) is None
+    assert ask(page, "clock.tempo", [], 5, 1) is None
+
+
+def test_what_is_no_step_is_passed_over(page: Page) -> None:
+    steps = steps_of(page, {"o": "A", "s": 2})
+    acts = [["done", 99, START], ["go", 40, START], ["set", -1, START], ["done", 0, START]]
+    assert ask(page, "walk.play", steps, acts)["at"] == 1
+
+
+def test_the_shape_of_a_session_is_its_steps(page: Page) -> None:
+    def shape(slot: Data) -> Any:
+        return ask(page, "steps.shape", steps_of(page, slot))
+
+    plain = {"o": "A", "s": 3, "r": 60, "x": "Stop."}
+    assert shape(plain) == shape(plain | {"r": 90, "x": "Stop early."})
+    assert shape(plain) != shape(plain | {"s": 4})
+    assert shape(plain) != shape(plain | {"b": 1})
+    assert shape(plain) != shape(plain | {"o": "B"})
 
 
 def test_who_cannot_see_the_clock_is_told_three_times(page: Page) -> None:

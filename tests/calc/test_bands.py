@@ -5,6 +5,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from oracle import oracle
 from strength_handbook.calc.bands import (
     BandCurve,
     band_mismatch,
@@ -112,7 +113,7 @@ LOOP = BandCurve((1.0, 1.4, 1.8, 2.2, 2.6), (0.0, 16.0, 26.0, 33.0, 39.0))
 def test_loop_pull_is_the_slope_of_the_stored_energy(sideways: float, *, doubled: bool) -> None:
     # SciPy quad: energy of the whole loop from rest to its stretched length, differentiated by
     # bar height; the force law itself is not used twice.
-    from scipy.integrate import quad
+    quad = oracle("scipy.integrate").quad
 
     def energy(height: float) -> float:
         stretched = (2 if doubled else 1) * hypot(height - 0.05, sideways)

@@ -4,7 +4,13 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from strength_handbook.calc.cable import CableLine, ScaleReading, cable_line, cable_setting
+from strength_handbook.calc.cable import (
+    CableLine,
+    ScaleReading,
+    cable_line,
+    cable_pull,
+    cable_setting,
+)
 
 PINS = range(5, 105, 5)
 lines = st.builds(CableLine, st.floats(0, 10), st.floats(0.2, 1.1))
@@ -20,6 +26,18 @@ def test_two_to_one_pulley() -> None:
     # Statics of a two-to-one pulley: half the stack at the handle, two kilos of pin for one.
     line = cable_line(ScaleReading(20, 10.5, 9.5), ScaleReading(60, 31.5, 28.5))
     assert (line.carriage, line.slope, line.ratio) == pytest.approx((0.0, 0.5, 2.0))
+
+
+@pytest.mark.parametrize(("ratio", "pull"), [(1, 60), (2, 30), (4, 15), (0.5, 120)])
+def test_pull_from_the_label(ratio: float, pull: float) -> None:
+    # Work in is work out: 60 kg lifted 1 m while the handle goes 1, 2, 4 or half a metre.
+    assert cable_pull(60, ratio) == pull
+    assert cable_pull(60, ratio) * ratio * 1.0 == pytest.approx(60 * 1.0)
+
+
+def test_a_ratio_of_nothing_is_refused() -> None:
+    with pytest.raises(ValueError, match="above 0"):
+        cable_pull(40, 0)
 
 
 def test_friction_is_half_the_difference() -> None:

@@ -3,7 +3,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from strength_handbook.calc.chains import (
-    Chain,
+    ChainShape,
     all_off_floor,
     chain_load,
     chain_mass_per_metre,
@@ -13,7 +13,7 @@ from strength_handbook.calc.chains import (
 from strength_handbook.calc.registry import OutOfRangeError
 
 chains = st.builds(
-    Chain, st.floats(0.5, 10), st.floats(0.5, 3), st.floats(0, 1), st.sampled_from([1, 2])
+    ChainShape, st.floats(0.5, 10), st.floats(0.5, 3), st.floats(0, 1), st.sampled_from([1, 2])
 )
 
 
@@ -47,19 +47,19 @@ def test_textbook_table_is_for_a_pair(diameter: float, pair: float) -> None:
 def test_textbook_row(height: float) -> None:
     # Haff & Triplett 2016, ch. 16, 12.7 mm row: 0.7, 3.7, 7.4, 11.1, 14.8 kg for the pair.
     printed = {0.10: 0.7, 0.50: 3.7, 1.00: 7.4, 1.50: 11.1, 2.00: 14.8}[height]
-    pair = 2 * chain_load(Chain(3.7, 3.0), height)
+    pair = 2 * chain_load(ChainShape(3.7, 3.0), height)
     assert pair == pytest.approx(printed, abs=0.051)
 
 
 def test_both_sides_at_bottom_and_top() -> None:
     # By hand: 2 × 5.3 kg/m × 0.45 m and × 1.25 m.
-    load = chained_load(20, Chain(5.3, 1.5), 0.45, 1.25)
+    load = chained_load(20, ChainShape(5.3, 1.5), 0.45, 1.25)
     assert (load.bottom, load.top) == pytest.approx((24.77, 33.25))
     assert load.top_share == pytest.approx(100 * 13.25 / 33.25)
 
 
 @given(chains, st.floats(0, 4))
-def test_load_stays_between_nothing_and_the_whole_chain(chain: Chain, height: float) -> None:
+def test_load_stays_between_nothing_and_the_whole_chain(chain: ChainShape, height: float) -> None:
     whole = chain.strands * chain.mass_per_metre * chain.length
     assert 0 <= chain_load(chain, height) <= whole
     if height <= chain.leader:
@@ -70,7 +70,7 @@ def test_load_stays_between_nothing_and_the_whole_chain(chain: Chain, height: fl
 
 @given(chains, st.floats(20, 200), st.integers(0, 5), st.floats(0, 1), st.floats(0.01, 1))
 def test_middle_is_the_mean_while_links_lie_on_the_floor(
-    chain: Chain, weight: float, pairs: int, low: float, high: float
+    chain: ChainShape, weight: float, pairs: int, low: float, high: float
 ) -> None:
     # A straight line (McMaster 2010, R = 1): its mean is its value half-way.
     bottom = chain.leader + low * chain.length / 2
@@ -82,7 +82,7 @@ def test_middle_is_the_mean_while_links_lie_on_the_floor(
 
 
 def test_hung_by_the_middle_counts_twice_over_half_the_length() -> None:
-    single, looped = Chain(5.3, 1.5), Chain(5.3, 0.75, strands=2)
+    single, looped = ChainShape(5.3, 1.5), ChainShape(5.3, 0.75, strands=2)
     assert chain_load(looped, 0.4) == pytest.approx(2 * chain_load(single, 0.4))
     assert chain_load(looped, 2.0) == pytest.approx(chain_load(single, 2.0))
     assert all_off_floor(looped, 0.8)
@@ -90,14 +90,14 @@ def test_hung_by_the_middle_counts_twice_over_half_the_length() -> None:
 
 
 def test_a_leader_takes_up_height_without_load() -> None:
-    chain = Chain(5.3, 1.5, leader=0.5)
+    chain = ChainShape(5.3, 1.5, leader=0.5)
     assert chain_load(chain, 0.5) == 0
     assert chain_load(chain, 1.5) == pytest.approx(5.3)
 
 
 @given(chains, st.floats(20, 200), st.floats(0.3, 2), st.floats(0, 60), st.integers(0, 6))
 def test_no_other_number_of_pairs_is_nearer(
-    chain: Chain, weight: float, top: float, share: float, available: int
+    chain: ChainShape, weight: float, top: float, share: float, available: int
 ) -> None:
     def share_of(pairs: int) -> float:
         return chained_load(weight, chain, 0.0, top, pairs).top_share
@@ -110,17 +110,17 @@ def test_no_other_number_of_pairs_is_nearer(
 @pytest.mark.parametrize(("share", "pairs"), [(9.9, 0), (10.1, 1), (26.5, 1), (26.8, 2), (90, 3)])
 def test_pairs_by_hand(share: float, pairs: int) -> None:
     # 80 kg and pairs of 2 × 10 kg: 0, 20, 33.3 and 42.9 % of the load at the top.
-    assert chain_pairs_for_share(80, Chain(10, 1), 1, share, 3) == pairs
+    assert chain_pairs_for_share(80, ChainShape(10, 1), 1, share, 3) == pairs
 
 
 def test_the_last_link_leaves_the_floor_at_the_chains_own_length() -> None:
-    assert all_off_floor(Chain(5, 1.0, leader=0.5), 1.5)
-    assert not all_off_floor(Chain(5, 1.0, leader=0.5), 1.499)
+    assert all_off_floor(ChainShape(5, 1.0, leader=0.5), 1.5)
+    assert not all_off_floor(ChainShape(5, 1.0, leader=0.5), 1.499)
 
 
 def test_chains_on_a_stick() -> None:
-    assert chained_load(0.4, Chain(5.3, 1.5), 0.5, 1.0).top == pytest.approx(0.4 + 2 * 5.3)
-    assert chain_pairs_for_share(0.4, Chain(5.3, 1.5), 1.0, 90, 3) == 1
+    assert chained_load(0.4, ChainShape(5.3, 1.5), 0.5, 1.0).top == pytest.approx(0.4 + 2 * 5.3)
+    assert chain_pairs_for_share(0.4, ChainShape(5.3, 1.5), 1.0, 90, 3) == 1
 
 
 def test_impossible_inputs_are_refused() -> None:
@@ -131,18 +131,18 @@ def test_impossible_inputs_are_refused() -> None:
         (5, 1, 0, 0),
     ):
         with pytest.raises(ValueError, match="above 0"):
-            Chain(mass, length, leader, strands)
+            ChainShape(mass, length, leader, strands)
     with pytest.raises(ValueError, match="pairs"):
-        chained_load(80, Chain(5.3, 1.5), 1.0, 0.9)
+        chained_load(80, ChainShape(5.3, 1.5), 1.0, 0.9)
     with pytest.raises(ValueError, match="pairs"):
-        chained_load(80, Chain(5.3, 1.5), 0.9, 0.9)
+        chained_load(80, ChainShape(5.3, 1.5), 0.9, 0.9)
     with pytest.raises(ValueError, match="pairs"):
-        chained_load(80, Chain(5.3, 1.5), 0.5, 0.9, -1)
+        chained_load(80, ChainShape(5.3, 1.5), 0.5, 0.9, -1)
     with pytest.raises(ValueError, match="pairs"):
-        chained_load(0, Chain(5.3, 1.5), 0.5, 0.9)
+        chained_load(0, ChainShape(5.3, 1.5), 0.5, 0.9)
     with pytest.raises(ValueError, match="pairs"):
-        chain_pairs_for_share(80, Chain(5.3, 1.5), 1.0, 20, -1)
+        chain_pairs_for_share(80, ChainShape(5.3, 1.5), 1.0, 20, -1)
     with pytest.raises(ValueError, match="pairs"):
-        chain_pairs_for_share(0, Chain(5.3, 1.5), 1.0, 20, 1)
+        chain_pairs_for_share(0, ChainShape(5.3, 1.5), 1.0, 20, 1)
     with pytest.raises(OutOfRangeError):
         chain_mass_per_metre(25.4)

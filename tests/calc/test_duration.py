@@ -34,31 +34,35 @@ def schoenfeld_2019(sets: int) -> list[Block]:
 PUBLISHED = [
     # Schoenfeld 2019, Med Sci Sports Exerc 51(1):94–103: 13 min as printed, 40 and 68 value from
     # memory.
-    ("one set", schoenfeld_2019(1), 0, 13),
-    ("three sets", schoenfeld_2019(3), 0, 40),
-    ("five sets", schoenfeld_2019(5), 0, 68),
+    ("one set", schoenfeld_2019(1), 13),
+    ("three sets", schoenfeld_2019(3), 40),
+    ("five sets", schoenfeld_2019(5), 68),
     # Schoenfeld 2014, J Strength Cond Res 28(10):2909–2918: value from memory.
-    ("3 × 3 × 10", straight(3, 3, 10, 90), 0, 17),
-    ("3 × 7 × 3", straight(3, 7, 3, 180), 0, 70),
-    # Burke 2024, doi 10.51224/SRXIV.419: whole visits, so with 10 min of overhead.
-    ("straight sets, whole visit", straight(6, 4, 10, 120), 10, 69),
-    ("supersets, whole visit", paired(6, 4, 10, 120), 10, 44),
+    ("3 × 3 × 10", straight(3, 3, 10, 90), 17),
+    ("3 × 7 × 3", straight(3, 7, 3, 180), 70),
+    # Burke 2024, doi 10.51224/SRXIV.419: whole visits, so with all that is no training.
+    ("straight sets, whole visit", straight(6, 4, 10, 120), 69),
+    ("supersets, whole visit", paired(6, 4, 10, 120), 44),
     # Andersen 2022, Front Psychol 13:912368 and 13:1010596; 2 min rest assumed.
-    ("eight exercises", straight(8, 3, 10, 120), 0, 58),
-    ("eight exercises, paired", paired(8, 3, 10, 120), 0, 35),
-    ("six exercises", straight(6, 3, 10, 120), 0, 46),
+    ("eight exercises", straight(8, 3, 10, 120), 58),
+    ("eight exercises, paired", paired(8, 3, 10, 120), 35),
+    ("six exercises", straight(6, 3, 10, 120), 46),
 ]
 
 
-@pytest.mark.parametrize(
-    ("blocks", "overhead_min", "observed_min"),
-    [row[1:] for row in PUBLISHED],
-    ids=[row[0] for row in PUBLISHED],
-)
-def test_published_sessions(blocks: list[Block], overhead_min: float, observed_min: float) -> None:
-    tolerance = max(4.0, 0.1 * observed_min)
-    total = session_time(blocks, overhead_min).total_min
-    assert total == pytest.approx(observed_min, abs=tolerance)
+def test_published_sessions() -> None:
+    """One overhead, none, for all ten: eight within a tenth or 4 min, none off by a quarter.
+
+    The two that miss were timed as whole visits: arriving and clearing up are in them.
+    """
+    off = {
+        name: (session_time(blocks).total_min - observed, observed)
+        for name, blocks, observed in PUBLISHED
+    }
+    missed = {name for name, (gap, seen) in off.items() if abs(gap) > max(4.0, 0.1 * seen)}
+    assert missed == {"straight sets, whole visit", "supersets, whole visit"}
+    assert all(-12 <= off[name][0] <= -9 for name in missed)
+    assert all(abs(gap) < 0.25 * seen for gap, seen in off.values())
 
 
 def test_an_added_set_costs_two_minutes() -> None:
@@ -128,9 +132,9 @@ def test_session_by_hand() -> None:
     assert time.total_min == time.training_min + 17
 
 
-def test_overhead_is_five_minutes_where_nobody_says_otherwise() -> None:
-    # Common practice, no source.
-    assert session_time([Block(1, (60.0,))]).total_min == 6
+def test_no_overhead_is_invented() -> None:
+    # Published sessions fit best without one: 8 of 10 rows, against 5 with five minutes.
+    assert session_time([Block(1, (60.0,))]).total_min == 1
 
 
 def test_without_rest_one_round_follows_the_other() -> None:
@@ -162,7 +166,7 @@ def test_impossible_blocks_are_refused() -> None:
     with pytest.raises(ValueError, match="negative"):
         Block(-1, (20.0,))
     with pytest.raises(OutOfRangeError):
-        session_time([], overhead_min=11)
+        session_time([], overhead_min=121)
 
 
 def simulate(block: Block) -> float:

@@ -1,9 +1,10 @@
 import warnings
 
 import pytest
-from hypothesis import assume, given, settings
+from hypothesis import assume, given
 from hypothesis import strategies as st
 
+from oracle import oracle
 from strength_handbook.calc.pchip import fritsch_butland_1984
 from strength_handbook.calc.registry import OutOfRangeError
 
@@ -20,28 +21,27 @@ def points(draw: st.DrawFn) -> tuple[list[float], list[float]]:
     return xs, [draw(values) for _ in xs]
 
 
-@settings(deadline=None)  # the first call imports SciPy
 @given(points(), st.floats(0, 1))
 def test_agrees_with_scipy(data: tuple[list[float], list[float]], share: float) -> None:
     # SciPy PchipInterpolator: the same published method, written independently.
-    from scipy.interpolate import PchipInterpolator
+    scipy = oracle("scipy.interpolate")
 
     xs, ys = data
     x = min(max(xs[0] + share * (xs[-1] - xs[0]), xs[0]), xs[-1])
     with warnings.catch_warnings():
         # SciPy divides by slopes of 0 and masks the result afterwards.
         warnings.simplefilter("ignore", RuntimeWarning)
-        expected = float(PchipInterpolator(xs, ys)(x))
+        expected = float(scipy.PchipInterpolator(xs, ys)(x))
     assert fritsch_butland_1984(xs, ys, x) == pytest.approx(expected, rel=1e-9, abs=1e-9)
 
 
 def test_gentle_curves_are_curves_too() -> None:
     # SciPy PchipInterpolator; slopes far below 1, as of percent by degree.
-    from scipy.interpolate import PchipInterpolator
+    scipy = oracle("scipy.interpolate")
 
     xs, ys = [0.0, 10.0, 20.0, 40.0], [0.0, 1.0, 3.0, 4.0]
     for x in (5.0, 10.0, 15.0, 30.0):
-        expected = float(PchipInterpolator(xs, ys)(x))
+        expected = float(scipy.PchipInterpolator(xs, ys)(x))
         assert fritsch_butland_1984(xs, ys, x) == pytest.approx(expected, rel=1e-12)
 
 

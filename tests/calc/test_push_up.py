@@ -8,6 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from oracle import oracle
 from strength_handbook.calc.push_up import (
     EBBEN_2011_KNEELING,
     back_load_leverage,
@@ -68,8 +69,7 @@ def pose(*, bottom: bool) -> Pose:
 
 def at_the_hands(pose: Pose, extra: float = 0.0, below_shoulder: float = 0.0) -> float:
     """MuJoCo: kgf between the palm and a frictionless floor, body of 100 kg, hinge at the toes."""
-    import mujoco
-
+    mujoco = oracle("mujoco")
     masses = [
         (SHANK[0], HIP - THIGH[1] - SHANK[2] * SHANK[1]),
         (THIGH[0], HIP - THIGH[2] * THIGH[1]),

@@ -2,13 +2,15 @@ import random
 from collections import Counter
 from collections.abc import Sequence
 from itertools import pairwise
-from typing import Literal
+from typing import Any, Literal
 
 import pytest
 
 from inventories import pairs, random_room
+from oracle import oracle
 from strength_handbook.calc.plates import LoadTable, PlateSize, load_table
-from strength_handbook.calc.strip import StripPlan, strip_plan, strip_plan_to
+from strength_handbook.calc.strip import strip_plan, strip_plan_to
+from strength_handbook.calc.strip_search import StripPlan
 
 ROOM = pairs((25, 2), (20, 2), (15, 2), (10, 3), (5, 4), (2.5, 2), (1.25, 2))
 TABLE = load_table(20_000, ROOM)
@@ -25,8 +27,7 @@ def solver_key(
     targets: Sequence[tuple[int, int]] = (),
 ) -> Key | None:
     """OR-Tools CP-SAT: (plates taken off, miss, grams below the first load, plates on the bar)."""
-    from ortools.sat.python import cp_model
-
+    cp_model = oracle("ortools.sat.python.cp_model")
     model = cp_model.CpModel()
     # counts[i][k]: plates of size i in strip k, counted from 1; 0 are the plates that stay.
     counts = []
@@ -249,13 +250,14 @@ def test_impossible_requests() -> None:
     assert strip_plan(TABLE, 20_000, 2) is None
     assert strip_plan(load_table(20_000, ()), 60_000, 2) is None
     assert strip_plan_to(TABLE, (60_001, 50_000)) is None
-    for wrong in (
+    wrongs: tuple[dict[str, Any], ...] = (
         {"stages": 0},
         {"high_percent": 100},
         {"aim_percent": 70},
         {"low_percent": 81},
         {"low_percent": 0},
-    ):
+    )
+    for wrong in wrongs:
         with pytest.raises(ValueError, match="no drop set"):
             strip_plan(TABLE, 60_000, **{"stages": 3, **wrong})
     for targets in ((), (60_000, 60_000), (50_000, 60_000)):

@@ -6,7 +6,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from mujoco_bar import Weight, stacked, tips
-from strength_handbook.calc.barbell import Bar, Plate
+from strength_handbook.calc.barbell import BarShape, PlateShape
 from strength_handbook.calc.tipping import (
     BandPull,
     Side,
@@ -16,14 +16,14 @@ from strength_handbook.calc.tipping import (
     tipping_load,
 )
 
-MEN = Bar()
-WOMEN = Bar(mass=15.0, length=2.010)
+MEN = BarShape()
+WOMEN = BarShape(mass=15.0, length=2.010)
 SPACINGS = (0.6, 0.8, 1.0, 1.1, 1.2)
 
 sizes = st.sampled_from([(25, 0.060), (20, 0.050), (15, 0.040), (10, 0.030), (2.5, 0.018)])
 sides = st.builds(
     lambda plates, pulls: Side(
-        tuple(Plate(*p) for p in plates), tuple(BandPull(*p) for p in pulls)
+        tuple(PlateShape(*p) for p in plates), tuple(BandPull(*p) for p in pulls)
     ),
     st.lists(sizes, max_size=4),
     st.lists(st.tuples(st.floats(0, 60), st.floats(0.5, 1.05)), max_size=2),
@@ -65,7 +65,7 @@ def test_random_decisions_agree_with_a_rigid_body_engine() -> None:
         if random.random() < 0.5:
             stacks.reverse()
         left, right = (
-            Side(tuple(Plate(*p) for p in stack), tuple(BandPull(*p) for p in pull))
+            Side(tuple(PlateShape(*p) for p in stack), tuple(BandPull(*p) for p in pull))
             for stack, pull in zip(stacks, pulls, strict=True)
         )
         margin = tip_margin(bar, left, right, spacing, shift)
@@ -94,7 +94,9 @@ def test_random_decisions_agree_with_a_rigid_body_engine() -> None:
         (WOMEN, 0.05, (8.3, 15.0, 27.0, 37.5, 55.0)),
     ],
 )
-def test_table_of_tipping_loads(bar: Bar, off_centre: float, expected: tuple[float, ...]) -> None:
+def test_table_of_tipping_loads(
+    bar: BarShape, off_centre: float, expected: tuple[float, ...]
+) -> None:
     got = [tipping_load(bar.mass, s, 0.70, off_centre) for s in SPACINGS]
     assert got == pytest.approx(expected, abs=0.051)
 
@@ -110,7 +112,7 @@ def test_table_of_tipping_bands(distance: float, centred: float, off_centre: flo
 
 
 def test_band_on_a_bar_with_40_kg_on_each_side() -> None:
-    side = (Plate(20, 0.030), Plate(20, 0.030))
+    side = (PlateShape(20, 0.030), PlateShape(20, 0.030))
     for shift, limit in ((0.0, 122.2), (0.05, 100.0)):  # worked by hand, independent of the places
         for pull, tips_over in ((limit - 0.5, False), (limit + 0.5, True)):
             right = Side(side, (BandPull(pull, 1.0),))
@@ -121,7 +123,7 @@ def test_band_on_a_bar_with_40_kg_on_each_side() -> None:
 @pytest.mark.parametrize(
     ("bar", "expected"), [(MEN, [5, 7, 9, 12, 17, 23, 34]), (WOMEN, [4, 5, 7, 9, 12, 17, 25])]
 )
-def test_table_of_safe_lone_loads(bar: Bar, expected: list[int]) -> None:
+def test_table_of_safe_lone_loads(bar: BarShape, expected: list[int]) -> None:
     got = [floor(lone_load(bar, s)) for s in (0.6, 0.7, 0.8, 0.9, 1.0, 1.1, 1.2)]
     assert got == expected
 
@@ -130,7 +132,7 @@ def test_whole_plates_tip_sooner_than_one_lump() -> None:
     # 1.10 m, 20 kg bar, centred: two 25 kg plates of 60 mm hold, a third tips; three 20 kg plates
     # of 30 mm hold. Worked by hand.
     def right(count: int, mass: float, thickness: float) -> float:
-        return tip_margin(MEN, Side(), Side((Plate(mass, thickness),) * count), 1.10)
+        return tip_margin(MEN, Side(), Side((PlateShape(mass, thickness),) * count), 1.10)
 
     assert right(2, 25, 0.060) > 1 > right(3, 25, 0.060)
     assert right(3, 20, 0.030) > 1
@@ -139,18 +141,20 @@ def test_whole_plates_tip_sooner_than_one_lump() -> None:
 def test_a_plate_left_on_the_light_side_is_worth_its_lever() -> None:
     # (d + a) / (d − a) with d = 0.70 m, a = 0.55 m: 8.33 kg on the heavy side for each kilogram.
     def margin(heavy: float) -> float:
-        return tip_margin(MEN, Side((Plate(10, 0.030),)), Side((Plate(heavy, 0.030),)), 1.10)
+        return tip_margin(
+            MEN, Side((PlateShape(10, 0.030),)), Side((PlateShape(heavy, 0.030),)), 1.10
+        )
 
     assert margin(73.3 + 83.2) > 1 > margin(73.4 + 83.4)
 
 
 @pytest.mark.parametrize(("spacing", "passes"), [(1.0, False), (1.1, False), (1.2, True)])
 def test_a_lone_25_kg_plate_of_60_mm(spacing: float, *, passes: bool) -> None:
-    assert (off_centre_margin(MEN, Side(), Side((Plate(25, 0.060),)), spacing) >= 2) == passes
+    assert (off_centre_margin(MEN, Side(), Side((PlateShape(25, 0.060),)), spacing) >= 2) == passes
 
 
 def test_a_lone_25_kg_plate_on_narrow_hooks() -> None:
-    right = Side((Plate(25, 0.060),))
+    right = Side((PlateShape(25, 0.060),))
     assert off_centre_margin(MEN, Side(), right, 0.80) < 1 < tip_margin(MEN, Side(), right, 0.80)
     assert tip_margin(MEN, Side(), right, 0.70) < 1
 
@@ -171,7 +175,7 @@ def test_wider_hooks_are_never_worse(left: Side, right: Side, spacing: float, wi
 
 @given(sides, st.floats(0.5, 1.25), st.floats(0, 0.08))
 def test_a_heavier_bar_is_never_worse(right: Side, spacing: float, shift: float) -> None:
-    light = tip_margin(Bar(mass=15), Side(), right, spacing, shift)
+    light = tip_margin(BarShape(mass=15), Side(), right, spacing, shift)
     assert tip_margin(MEN, Side(), right, spacing, shift) >= light - 1e-9
 
 
@@ -181,7 +185,7 @@ def test_margin_of_one_plate_is_tipping_load_over_its_mass(
 ) -> None:
     mass, thickness = size
     limit = tipping_load(20, spacing, 0.685 + thickness / 2, shift)
-    margin = tip_margin(MEN, Side(), Side((Plate(mass, thickness),)), spacing, shift)
+    margin = tip_margin(MEN, Side(), Side((PlateShape(mass, thickness),)), spacing, shift)
     assert margin == pytest.approx(limit / mass)
     assert lone_load(MEN, spacing, thickness, shift) == pytest.approx(limit / 2)
 
@@ -196,7 +200,7 @@ def test_nothing_outside_the_hooks_cannot_tip() -> None:
 
 
 def test_off_centre_is_the_worse_of_both_ways() -> None:
-    heavy = Side((Plate(25, 0.060),))
+    heavy = Side((PlateShape(25, 0.060),))
     one_way, other_way = (tip_margin(MEN, heavy, Side(), 1.10, shift) for shift in (-0.05, 0.05))
     assert off_centre_margin(MEN, heavy, Side(), 1.10) == one_way < other_way
     assert off_centre_margin(MEN, Side(), heavy, 1.10) == pytest.approx(one_way)

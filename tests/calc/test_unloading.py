@@ -5,29 +5,29 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from strength_handbook.calc.barbell import Bar, Plate
+from strength_handbook.calc.barbell import BarShape, PlateShape
 from strength_handbook.calc.tipping import BandPull, Side, off_centre_margin
-from strength_handbook.calc.unloading import Move, Order, order_margins, safe_order
+from strength_handbook.calc.unloading import Order, PlateMove, order_margins, safe_order
 
-BAR = Bar()
-L_PLATE, R_PLATE = Move("left", "plate"), Move("right", "plate")
-L_BAND, R_BAND = Move("left", "band"), Move("right", "band")
+BAR = BarShape()
+L_PLATE, R_PLATE = PlateMove("left", "plate"), PlateMove("right", "plate")
+L_BAND, R_BAND = PlateMove("left", "band"), PlateMove("right", "band")
 
 # 25 + 25 + 20 kg a side, 60 mm each. Lowest margins worked by hand, bar 5 cm off-centre.
-PLATES = (Plate(25, 0.060), Plate(25, 0.060), Plate(20, 0.060))
+PLATES = (PlateShape(25, 0.060), PlateShape(25, 0.060), PlateShape(20, 0.060))
 BANDS = (BandPull(40, 1.0),)
 SPACINGS = (1.0, 1.1, 1.2)
 
 stacks = st.lists(
     st.sampled_from([(25.0, 0.060), (20.0, 0.050), (10.0, 0.030), (5.0, 0.025), (2.5, 0.018)]),
     max_size=4,
-).map(lambda sizes: tuple(Plate(*size) for size in sizes))
+).map(lambda sizes: tuple(PlateShape(*size) for size in sizes))
 bands = st.lists(st.builds(BandPull, st.floats(1, 60), st.floats(0.7, 1.05)), max_size=2).map(tuple)
 sides = st.builds(Side, stacks, bands)
 spacings = st.floats(0.6, 1.2)
 
 
-def moves_of(order: Order) -> list[Move]:
+def moves_of(order: Order) -> list[PlateMove]:
     return [step.move for step in order.steps]
 
 
@@ -38,7 +38,7 @@ def moves_of(order: Order) -> list[Move]:
         ([R_PLATE, L_PLATE] * 3, (1.36, 1.86, 2.67)),
     ],
 )
-def test_lowest_margin_without_bands(moves: list[Move], expected: tuple[float, ...]) -> None:
+def test_lowest_margin_without_bands(moves: list[PlateMove], expected: tuple[float, ...]) -> None:
     side = Side(PLATES)
     got = [order_margins(BAR, side, side, s, moves).lowest_margin for s in SPACINGS]
     assert got == pytest.approx(expected, abs=0.006)
@@ -51,7 +51,7 @@ def test_lowest_margin_without_bands(moves: list[Move], expected: tuple[float, .
         ([R_PLATE, L_PLATE] * 3 + [R_BAND, L_BAND], (0.41, 0.50, 0.61)),
     ],
 )
-def test_lowest_margin_with_bands(moves: list[Move], expected: tuple[float, ...]) -> None:
+def test_lowest_margin_with_bands(moves: list[PlateMove], expected: tuple[float, ...]) -> None:
     side = Side(PLATES, BANDS)
     got = [order_margins(BAR, side, side, s, moves).lowest_margin for s in SPACINGS]
     assert got == pytest.approx(expected, abs=0.006)
@@ -115,13 +115,16 @@ def test_a_strip_leaves_the_inner_plates() -> None:
 
 
 def test_unlike_sides_begin_where_more_is_on() -> None:
-    left, right = Side((Plate(25, 0.060),)), Side((Plate(10, 0.030),) * 2 + (Plate(5, 0.025),))
+    left, right = (
+        Side((PlateShape(25, 0.060),)),
+        Side((PlateShape(10, 0.030),) * 2 + (PlateShape(5, 0.025),)),
+    )
     # Down to one piece each, then the heavier one first.
     assert moves_of(safe_order(BAR, left, right, 1.0)) == [R_PLATE, R_PLATE, L_PLATE, R_PLATE]
 
 
 @cache
-def best_lowest_margin(plates: tuple[Plate, ...], spacing: float) -> float:
+def best_lowest_margin(plates: tuple[PlateShape, ...], spacing: float) -> float:
     """Best lowest margin of any order of taking equal stacks off, by trying all of them."""
 
     @cache
@@ -137,7 +140,7 @@ def best_lowest_margin(plates: tuple[Plate, ...], spacing: float) -> float:
 @settings(deadline=None)
 @given(stacks, st.sampled_from([0.6, 0.8, 1.0, 1.1, 1.2]))
 def test_no_order_of_equal_stacks_has_a_better_lowest_margin(
-    plates: tuple[Plate, ...], spacing: float
+    plates: tuple[PlateShape, ...], spacing: float
 ) -> None:
     order = safe_order(BAR, Side(plates), Side(plates), spacing)
     assert order.lowest_margin == pytest.approx(best_lowest_margin(plates, spacing))

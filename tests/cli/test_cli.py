@@ -1,7 +1,10 @@
 """The command `strength-handbook`: what it prints, what it writes, how it ends."""
 
 import json
+import os
 import re
+import subprocess
+import sys
 from pathlib import Path
 
 import pytest
@@ -35,7 +38,7 @@ def test_the_demo_has_no_error() -> None:
 
 
 def test_errors_are_sorted_lines_with_a_sum_and_end_with_1(root: Path) -> None:
-    demo.change(root / "programs/spring/1-start.yml", "3x8", "3 by 8")
+    demo.change(root / "programs/spring/1-start.yml", "3x8", "x8")
     demo.change(root / "programs/spring/1-start.yml", "2x8", "2x")
     demo.change(root / "programs/room.yml", "gym:", "colour: red\ngym:")
     result = run("check")
@@ -46,6 +49,22 @@ def test_errors_are_sorted_lines_with_a_sum_and_end_with_1(root: Path) -> None:
     assert places[0] == "programs/room.yml:1:1"
     assert places[1:] == ["programs/spring/1-start.yml:13:14", "programs/spring/1-start.yml:14:14"]
     assert last == f"programs: {len(lines)} errors, 0 warnings, 0 notes"
+
+
+@pytest.mark.parametrize("page", ["cp1252", "cp437"])
+def test_an_old_code_page_gets_question_marks_and_the_same_end(root: Path, page: str) -> None:
+    demo.change(root / "programs/spring/program.yml", "Spring", "Spring → 2 ≤ Łódź")
+    demo.change(root / "programs/spring/1-start.yml", "2x8", "2x8 ⇄ ≤ Łódź")
+    done = subprocess.run(
+        [sys.executable, "-m", "strength_handbook.cli", "check"],
+        cwd=root, env=os.environ | {"PYTHONIOENCODING": page}, capture_output=True, check=False,
+    )  # fmt: skip
+    assert done.returncode == 1
+    assert done.stderr == b""
+    first, *_, last = done.stdout.decode(page).splitlines()
+    assert "?" in first
+    assert first.startswith("programs/spring/1-start.yml:13:")
+    assert last.startswith("programs: 1 error")
 
 
 @pytest.mark.parametrize("word", ["programs", ".", "./programs/"])

@@ -74,7 +74,9 @@ def test_errors_are_refused_as_in_a_build_and_nothing_is_written(root: Path) -> 
 
 
 def test_with_strict_warnings_are_refused_too(root: Path) -> None:
-    result = run("copy", "--strict")  # the program has no last day
+    program = root / "programs/spring/program.yml"
+    demo.change(program, "valid-until: 2030-12-31\n", "")
+    result = run("copy", "--strict")
     assert result.exit_code == 1
     assert "warn end-date: " in result.stderr
     assert not (root / "copy").exists()

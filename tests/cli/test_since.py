@@ -84,7 +84,7 @@ def test_changes_of_the_room_the_group_and_the_goals_point_where_they_are(root: 
     ]
     (line,) = [line for line in found if " change program: " in line]
     assert line == (
-        "programs/spring/program.yml:3:1: change program: program: minutes between start groups "
+        "programs/spring/program.yml:4:1: change program: program: minutes between start groups "
         "30 instead of 0, members 2 instead of 1, start groups 2 instead of 1, test of 'Stand up "
         "with a box': Twelve squats without a pause instead of Ten squats without a pause"
     )

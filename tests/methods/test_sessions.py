@@ -9,10 +9,10 @@ from hypothesis import strategies as st
 from pydantic import TypeAdapter
 
 from books import EFFORT, exercise, slots_of, work
+from strength_handbook.dose.printing import partial_notation
 from strength_handbook.model.dose_part import DosePart
 from strength_handbook.model.progress import Progress, ProgressText, progress_text
 from strength_handbook.model.tempo import Tempo
-from strength_handbook.pages.dose_text import partial_notation
 from strength_handbook.reading.yaml_source import read_source
 
 HERE = Path(__file__).parent

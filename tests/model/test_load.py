@@ -101,6 +101,6 @@ def test_a_share_of_a_load_is_said_in_the_same_way(load: Load, factor: float) ->
     less = scaled(load, factor)
     assert type(less) is type(load)
     if isinstance(load, PercentOfBase) and isinstance(less, PercentOfBase):
-        assert less.percent == pytest.approx(load.percent * factor, abs=0.05)
+        assert less.percent == pytest.approx(load.percent * factor, abs=0.05 + 1e-9)
     if isinstance(load, FixedLoad) and isinstance(less, FixedLoad):
         assert less.mass.grams == pytest.approx(load.mass.grams * factor, abs=0.5)

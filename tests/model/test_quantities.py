@@ -21,6 +21,7 @@ from strength_handbook.model.quantities import (
     read_duration,
     read_length,
     read_percent,
+    stamped,
 )
 
 
@@ -168,3 +169,15 @@ def test_a_name_is_one_line() -> None:
     for value in ("", "two\nlines", "x" * 121):
         with pytest.raises(ValidationError):
             kind.validate_python(value)
+
+
+@pytest.mark.parametrize("unit", ["kg", "lb"])
+def test_plates_are_named_as_they_are_stamped(unit: str) -> None:
+    # Sizes that are sold: discs of the IWF and IPF rules, and the trade's pound plates.
+    kilograms = (0.25, 0.5, 1, 1.25, 1.5, 2, 2.5, 5, 10, 15, 20, 25, 50)
+    pounds = (1.25, 2.5, 5, 10, 15, 25, 35, 45, 55, 100)
+    for own, sizes in (("kg", kilograms), ("lb", pounds)):
+        for size in sizes:
+            grams = Mass.parse(f"{size} {own}").grams
+            bare = f"{size:g}"
+            assert stamped(grams, unit) == (bare if own == unit else f"{bare}\u00a0{own}")

@@ -12,9 +12,10 @@ from pydantic import TypeAdapter, ValidationError
 
 from strength_handbook.model.exercise import Muscles
 from strength_handbook.model.house_rules import RULES, read_value
-from strength_handbook.model.program import Program, Slot
+from strength_handbook.model.program import Program
 from strength_handbook.model.quantities import LimitError
 from strength_handbook.model.rule_kind import RuleKind
+from strength_handbook.model.session import Slot
 from strength_handbook.model.weeks import DateText, MondayText, WeekList, WeeksText
 
 PROGRAM: Mapping[str, Any] = {

@@ -54,6 +54,16 @@ def test_percent_of_a_base_has_a_strip(tmp_path: Path) -> None:
     assert not found.by_body_below
 
 
+@pytest.mark.parametrize(
+    ("rounding", "said"),
+    [("down", ""), ("nearest", " takes the nearest load"), ("up", " takes the next load up")],
+)
+def test_how_this_lift_rounds(tmp_path: Path, rounding: str, said: str) -> None:
+    found = find(tmp_path, ON_BAR | {"rounding": rounding}, "4x5 @ 78 %", based=True)
+    assert bool(said) == ("This lift" in found.sentence)
+    assert said in found.sentence
+
+
 def test_who_has_no_best_reads_by_body_weight(tmp_path: Path) -> None:
     found = find(tmp_path, ON_BAR | {"base": "best"}, "4x5 @ 78 %")
     assert 'class="sh-strip"' in found.table
@@ -129,7 +139,11 @@ def test_sentences(tmp_path: Path, load: Any, dose: str, sentence: str) -> None:
 
 
 def test_where_the_exercises_own_table_helps(tmp_path: Path) -> None:
-    assert find(tmp_path, ON_BAR, "3x5, RIR 2").by_body_below
+    shares = {"start": {"at": "75 kg", "shares": {"new": "40 %"}}}
+    assert find(tmp_path, ON_BAR | shares, "3x5, RIR 2").by_body_below
+    # Nothing is promised that is not there.
+    assert not find(tmp_path, ON_BAR, "3x5, RIR 2").by_body_below
+    assert not find(tmp_path, MACHINE, "3x10 @ 120 units").by_body_below
     assert not find(tmp_path, EFFORT, "3x5").by_body_below
     assert not find(tmp_path, MACHINE, "3x5, RIR 2").by_body_below
     assert not find(tmp_path, ON_BAR, "3x5 @ 60 kg").by_body_below

@@ -9,11 +9,12 @@ import pytest
 from books import exercise, slot, work
 from strength_handbook.calc.registry import Formula, all_formulas
 from strength_handbook.calc.repetitions import TEXTBOOK_CHART, UNCONFIRMED_REPS
+from strength_handbook.calc.unused import UNUSED
 from strength_handbook.model.house_rules import RULES
 from strength_handbook.pages.numbers_page import NOT_COMPUTED, numbers_page
 from strength_handbook.pages.page import Page
 
-FORMULAS = all_formulas()
+FORMULAS = [entry for entry in all_formulas() if entry.id not in UNUSED]
 
 
 @pytest.fixture(scope="module")

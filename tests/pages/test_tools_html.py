@@ -9,20 +9,17 @@ import pytest
 
 import demo
 from strength_handbook.model.book import Book
-from strength_handbook.model.program import WEEKDAYS
-from strength_handbook.pages.after_pages import missed_page, test_day_page
+from strength_handbook.model.weeks import WEEKDAYS
 from strength_handbook.pages.bar_html import bar_attributes, has_shared_bar
+from strength_handbook.pages.day_of_tests import day_of_tests_page
 from strength_handbook.pages.exercise_filters import left_out_by
+from strength_handbook.pages.missed_page import missed_page
 from strength_handbook.pages.my_log_page import my_log_page
 from strength_handbook.pages.page import Page
 from strength_handbook.pages.tools_html import OPTIONAL, VARIANTS, days_data
 from strength_handbook.plan.work_out import work_out
 from strength_handbook.plan.worked import Worked
 from strength_handbook.reading.book import read_book
-
-TEST_DAY = test_day_page
-"""Under a name that pytest does not take for a test."""
-del test_day_page
 
 
 def read(folder: Path) -> Worked:
@@ -104,7 +101,15 @@ def test_bars_that_can_be_shared(worked: Worked) -> None:
     session = worked.programs[0].week(3).sessions[1]
     assert session.id == "b-descend"
     slots = {slot.exercise_id: slot for slot in session.slots}
-    assert bar_attributes(worked, slots["yoke-bar-box-squat"]) == ' data-sets="4"'
+    # Five repetitions of five seconds down and one up.
+    assert bar_attributes(worked, slots["yoke-bar-box-squat"]) == ' data-sets="4" data-work="30"'
+    week = worked.programs[0].week(9)
+    quick = {slot.exercise_id: slot for one in week.sessions for slot in one.slots}
+    # Two repetitions of one second down, one still and one up, every minute and three quarters.
+    assert (
+        bar_attributes(worked, quick["yoke-bar-box-squat"])
+        == ' data-sets="5" data-work="6" data-every="105"'
+    )
     assert has_shared_bar(worked, session)
     # Handles are in two hands, pull-ups have no bar.
     for one in worked.programs[0].week(3).sessions:
@@ -115,22 +120,39 @@ def test_bars_that_can_be_shared(worked: Worked) -> None:
 
 def test_only_rules_with_a_made_session_lead_to_one(worked: Worked) -> None:
     html = missed_page(worked.programs[0]).html
-    assert '<li data-then="less">Called out in the last 24 hours?' in html
-    assert '<li data-then="">A long night out?' in html
-    options = re.findall(r'<option value="(\d+)">([^<]*)', html)
-    rows = re.findall(r"data-then=", html)
-    assert len(options) == len(rows)
-    assert options[0] == ("0", "Called out in the last 24 hours")
+    options = re.findall(r'<option data-then="([^"]*)" data-says="([^"]*)">([^<]*)', html)
+    leads = {question: then for then, _, question in options}
+    assert leads["Called out in the last 24 hours"] == "less"
+    assert leads["A long night on a rescue"] == ""
+    assert leads["A week"] == "again"
+    for _, says, _ in options:
+        assert f"<li>{says}</li>" in html or f"<dd>{says}</dd>" in html
 
 
 def test_limits_are_never_rounded_in_favour_of_a_change(worked: Worked) -> None:
-    page: Page = TEST_DAY(worked, worked.programs[0])
+    page: Page = day_of_tests_page(worked, worked.programs[0])
     cv = worked.book.rule("test-noise")
     found = re.search(r'data-likely="(\d+)" data-sure="(\d+)"', page.html)
     assert found is not None
     likely, sure = int(found[1]), int(found[2])
-    assert 0 <= likely - sqrt(2) * cv * 1e6 < 1
-    assert sure == pytest.approx(2.8 * cv * 1e6)
+    # Half points, as they are printed beside it.
+    assert 0 <= likely - sqrt(2) * cv * 1e6 < 5e5
+    assert 0 <= sure - 2.8 * cv * 1e6 < 5e5
+    assert likely % 5e5 == sure % 5e5 == 0
+    assert f"Below {likely / 1e6:g}\xa0%" in page.html
+    assert f"Above {sure / 1e6:g}\xa0%" in page.html
+
+
+def test_several_repetitions_become_a_single_without_a_script(worked: Worked) -> None:
+    """By the chart three repetitions go with 93 %: Sheppard and Triplett 2016, ch. 17."""
+    page = day_of_tests_page(worked, worked.programs[0])
+    row = re.search(r'<th scope="row">3</th><td><b>([\d.]+)</b></td><td>(.*?)</td>', page.html)
+    assert row is not None
+    assert row[1] == "0.93"
+    # 3 repetitions: Brzycki 36/34 = 1.0588, Mayhew 1/0.8773 = 1.1399; rounded outwards.
+    assert row[2] == "1.05 to 1.14"
+    for base in worked.programs[0].program.bases.values():
+        assert f"<summary>{base.name}</summary>" in page.html
 
 
 def test_the_log_knows_every_slot(worked: Worked) -> None:

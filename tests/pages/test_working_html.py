@@ -14,8 +14,8 @@ from strength_handbook.pages.page import Page, Site
 from strength_handbook.pages.site import write_pages
 from strength_handbook.pages.working_html import working_html
 from strength_handbook.plan.work_out import work_out
-from strength_handbook.plan.working import Working, as_tested, by_adding, by_formula
 from strength_handbook.reading.book import read_book
+from strength_handbook.workings.working import Working, as_tested, by_adding, by_formula
 
 WORKING = re.compile(r'<details class="sh-working" data-search-exclude>.*?</details>', re.DOTALL)
 LINK = re.compile(r'<a href="([^"]*)">')

@@ -32,9 +32,9 @@ PROGRAM: dict[str, Any] = {
     "first": 1,
     "last": 6,
     "runs": [
-        [1, 4, [["a", "Push", 0, 0], ["b", "Pull", 3, 2]]],
-        [5, 5, []],
-        [6, 6, [["c", "Legs", 5, 0], ["d", "Walk", -1, 1]]],
+        [1, 4, [["a", "Push", 0, 0], ["b", "Pull", 3, 2]], [[50, 60]] * 4],
+        [5, 5, [], [[]]],
+        [6, 6, [["c", "Legs", 5, 0], ["d", "Walk", -1, 1]], [[45, 30]]],
     ],
 }
 
@@ -91,7 +91,7 @@ def expected(program: dict[str, Any], start: date, day: date) -> dict[str, Any]:
         week, weekday = divmod((one - start).days, 7)
         return [
             f"{program['at']}week-{week + 1:02d}/{session[0]}/"
-            for low, high, sessions in program["runs"]
+            for low, high, sessions, _ in program["runs"]
             if low <= week + 1 <= high
             for session in sessions
             if session[2] == weekday
@@ -108,8 +108,13 @@ def expected(program: dict[str, Any], start: date, day: date) -> dict[str, Any]:
 def dated(program: dict[str, Any]) -> dict[str, Any]:
     """The same without sessions that have no weekday: those have no day to be found on."""
     runs = [
-        [low, high, [one for one in sessions if one[2] >= 0]]
-        for low, high, sessions in program["runs"]
+        [
+            low,
+            high,
+            [one for one in sessions if one[2] >= 0],
+            [[m for m, one in zip(week, sessions, strict=True) if one[2] >= 0] for week in minutes],
+        ]
+        for low, high, sessions, minutes in program["runs"]
     ]
     return program | {"runs": runs}
 
@@ -149,7 +154,7 @@ def test_i_am_in_week_n() -> None:
         found = page.evaluate(
             """all => all.map(([day, week]) => {
                 const { startFor, monday, find } = strengthHandbook.days;
-                const program = { at: '', first: 1, last: 60, runs: [[1, 60, []]] };
+                const program = { at: '', first: 1, last: 60, runs: [[1, 60, [], []]] };
                 const start = startFor(week, day);
                 return [start === monday(start), find(program, start, day).week];
             })""",

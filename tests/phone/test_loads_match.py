@@ -4,12 +4,8 @@ The loads of many random lifters are worked out twice: by the build, and by the 
 node from the recipes and lists that the pages carry.
 """
 
-import json
-import os
 import random
 import re
-import shutil
-import subprocess
 from collections.abc import Iterator
 from dataclasses import replace
 from html import unescape
@@ -20,21 +16,24 @@ import pytest
 
 import demo
 import phone_rooms as rooms
+from phone_script import ask
 from strength_handbook.calc.repetitions import TEXTBOOK_CHART, percent_for_reps
 from strength_handbook.model.book import Book
-from strength_handbook.model.program import Lifter
-from strength_handbook.model.quantities import GRAMS_PER_POUND, Mass, in_unit
+from strength_handbook.model.dose import StripSet
+from strength_handbook.model.lifter import Lifter
+from strength_handbook.model.quantities import GRAMS_PER_POUND, Mass, in_unit, stamped
 from strength_handbook.pages.load_html import load_line
-from strength_handbook.pages.variable_html import example_note, half
+from strength_handbook.pages.variable_html import half
+from strength_handbook.phone.lists import phone_lists
+from strength_handbook.phone.recipes import full_recipe
+from strength_handbook.plan.attempts import Next
 from strength_handbook.plan.doors import slot_doors
-from strength_handbook.plan.help import takes_bands
 from strength_handbook.plan.ladder import Ladder
-from strength_handbook.plan.loads import PlannedLoad, achieved, is_estimate
+from strength_handbook.plan.loads import PlannedLoad, achieved
 from strength_handbook.plan.method_plan import method_plan
-from strength_handbook.plan.phone import full_recipe
-from strength_handbook.plan.phone_lists import phone_lists
 from strength_handbook.plan.progress import following_slot, next_target
-from strength_handbook.plan.scales import Scale
+from strength_handbook.plan.reference import is_estimate
+from strength_handbook.plan.scale import Scale
 from strength_handbook.plan.variable import Variable
 from strength_handbook.plan.work_out import work_out
 from strength_handbook.plan.worked import (
@@ -46,33 +45,13 @@ from strength_handbook.plan.worked import (
     WorkedWeek,
 )
 from strength_handbook.reading.book import read_book
+from thorough import tries
 
-HERE = Path(__file__).parent
-SCRIPTS = demo.PACKAGE / "theme" / "assets" / "strength-handbook"
-LIFTERS = 8
-LEAST = 5000
+LIFTERS = tries(4, 8)
+LEAST = 500 * LIFTERS
 """Comparisons below which the test says too little."""
 
 Data = dict[str, Any]
-
-
-def ask(question: Data) -> list[Any]:
-    """What the phone's script answers under node."""
-    node = shutil.which("node")
-    if node is None:
-        if os.environ.get("STRENGTH_HANDBOOK_BROWSER") == "required":
-            pytest.fail("no node found; install it (apt-get install nodejs)")
-        pytest.skip("no node found; install it (apt-get install nodejs)")
-    done = subprocess.run(
-        [node, str(HERE / "run_loads.js"), str(SCRIPTS)],
-        input=json.dumps(question),
-        capture_output=True,
-        encoding="utf-8",
-        check=False,
-    )
-    assert done.returncode == 0, done.stderr
-    answers: list[Any] = json.loads(done.stdout)
-    return answers
 
 
 def crowd(book: Book, seed: str) -> Book:
@@ -149,7 +128,6 @@ class Expected:
                 }
                 for one in found
             ],
-            "helping": self.helping(),
             "on_top": self.on_top(slot.variable.get(name)),
             "back_off": [
                 (row.top_g, self.plain(row.load, slot.scale)) for row in self.back_off_rows(plan)
@@ -190,8 +168,15 @@ class Expected:
         today = self.slot.loads.get(self.name)
         if goal is None or today is None or today.actual_g is None:
             return {}
+        # Next time's strips put the same load together in their own way, which nobody reads today.
+        strips = following is not None and isinstance(following.dose.work, StripSet)
         return {
-            one.when: (one.load.actual_g, one.load.step and list(one.load.step.parts))
+            one.when: (
+                one.load.actual_g,
+                list(one.load.step.parts)
+                if one.load.step and not one.load.help_g and not strips
+                else None,
+            )
             for one in goal.outcomes
             if one.load is not None and one.load.actual_g not in (None, today.actual_g)
         }
@@ -214,18 +199,13 @@ class Expected:
         return {
             "steps": [[self.plain(one.load, scale), list(one.reps)] for one in found.steps],
             "first": self.plain(found.first, scale),
-            "up": found.up and [self.plain(one, scale) for one in found.up],
-            "down": found.down and [self.plain(one, scale) for one in found.down],
+            "good": found.good and self.next_range(found.good, scale),
+            "missed": found.missed and self.next_range(found.missed, scale),
+            "attempts": [sequence(found, code) for code in range(8)],
         }
 
-    def helping(self) -> str:
-        """The band that takes weight off, as the examples name it."""
-        slot, load = self.slot, self.slot.loads.get(self.name)
-        if load is None or slot.on_top is not None:
-            return ""
-        banded = takes_bands(slot.exercise)
-        note = example_note(slot, self.name, load, self.book.room, banded=banded)
-        return unescape(note).removeprefix(" – ")
+    def next_range(self, found: Next, scale: Scale | None) -> list[Data | None]:
+        return [self.plain(found.low, scale), self.plain(found.high, scale)]
 
     def on_top(self, found: Variable | None) -> Data | None:
         if found is None:
@@ -237,6 +217,7 @@ class Expected:
         base = self.slot.loads[self.name].reference_g / 1000
         return {
             "what": found.what,
+            "hangs": load.top_share > 0,
             "bottom": round(half(load.bottom, self.units) / unit),
             "middle": round(half(load.middle, self.units) / unit),
             "top": round(half(load.top, self.units) / unit),
@@ -246,9 +227,20 @@ class Expected:
         }
 
 
-def numbers(text: str) -> list[str]:
-    """Bands, masses and percentages of a line; the examples need fewer words than a member."""
-    return re.findall(r"\d+(?:\.\d+)?(?:-[a-z])?", text)
+def sequence(found: Ladder, code: int) -> list[list[int | None] | None]:
+    """The ranges after three results, good where a bit is set, the lower end taken each time."""
+    now, good, missed = found.first.actual_g, None, None
+    ranges: list[list[int | None] | None] = []
+    for bit in range(3):
+        if now is None:
+            ranges.append(None)
+            continue
+        was = bool(code >> bit & 1)
+        good, missed = (now, missed) if was else (good, now)
+        then = found.tested.after(good, missed, was_good=was)
+        now = None if then is None else then.low.actual_g
+        ranges.append(None if then is None else [now, then.high.actual_g])
+    return ranges
 
 
 def same_load(phone: Data | None, build: Data | None) -> bool:
@@ -283,14 +275,12 @@ def differences(phone: Data, build: Data, tops: list[int]) -> Iterator[str]:
     ):
         yield "doors"
     following = {
-        when: (load["grams"], load["parts"] if load["grams"] >= 0 else None)
+        when: (load["grams"], build["next"].get(when, (0, None))[1] and load["parts"])
         for when, load in phone["next"] or []
         if load
     }
     if following != build["next"]:
         yield "next"
-    if numbers(phone["helping"] or "") != numbers(build["helping"]):
-        yield "helping"
     for name in ("ramp", "strips", "on_top"):
         if phone[name] != build[name]:
             yield name
@@ -310,7 +300,9 @@ def same_ladder(phone: Data | None, build: Data | None) -> bool:
     if phone is None or build is None:
         return phone is build
     ends = [(phone["first"], build["first"])]
-    for name in ("up", "down"):
+    if phone["attempts"] != build["attempts"]:
+        return False
+    for name in ("good", "missed"):
         if (phone[name] is None) != (build[name] is None):
             return False
         ends += zip(phone[name] or [], build[name] or [], strict=True)
@@ -353,6 +345,7 @@ def compare(book: Book, seed: str) -> tuple[int, list[str]]:
     return len(cases), found
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("units", ["kg", "lb"])
 def test_every_way_to_load_in_every_rounding(units: str, tmp_path: Path) -> None:
     compared, found = 0, []
@@ -415,6 +408,10 @@ def test_a_unit_that_is_typed_counts(gym: str) -> None:
         ("off 2.5 · 5, on 10 a side", "each side: off 2.5, then 5, on 10 kilograms"),
         ("= 20 kg bar, empty", "= 20 kg bar, empty"),
         ("= 5 · 2.5 on the belt", "= 5, then 2.5 on the belt"),
+        (
+            "= bar 20 + 45\u00a0lb · 10\u00a0lb a side",
+            "= bar 20 each side: 45\u00a0lb, then 10\u00a0lb",
+        ),
     ],
 )
 def test_plates_for_ears(seen: str, heard: str) -> None:
@@ -429,6 +426,10 @@ def test_what_is_no_number_is_none(text: str) -> None:
 
 def test_grams_print_alike() -> None:
     # `in_unit` is what the pages print with.
-    grams = [*range(0, 60_000, 113), 97_500, 1_250, 20_412, 567]
+    plates = [round(n / 4 * GRAMS_PER_POUND) for n in range(1, 401)]
+    grams = [*range(0, 60_000, 113), *range(0, 60_000, 250), 97_500, *plates]
     printed = ask({"grams": grams})
-    assert printed == [[in_unit(one, unit) for unit in ("kg", "lb")] for one in grams]
+    assert printed == [
+        [text for unit in ("kg", "lb") for text in (in_unit(one, unit), stamped(one, unit))]
+        for one in grams
+    ]

@@ -11,12 +11,13 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from books import EFFORT, build_book, exercise, slot, work
+from books import EFFORT, base, build_book, exercise, slot, slots_of, work
 from demo import PROGRAMS
 from strength_handbook.model.book import Book
 from strength_handbook.model.count import Count
 from strength_handbook.model.dose import Dose, Hold, Reps
 from strength_handbook.plan.minutes import Minutes, TimedSlot, session_minutes, work_seconds
+from strength_handbook.plan.ramps import slot_ramps
 from strength_handbook.plan.work_out import work_out
 from strength_handbook.reading.book import read_book
 
@@ -55,36 +56,39 @@ TWO_MIN = "2 min"
 PUBLISHED = [
     # Schoenfeld 2019, Med Sci Sports Exerc 51(1):94–103: 7 exercises, 8–12RM, 90 s between sets and
     # 2 min between exercises (value from memory). 13 min as printed, 40 and 68 value from memory.
-    ("one set", straight(7, "1x8-12, rest 90 s"), TWO_MIN, 0, 13),
-    ("three sets", straight(7, "3x8-12, rest 90 s"), TWO_MIN, 0, 40),
-    ("five sets", straight(7, "5x8-12, rest 90 s"), TWO_MIN, 0, 68),
+    ("one set", straight(7, "1x8-12, rest 90 s"), TWO_MIN, 13),
+    ("three sets", straight(7, "3x8-12, rest 90 s"), TWO_MIN, 40),
+    ("five sets", straight(7, "5x8-12, rest 90 s"), TWO_MIN, 68),
     # Schoenfeld 2014, J Strength Cond Res 28(10):2909–2918: value from memory.
-    ("3 × 3 × 10", straight(3, "3x10, rest 90 s"), "90 s", 0, 17),
-    ("3 × 7 × 3", straight(3, "7x3, rest 3:00"), "3 min", 0, 70),
-    # Burke 2024, doi 10.51224/SRXIV.419: whole visits, 8–12RM, so with 10 min around the training.
-    ("straight, whole visit", straight(6, "4x8-12, rest 2:00"), TWO_MIN, 10, 69),
-    ("pairs, whole visit", paired(6, "4x8-12", "2:00"), TWO_MIN, 10, 44),
+    ("3 × 3 × 10", straight(3, "3x10, rest 90 s"), "90 s", 17),
+    ("3 × 7 × 3", straight(3, "7x3, rest 3:00"), "3 min", 70),
+    # Burke 2024, doi 10.51224/SRXIV.419: whole visits, 8–12RM.
+    ("straight, whole visit", straight(6, "4x8-12, rest 2:00"), TWO_MIN, 69),
+    ("pairs, whole visit", paired(6, "4x8-12", "2:00"), TWO_MIN, 44),
     # Andersen 2022, Front Psychol 13:912368 and 13:1010596; 2 min rest assumed.
-    ("eight exercises", straight(8, "3x10, rest 2:00"), TWO_MIN, 0, 58),
-    ("eight exercises, pairs", paired(8, "3x10", "2:00"), TWO_MIN, 0, 35),
-    ("six exercises", straight(6, "3x10, rest 2:00"), TWO_MIN, 0, 46),
+    ("eight exercises", straight(8, "3x10, rest 2:00"), TWO_MIN, 58),
+    ("eight exercises, pairs", paired(8, "3x10", "2:00"), TWO_MIN, 35),
+    ("six exercises", straight(6, "3x10, rest 2:00"), TWO_MIN, 46),
 ]
 
 
-@pytest.mark.parametrize(
-    ("doses", "change", "around", "observed"),
-    [row[1:] for row in PUBLISHED],
-    ids=[row[0] for row in PUBLISHED],
-)
-def test_published_sessions(
-    tmp_path: Path, doses: dict[str, str], change: str, around: int, observed: float
-) -> None:
-    # The change takes the place of a rest, so it is written in seconds as a house rule.
-    amount, unit = change.split()
-    seconds = int(amount) * (60 if unit == "min" else 1)
-    found = minutes(tmp_path, doses, change=f"{seconds} s", warm_up=f"{around} min")
-    assert found.total == pytest.approx(found.training + around)
-    assert found.total == pytest.approx(observed, abs=max(4.0, 0.1 * observed))
+def test_published_sessions(tmp_path: Path) -> None:
+    """Without a warm-up or a close: eight of ten within a tenth or 4 min.
+
+    The two that miss were timed as whole visits, and come out 10 and 11 min short.
+    """
+    missed = {}
+    for place, (name, doses, change, observed) in enumerate(PUBLISHED):
+        # The change takes the place of a rest, so it is written in seconds as a house rule.
+        amount, unit = change.split()
+        seconds = int(amount) * (60 if unit == "min" else 1)
+        total = minutes(tmp_path / str(place), doses, change=f"{seconds} s").total
+        if abs(total - observed) > max(4.0, 0.1 * observed):
+            missed[name] = total - observed
+    assert missed == {
+        "straight, whole visit": pytest.approx(-11, abs=0.5),
+        "pairs, whole visit": pytest.approx(-10, abs=0.5),
+    }
 
 
 def test_each_further_set_costs_what_was_published(tmp_path: Path) -> None:
@@ -157,6 +161,52 @@ def test_a_range_of_sets_is_reckoned_up(tmp_path: Path) -> None:
 )
 def test_one_set(tmp_path: Path, dose: str, seconds: float) -> None:
     assert minutes(tmp_path, {"A": dose}).total * 60 == pytest.approx(seconds)
+
+
+def test_a_team_walks_together(tmp_path: Path) -> None:
+    """Four times 100 m at 1 m/s and three rests: 4 × 100 + 3 × 180 s, for two as for one."""
+    team = "4 -> 100 m, team 6 x 100 kg, rest 3:00"
+    both = {"sharing": 2, "members": 6}
+    found = minutes(tmp_path, {"A": team}, swap="15 s", group=both)
+    assert found.training == pytest.approx(940 / 60)
+    alone = minutes(tmp_path, {"A": "4 -> 100 m, rest 3:00"}, swap="15 s", group=both)
+    assert alone.training == pytest.approx((3 * 280 + 2 * 100 + 15) / 60)
+
+
+def test_a_hold_before_each_walk(tmp_path: Path) -> None:
+    dose = "5 -> 10 m, team 6 x 100 kg, pause 20 s at arms straight, rest 2:00"
+    assert minutes(tmp_path, {"A": dose}).total == pytest.approx((5 * 30 + 4 * 120) / 60)
+
+
+def test_steps_of_a_later_lift(tmp_path: Path) -> None:
+    """The first lift's steps are part of the warm-up; a later one's take their time.
+
+    Each step three repetitions of 3 s, then a minute: by the house rules.
+    """
+    bar = {"kind": "bar", "bar": "bar"}
+    lifters = {"P1": {"bodyweight": "72 kg", "bases": {"best": "140 kg"}}}
+
+    def found(root: Path, *, role: str) -> tuple[float, int]:
+        worked = work(
+            root,
+            exercises={"one": exercise(load=bar), "two": exercise(load=bar, role=role)},
+            sessions={
+                "a": [slot(x, y, "2x3 @ 80 %, rest 2:00", base="best")
+                      for x, y in (("A", "one"), ("B", "two"))]
+            },
+            bases={"best": base("one")},
+            lifters=lifters,
+            rules={"change-time": "0 s"},
+        )  # fmt: skip
+        ramps = slot_ramps(worked.book.room, slots_of(worked)["A"])
+        assert ramps is not None
+        session = worked.programs[0].week(1).sessions[0]
+        return session.minutes.training * 60, len(ramps.by_lifter["P1"]) - 1
+
+    plain, steps = found(tmp_path / "1", role="assistance")
+    more, _ = found(tmp_path / "2", role="main")
+    assert steps >= 3
+    assert more - plain == pytest.approx(steps * (9 + 60))
 
 
 @cache
@@ -238,6 +288,50 @@ def test_a_free_station_costs_only_the_last_partners_turn(tmp_path: Path) -> Non
     # Two of 30 s and a swap fit into 30 s of work and two minutes of rest; four don't.
     assert (two.total - alone.total) * 60 == pytest.approx(30 + 15)
     assert (four.total - alone.total) * 60 == pytest.approx(3 * (4 * 45 - 150) + 3 * 45)
+
+
+def at_one_bar(root: Path, dose: str, *bests: int, sharing: int = 2) -> float:
+    """Seconds of one lift whose example lifters share a bar, with 15 s from one to the next."""
+    worked = work(
+        root,
+        exercises={"lift": exercise()},
+        sessions={"a": [slot("A", "lift", dose, base="best")]},
+        bases={"best": base()},
+        lifters={
+            f"P{number}": {"bodyweight": "72 kg", "bases": {"best": f"{best} kg"}}
+            for number, best in enumerate(bests, 1)
+        },
+        rules={"swap-time": "15 s", "plate-time": "5 s", "seconds-per-rep": "3 s"},
+        group={"members": 4, "sharing": sharing},
+    )
+    return 60 * worked.programs[0].week(1).sessions[0].minutes.total
+
+
+def test_plates_that_change_on_a_shared_bar_take_time(tmp_path: Path) -> None:
+    """Counted by hand; seconds for a plate are the house's: common practice, no source."""
+    short, long = "4x10 @ 50 %, rest 20 s", "4x10 @ 50 %, rest 3:00"
+    # 50 kg are 15 a side, 100 kg 15 and 25: the 25 goes on and comes off, 10 s in a round of two.
+    # Four turns of 30 s and 15 s each without it, and no turn after the last.
+    assert at_one_bar(tmp_path / "1", short, 100, 100) == pytest.approx(3 * 90 + 75)
+    assert at_one_bar(tmp_path / "2", short, 100, 200) == pytest.approx(3 * 100 + 80)
+    # A rest of three minutes has room for it: only the last one's turn comes later.
+    assert at_one_bar(tmp_path / "3", long, 100, 100) == pytest.approx(3 * 210 + 75)
+    assert at_one_bar(tmp_path / "4", long, 100, 200) == pytest.approx(3 * 210 + 80)
+    # Nobody waits who lifts alone, and nobody knows who is written nowhere.
+    assert at_one_bar(tmp_path / "5", short, 100, 200, sharing=1) == pytest.approx(3 * 50 + 30)
+    assert at_one_bar(tmp_path / "6", short, 100) == pytest.approx(3 * 90 + 75)
+    # Of three pairs the one in the middle counts: the same, 25 more, 25 more.
+    assert at_one_bar(tmp_path / "7", short, 100, 100, 200) == pytest.approx(3 * 100 + 80)
+
+
+def test_speed_sets_on_a_shared_bar_start_when_it_is_ready(tmp_path: Path) -> None:
+    """A minute is too short for two turns of 6 s, two swaps and four plates a side."""
+    dose = "8x2 @ 80 %, every 40 s"
+    # 80 kg are 30 a side, 160 kg 70: 25 and 5, then 25, 25 and 20. Together they begin with 25.
+    alike, apart = (at_one_bar(tmp_path / name, dose, 100, best) for name, best in
+                    (("1", 100), ("2", 200)))  # fmt: skip
+    assert alike == pytest.approx(7 * 42 + 27)  # 2 × (6 + 15), then 6 + 15 + 6
+    assert apart > alike + 7 * 10
 
 
 def test_unequal_sets_in_a_pair_make_as_many_rounds_as_the_longer(tmp_path: Path) -> None:

@@ -10,7 +10,8 @@ from strength_handbook.model.loading import Loading, OnPivot
 from strength_handbook.model.resistance import Pivot, Reach
 from strength_handbook.model.room import Bar, Plate, Room
 from strength_handbook.plan.pivot import AtTheHands, at_the_hands, bar_for_calc, plates_for_calc
-from strength_handbook.plan.scales import Scale, scale_for
+from strength_handbook.plan.scale import Scale
+from strength_handbook.plan.scales import scale_for
 
 # The 20 kg bar of the International Weightlifting Federation, Technical and Competition Rules &
 # Regulations, 3.3: 2.20 m, 1.31 m between the collars, sleeves of 41.5 cm.
@@ -44,6 +45,13 @@ def test_twenty_on_twenty_at_the_end_of_the_sleeve() -> None:
     # Level, square to the bar is straight up. At 107.5 cm sin θ = 0.5, cos 30° = 0.866: 23.46.
     assert found.bottom_kg == pytest.approx(27.09, abs=0.005)
     assert found.top_kg == pytest.approx(23.46, abs=0.005)
+
+
+def test_the_collar_counts_where_plates_are_on() -> None:
+    # Beside the plate, 5 cm wide (common practice): 2.20 − 0.415 + 0.054 + 0.025 = 1.864 m.
+    # (58.24 + 2.5·1.864) / 2.15 = 29.26 kg; the bare bar needs no collar.
+    assert hands((20_000,), {"collar": "2.5 kg"}).vertical_kg == pytest.approx(29.26, abs=0.005)
+    assert hands((), {"collar": "2.5 kg"}) == hands(())
 
 
 def test_the_bare_bar_is_half_a_bar() -> None:

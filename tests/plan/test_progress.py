@@ -1,13 +1,20 @@
 """What happens next: every rule with its numbers, and steps that no plate can make."""
 
+import re
+from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
 import pytest
 
 from books import EFFORT, KG_ROOM, LB_ROOM, base, exercise, slot, slots_of, work
+from demo import PROGRAMS
+from strength_handbook.model.dose import Hold
+from strength_handbook.pages.method_html import method_html
 from strength_handbook.plan.progress import NextTarget, following_slot, next_target
+from strength_handbook.plan.work_out import work_out
 from strength_handbook.plan.worked import Worked
+from strength_handbook.reading.book import read_book
 
 BELT = {"kind": "body-weight", "carrier": "belt"}
 BELLS = {"kind": "hands", "weight": "bell", "hands": 2}
@@ -119,6 +126,98 @@ def test_speed(tmp_path: Path) -> None:
     assert goal.outcomes[0].then == "52 %."
     assert kilos(goal) == [72.5, 70]
     assert goal.outcomes[1].then.startswith("Stop these sets for today.")
+
+
+def test_what_the_next_week_says_counts(tmp_path: Path) -> None:
+    """A page never sends anybody to another number than the next week's page shows."""
+    speed = "{} @ {} %, tempo 1-0-X-0, every 60 s"
+    goal = target(tmp_path / "1", "speed +2 %", speed.format("8x2", 50), speed.format("8x2", 53))
+    # 53 % of 140 kg are 74.2.
+    assert goal.outcomes[0].then == "53 %, as the next week is written."
+    assert kilos(goal) == [72.5, 70]
+    goal = target(tmp_path / "2", "speed +2 %", speed.format("8x2", 50), speed.format("8x2", 52))
+    assert goal.outcomes[0].then == "52 %."
+    goal = target(tmp_path / "3", "hold +5 s", "ISO 3x20 s", "ISO 3x20 s", load=EFFORT)
+    assert goal.outcomes[0].then == "20 s, as the next week is written."
+    goal = target(tmp_path / "4", "hold +5 s to 60 s", "ISO 3x60 s", "ISO 2x20 s", load=EFFORT)
+    assert goal.outcomes[0].then == "20 s, as the next week is written."
+    walks = ("3 -> 30 m @ 25 % BM", "3 -> 20 m @ 50 % BM")
+    goal = target(tmp_path / "5", "distance +10 m", *walks, load=BELLS)
+    assert goal.outcomes[0].then == "20 m, as the next week is written."
+    assert kilos(goal) == [36, 18]
+
+
+def test_a_load_that_is_written_anew_counts(tmp_path: Path) -> None:
+    goal = target(tmp_path, "linear +2.5 kg", "3x5 @ 60 kg", "3x5 @ 50 kg")
+    says_so = ("Done as planned", "As the next week is written: 3 × 5 with 50 kg.")
+    assert says(goal) == [says_so]
+    assert kilos(goal) == [50]
+    assert goal.warning == ""
+
+
+def test_the_same_load_leaves_it_to_the_rule(tmp_path: Path) -> None:
+    goal = target(tmp_path, "linear +2.5 kg", "3x5 @ 60 kg", "4x5 @ 60 kg")
+    assert kilos(goal)[0] == 62.5
+
+
+def test_no_open_set_no_words_about_one(tmp_path: Path) -> None:
+    goal = target(
+        tmp_path, "open-set +2.5 kg", "2x5 @ 75 %", "2x5 @ 75 %, last set 5+ cap 10 RIR 1"
+    )
+    assert says(goal) == [("Done as planned", "As the next week is written: 2 × 5 at 75 %.")]
+
+
+def test_before_an_easy_week(tmp_path: Path) -> None:
+    found = worked(tmp_path, "double +2 kg", "3x8-12, RIR 2", "2x8, RIR 4", load=BELLS)
+    today, following = slots_of(found)["A"], replace(slots_of(found, week=2)["A"], easy=True)
+    goal = next_target(today, following=following)
+    assert goal is not None
+    assert says(goal) == [("Done as planned", "An easy week comes next: 2 × 8.")]
+
+
+def test_the_demo_never_contradicts_its_next_week() -> None:
+    book = read_book(PROGRAMS).book
+    assert book is not None
+    worked_book, seen = work_out(book), 0
+    for program in worked_book.programs:
+        for week in program.weeks:
+            for session in week.sessions:
+                for one in session.slots:
+                    later = following_slot(program, session, one)
+                    goal = next_target(one, following=later)
+                    if goal is None or later is None:
+                        continue
+                    seen += 1
+                    first = goal.outcomes[0].then
+                    if goal.rule == "speed":
+                        assert f"{later.percent:g} %" in first
+                    elif goal.rule == "hold" and isinstance(later.dose.work, Hold):
+                        assert first.startswith(f"{later.dose.work.seconds:g} s")
+                    elif goal.rule not in ("listed", "effort") and later.easy and not one.easy:
+                        assert first.startswith("An easy week comes next")
+                    if goal.rule == "open-set" and one.dose.last_set is None:
+                        assert len(goal.outcomes) == 1
+    assert seen > 20
+
+
+def test_points_that_no_plate_can_show(tmp_path: Path) -> None:
+    """Two points more of 100 kg are two kilograms; the smallest step of these plates is 2.5."""
+    rooms = {**KG_ROOM, **THINGS}
+    found = work(
+        tmp_path,
+        room=rooms,
+        exercises={"lift": exercise()},
+        sessions={
+            "a": [slot("A", "lift", {"1": "6x2 @ 60 %", "2": "6x2 @ 62 %"},
+                       progress="speed +2 %", base="best")]
+        },
+        bases={"best": base()},
+        lifters={"P1": {"bodyweight": "72 kg", "bases": {"best": "100 kg"}}},
+    )  # fmt: skip
+    week = found.programs[0].weeks[0]
+    html = method_html(found, found.programs[0], week, week.sessions[0], slots_of(found)["A"])
+    text = re.sub("<[^>]*>", "", html.parts[-1][1]).replace("\u00a0", " ")
+    assert "P1: 60 kg, the same plates as today." in text
 
 
 def test_effort(tmp_path: Path) -> None:

@@ -13,7 +13,8 @@ from strength_handbook.calc.plates import PlateSize
 from strength_handbook.model.loading import Loading, OnMachine
 from strength_handbook.model.quantities import GRAMS_PER_POUND
 from strength_handbook.model.room import Room
-from strength_handbook.plan.scales import POUND_SLACK_G, Scale, scale_for, unit_scale
+from strength_handbook.plan.scale import POUND_SLACK_G, Scale
+from strength_handbook.plan.scales import scale_for, unit_scale
 
 ON_BAR = {"kind": "bar", "bar": "bar"}
 # Weightlifting disc set, one pair each, and 2.5 kg collars: IWF Technical and Competition Rules.
@@ -155,7 +156,14 @@ def test_best_step_against_enumeration(
     below = [total for total in totals if total <= target + slack]
     above = [total for total in totals if total >= target - slack]
     best = found.best(target)
-    if rounding == "down":
+    lightest, *others = sorted(totals)
+    gap = min(others[0] - lightest if others else lightest, lightest // 10)
+    if rounding == "nearest":
+        gap = min((others[0] - lightest if others else lightest) // 2, lightest // 10)
+    if rounding != "down" and target + slack + gap < lightest:
+        # Not what was planned: the page says what the lightest is.
+        assert best is None
+    elif rounding == "down":
         assert (best.grams if best else None) == max(below, default=None)
         assert best is None or best.grams <= target + slack
     elif rounding == "up":
@@ -169,3 +177,52 @@ def test_best_step_against_enumeration(
 def _grams(mass: str) -> int:
     amount, unit = mass.split()
     return round(float(amount) * (GRAMS_PER_POUND if unit == "lb" else 1000))
+
+
+@pytest.mark.parametrize(
+    ("rounding", "target", "taken"),
+    [
+        # Steps of 2.5 kg from 20 on: nearest takes the bar from 18.75, up from 18 (a tenth) on.
+        ("nearest", 18_750, 20_000),
+        ("nearest", 18_749, None),
+        ("nearest", 15_000, None),
+        ("up", 18_000, 20_000),
+        ("up", 17_999, None),
+        ("down", 19_999, None),
+        ("up", 20_001, 22_500),
+    ],
+)
+def test_the_lightest_is_none_where_it_is_far_above(
+    rounding: str, target: int, taken: int | None
+) -> None:
+    bar = scale(KG_ROOM, {**ON_BAR, "rounding": rounding})
+    assert getattr(bar.best(target), "grams", None) == taken
+
+
+@pytest.mark.parametrize(
+    ("masses", "rounding", "least"),
+    [
+        # One bag of 30 kg: a tenth of it. Bells of 8 and 12: a tenth, less than the gap.
+        (["30 kg"], "nearest", 27_000),
+        (["30 kg"], "up", 27_000),
+        (["8 kg", "12 kg"], "up", 7_200),
+        (["20 kg", "21 kg"], "nearest", 19_500),
+        (["20 kg", "21 kg"], "up", 19_000),
+    ],
+)
+def test_how_far_above_follows_from_the_first_two(
+    masses: list[str], rounding: str, least: int
+) -> None:
+    rows = [{"mass": mass, "count": 2} for mass in masses]
+    room = {**KG_ROOM, "hand-weights": {"bell": {"name": "bell", "masses": rows}}}
+    bells = scale(room, {"kind": "hands", "weight": "bell", "hands": 1, "rounding": rounding})
+    assert bells.best(least) == bells.steps[0]
+    assert bells.best(least - 1) is None
+
+
+def test_no_added_weight_is_always_there() -> None:
+    room = {**KG_ROOM, "carriers": {"belt": {"name": "belt"}}}
+    belt = {"kind": "body-weight", "carrier": "belt", "share": "95 %", "rounding": "nearest"}
+    nothing = scale(room, belt).best(0)
+    assert nothing is not None
+    assert nothing.grams == 0

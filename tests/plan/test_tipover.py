@@ -11,7 +11,6 @@ from strength_handbook.model.room import Bar, Plate, Rack, Room
 from strength_handbook.plan.tipover import (
     TipLimit,
     fits,
-    loading,
     lone_limit_kg,
     pairs_off,
     tip_limits,
@@ -103,8 +102,24 @@ def test_never_more_than_one_plate_of_difference(side: tuple[int, ...], spacing:
         assert abs(left - right) <= 1
     assert left == right == 0
     assert [pair.grams for pair in pairs_off(order)] == sorted(side)
-    back = loading(bar(), rack(spacing), rows, side)
-    assert back.lowest_margin == order.lowest_margin
+
+
+def test_a_collar_pulls_until_the_first_plate_of_its_side_is_off() -> None:
+    # With one side bare, only the plate and its collar pull outside the hooks: the margin falls as
+    # 20 to 22.5 kg (statics of a lever).
+    rows = [Plate.model_validate(plate) for plate in PLATES]
+    bare = unloading(bar(), rack("1.10 m"), rows, (20_000,))
+    held = unloading(bar(collar="2.5 kg"), rack("1.10 m"), rows, (20_000,))
+    assert held.steps[0].margin / bare.steps[0].margin == pytest.approx(20 / 22.5, rel=0.01)
+    # What is named is the plate; once both sides are bare the collars are gone as well.
+    assert [step.load for step in held.steps] == [20, 20]
+    assert held.steps[1].margin == bare.steps[1].margin
+    assert [pair.grams for pair in pairs_off(held)] == [20_000]
+
+
+def test_a_lone_plate_comes_with_its_collar() -> None:
+    alone = lone_limit_kg(bar(), rack("1.10 m"))
+    assert lone_limit_kg(bar(collar="2.5 kg"), rack("1.10 m")) == pytest.approx(alone - 2.5)
 
 
 def test_an_empty_bar_has_nothing_to_take_off() -> None:

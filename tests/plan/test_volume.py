@@ -91,6 +91,10 @@ def test_house_rules_take_effect(tmp_path: Path) -> None:
         ("ISO 2x20 s ES", 2, 0, 0, 80, 0),
         ("3x45 s", 3, 0, 0, 0, 0),
         ("4 -> 40 m ES", 4, 0, 0, 0, 0),
+        # The load is held for 20 s before each of five walks.
+        ("5 -> 10 m, pause 20 s at arms straight", 5, 0, 0, 100, 0),
+        # A pause inside each repetition: 9 of 2 s.
+        ("3x3, tempo 2-0-X-0, pause 2 s at mid-shin", 3, 9, 18, 18, 9),
     ],
 )
 def test_seconds_by_hand(
@@ -166,6 +170,50 @@ def test_tonnage_is_of_the_load_that_exists(tmp_path: Path) -> None:
         lifters={"P1": {"bodyweight": "100 kg"}},
     )
     assert slots_of(worked)["A"].volume.tonnage_kg == {"P1": 15 * 32.5}
+
+
+def test_tonnage_is_what_the_hands_pull(tmp_path: Path) -> None:
+    """A two-to-one pulley halves what is on the pin; a lever gives less than its plates and bar.
+
+    The lever: a bar of 20 kg and 1.31 + 2 · 0.41 + two shoulders of 3 cm = 2.19 m, held 2 m from
+    its end, which is 3 cm from the joint. The bar: 20 · 1.125 ÷ 2.03 = 11.1 kg at the hands. The
+    plates lie against the far shoulder, 1.78 to 1.9 m from the end: 20 · 1.81 to 1.93 ÷ 2.03.
+    """
+    pins = {"from": "5 kg", "to": "80 kg", "by": "5 kg"}
+    room = {
+        **KG_ROOM,
+        "stacks": {"cable": {"name": "cable", "pins": pins, "ratio": 2},
+                   "plain": {"name": "plain", "pins": pins}},
+        "bars": {"bar": {"name": "bar", "mass": "20 kg", "sleeve": "41 cm",
+                         "between-collars": "131 cm"}},
+        "pivots": {"pivot": {"name": "pivot", "offset": "3 cm", "height": "6 cm"}},
+    }  # fmt: skip
+    lever = {"kind": "pivot", "bar": "bar", "pivot": "pivot",
+             "reach": {"grip": "2 m", "bottom": "60 cm", "top": "1.4 m"}}  # fmt: skip
+    worked = work(
+        tmp_path,
+        room=room,
+        exercises={
+            "row": exercise(load={"kind": "stack", "stack": "cable"}),
+            "other": exercise(load={"kind": "stack", "stack": "plain"}),
+            "press": exercise(load=lever),
+        },
+        sessions={
+            "a": [
+                slot("A", "row", "3x8 @ 40 kg"),
+                slot("B", "other", "3x8 @ 40 kg"),
+                slot("C", "row", "strip 2 loads -10 kg 6 a load @ 40 kg"),
+                slot("D", "press", "2x5 @ 20 kg"),
+            ]
+        },
+        lifters={"P1": {"bodyweight": "80 kg"}},
+    )
+    tonnage = {order: one.volume.tonnage_kg["P1"] for order, one in slots_of(worked).items()}
+    assert tonnage["A"] == 24 * 20
+    assert tonnage["B"] == 24 * 40
+    # Six at 40 and six at 30 on the pin.
+    assert tonnage["C"] == pytest.approx(6 * 20 + 6 * 15)
+    assert 10 * (11.1 + 17.8) < tonnage["D"] < 10 * (11.1 + 19.1)
 
 
 def test_nothing_adds_up_to_nothing() -> None:

@@ -6,8 +6,12 @@ import subprocess
 import sys
 from pathlib import Path
 from typing import Any
+from urllib.parse import urlsplit
+
+import pytest
 
 import demo
+from tiny import MKDOCS, write_tiny
 
 COUNT = demo.ROOT / ".ci" / "count_pages.py"
 
@@ -53,6 +57,18 @@ def test_the_sidebar_has_the_program_and_its_weeks_but_no_single_session(demo_si
     assert "../week-02/" in links
     assert "../../exercises/" in links
     assert not [link for link in links if "a-lift" in link or "exercises/t" in link]
+
+
+def test_the_menu_of_a_session_leads_to_what_the_member_keeps(demo_site: Path) -> None:
+    menu = read(demo_site, "winter/week-01/a-lift").split("id=menu", 1)[1].split("</nav>", 1)[0]
+    links = re.findall(r"href=([^\s>]+)", menu)
+    for address in ("my-numbers/", "my-log/", "exercises/", "safety/"):
+        assert f"../../../{address}" in links, address
+    assert "../../missed/" in links
+    assert "../../test-day/" in links
+    # And one tap leads back to the page.
+    assert "#top" in links
+    assert 'href="my-log/"' in read(demo_site, ".")
 
 
 def _crumbs(html: str) -> list[tuple[str, str]]:
@@ -207,3 +223,14 @@ def test_the_first_lift_of_the_first_week_is_the_one_in_the_file(demo_site: Path
     load = slot["by_lifter"]["P1"]
     assert (load["planned_kg"], load["load_kg"], load["percent"]) == (98, 97.5, 69.6)
     assert load["plates_per_side_kg"] == [25, 10, 1.25]
+
+
+@pytest.mark.parametrize("root", ["https://example.org/", "https://example.org/club/strength/"])
+def test_the_page_for_wrong_addresses_leads_into_the_handbook(tmp_path: Path, root: str) -> None:
+    """It may be shown at any depth, so that its links begin at the server's root."""
+    folder = write_tiny(tmp_path / "gym", f"site_url: {root}\n{MKDOCS}")
+    html = (demo.build_site(folder, tmp_path / "site") / "404.html").read_text(encoding="utf-8")
+    path = urlsplit(root).path
+    found = re.findall(r'(?:href|src)="(/[^"]*)"', html)
+    assert f"{path}spring/" in found
+    assert all(one.startswith(path) for one in found)

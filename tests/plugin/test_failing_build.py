@@ -8,6 +8,8 @@ import pytest
 
 import demo
 
+pytestmark = pytest.mark.slow
+
 Snapshot = dict[str, tuple[bytes, int]]
 
 

@@ -9,6 +9,11 @@ import demo
 from strength_handbook.publish.handwritten import check_handwritten, marks
 from tiny import MKDOCS, write_tiny
 
+PROGRAM = [
+    "spring/", "spring/week-01/", "spring/week-02/", "spring/missed/", "spring/test-day/",
+]  # fmt: skip
+"""The chapter of the only program."""
+
 
 def build(tmp_path: Path, mkdocs: str = MKDOCS, **pages: str) -> Path:
     root = write_tiny(tmp_path, mkdocs)
@@ -71,17 +76,17 @@ def test_a_handwritten_page_may_link_into_generated_ones(
 
 def test_without_a_nav_the_sidebar_has_everything_in_a_sensible_order(tmp_path: Path) -> None:
     assert sidebar(build(tmp_path)) == [
-        ".", "spring/", "spring/week-01/", "spring/week-02/", "my-numbers/", "exercises/",
-        "room/", "cards/", "safety/", "numbers/", "words/", "note/",
+        ".", *PROGRAM, "my-numbers/", "my-log/", "exercises/", "room/",
+        "cards/", "safety/", "numbers/", "words/", "note/",
     ]  # fmt: skip
 
 
 @pytest.mark.parametrize(
     ("nav", "expected"),
     [
-        ("[note.md, programs/]", ["note/", "spring/", "spring/week-01/", "spring/week-02/"]),
-        ("[note.md, Plans: programs/]", ["note/", "spring/", "spring/week-01/", "spring/week-02/"]),
-        ("[All: [programs/, note.md]]", ["spring/", "spring/week-01/", "spring/week-02/", "note/"]),
+        ("[note.md, programs/]", ["note/", *PROGRAM]),
+        ("[note.md, Plans: programs/]", ["note/", *PROGRAM]),
+        ("[All: [programs/, note.md]]", [*PROGRAM, "note/"]),
         ("[note.md]", ["note/"]),
     ],
 )

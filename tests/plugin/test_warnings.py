@@ -47,7 +47,7 @@ def logged(caplog: pytest.LogCaptureFixture, level: int) -> list[str]:
     return [
         record.getMessage()
         for record in caplog.records
-        if record.name == "mkdocs.plugins.strength_handbook.plugin" and record.levelno == level
+        if record.name.startswith("mkdocs.plugins.strength_handbook.") and record.levelno == level
     ]
 
 

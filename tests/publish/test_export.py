@@ -68,11 +68,11 @@ def _pages(*uris: str) -> Site:
     return Site("Gym", tuple(Page(uri, uri, "<p>x</p>") for uri in uris))
 
 
-def test_scripts_and_styles_are_one_file_each(tmp_path: Path) -> None:
+def test_scripts_and_styles_are_few_files(tmp_path: Path) -> None:
     export(_pages("a.md"), tmp_path / "out")
     assets = tmp_path / "out/assets/strength-handbook"
     names = {path.name for path in assets.iterdir()}
-    assert names == {"handbook.css", "handbook.js", "icon.svg"}
+    assert names == {"handbook.css", "handbook.js", "tools.js", "icon.svg"}
     assert "serviceWorker" not in (assets / "handbook.js").read_text(encoding="utf-8")
 
 

@@ -11,7 +11,12 @@ import pytest
 import demo
 from strength_handbook.publish.file_copy.addresses import on_file
 from strength_handbook.publish.file_copy.assembling import Copy, NoIndexError, file_copy
-from strength_handbook.publish.file_copy.edition import Edition, Program, archive_name, copy_line
+from strength_handbook.publish.file_copy.edition import (
+    Edition,
+    EditionProgram,
+    archive_name,
+    copy_line,
+)
 from strength_handbook.publish.file_copy.find_entries import groups
 from strength_handbook.publish.file_copy.pages import Links, on_disk, with_article
 from tiny import MKDOCS, write_tiny
@@ -268,13 +273,16 @@ def test_headings_of_pages_of_one_shape_are_words_and_others_are_lines() -> None
 
 
 def test_the_copy_names_its_version_and_the_first_last_day() -> None:
-    two = (Program("a", "Winter", "2026.1", "2027-03-31"), Program("b", "S & C", "7", "2026-12-31"))
+    two = (
+        EditionProgram("a", "Winter", "2026.1", "2027-03-31"),
+        EditionProgram("b", "S & C", "7", "2026-12-31"),
+    )
     known = Edition("Räume / Halle 3", two)
     assert archive_name(known) == "raume-halle-3-2026.1-7.zip"
     assert copy_line(known) == (
         "A copy: Winter, version 2026.1; S &amp; C, version 7. It does not update itself. "
         "Remove it after 2026-12-31."
     )
-    nameless = Edition("深蹲", (Program("a", "深蹲", "../../x"),))
+    nameless = Edition("深蹲", (EditionProgram("a", "深蹲", "../../x"),))
     assert archive_name(nameless) == "handbook-x.zip"
     assert "newest" in copy_line(nameless)

@@ -6,7 +6,7 @@ import pytest
 
 import demo
 from strength_handbook.publish.json_schema import SCHEMAS, json_schema
-from strength_handbook.reading.files import Found, Kind, list_folder
+from strength_handbook.reading.files import FileKind, FoundFile, list_folder
 from strength_handbook.reading.notation import read_dose
 from strength_handbook.reading.yaml_source import read_source
 
@@ -20,7 +20,7 @@ def _validator(kind: str) -> Any:
     return jsonschema.Draft202012Validator(json_schema(kind))
 
 
-def _data(found: Found) -> Any:
+def _data(found: FoundFile) -> Any:
     source, problems = read_source(found.path.read_bytes(), found.shown)
     assert source is not None, problems
     return source.data
@@ -43,7 +43,7 @@ def test_the_demos_files_are_valid(kind: str) -> None:
 @pytest.fixture
 def wave() -> Any:
     """The first wave of the demo, to be spoilt."""
-    return _data(next(found for found in FILES if found.kind is Kind.WAVE))
+    return _data(next(found for found in FILES if found.kind is FileKind.WAVE))
 
 
 def _slot(wave: Any) -> Any:
@@ -81,7 +81,7 @@ def test_a_rule_for_going_on_is_one_line_or_a_block(wave: Any, rule: Any) -> Non
 
 
 def test_what_reads_as_a_number_is_text_where_text_is_wanted(wave: Any) -> None:
-    program = _data(next(found for found in FILES if found.kind is Kind.PROGRAM))
+    program = _data(next(found for found in FILES if found.kind is FileKind.PROGRAM))
     assert _validator("program").is_valid({**program, "version": 2027.1})
     assert not _validator("program").is_valid({**program, "time-cap": 75})
     assert _validator("wave").is_valid({**wave, "weeks": 1})

@@ -65,7 +65,7 @@ def test_of_many_problems_in_a_file_the_first_hundred_are_shown(tmp_path: Path) 
     assert len(found) == 101
     assert (
         "gym/room.yml:2:1: error too-many: there are 50 more problems in this file; "
-        "mend the others first" in found
+        "fix the others first" in found
     )
 
 
@@ -77,7 +77,7 @@ def test_of_many_lines_that_cannot_be_read_the_first_hundred_are_shown(tmp_path:
     assert len(found) == 101
     assert (
         "gym/lifters.yml:1:1: error too-many: there are 150 more problems in this file; "
-        "mend the others first" in found
+        "fix the others first" in found
     )
 
 

@@ -12,11 +12,11 @@ from strength_handbook.reading.explain import EXPLANATIONS
 from strength_handbook.reading.explain_yaml import YAML
 from strength_handbook.reading.yaml_source import read_source
 
-FOLDERS = ("reading", "model", "publish", "review")
-MODULES = sorted(path for folder in FOLDERS for path in (demo.PACKAGE / folder).glob("*.py"))
+FOLDERS = ("reading", "figures", "model", "publish", "review")
+MODULES = sorted(path for folder in FOLDERS for path in (demo.PACKAGE / folder).rglob("*.py"))
 KEBAB = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*")
 # Which argument of a call is the slug.
-PLACES = {"Problem": 3, "problem": 1, "_problem": 1, "_refuse_key": 1, "refuse": 0,
+PLACES = {"Problem": 3, "problem": 1, "Impossible": 1, "_problem": 1, "_refuse_key": 1, "refuse": 0,
           "PydanticCustomError": 0}  # fmt: skip
 
 

@@ -19,12 +19,13 @@ import demo
 from damage import EDITS, Edit, damaged
 from strength_handbook.checked import check_folder, errors_in
 from strength_handbook.model.loading import OnMachine
-from strength_handbook.plan.data import program_data
 from strength_handbook.plan.scales import unit_scale
 from strength_handbook.plan.tables import base_strip, exercise_table, loading_table
 from strength_handbook.plan.worked import Worked
 from strength_handbook.reading.explain import EXPLANATIONS
+from strength_handbook.record.data import program_data
 from strength_handbook.review.catalogue import EXPLAINED
+from thorough import tries
 
 LONGEST_TEXT = 700
 MOST_STEPS = 20_000
@@ -164,7 +165,9 @@ def test_the_far_end_of_what_is_allowed_is_worked_out(base: Folder, edge: str) -
         assert check_folder(folder, base_folder.SHOWN).desk is not None
 
 
-NO_LIMITS = settings(deadline=None, max_examples=100, suppress_health_check=[HealthCheck.too_slow])
+NO_LIMITS = settings(
+    deadline=None, max_examples=tries(60, 1000), suppress_health_check=[HealthCheck.too_slow]
+)
 
 
 @NO_LIMITS
@@ -188,7 +191,7 @@ def test_a_damaged_file_of_the_small_folder(base: Folder, which: int, edits: lis
         check(folder)
 
 
-@settings(NO_LIMITS, max_examples=12)
+@settings(NO_LIMITS, max_examples=tries(12, 120))
 @given(which=st.integers(0, 100), edits=EDITS)
 def test_a_damaged_file_of_the_demo(winter: Folder, which: int, edits: list[Edit]) -> None:
     name = list(winter.files)[which % len(winter.files)]

@@ -2,7 +2,8 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from strength_handbook.reading.suggest import did_you_mean, one_of, quoted
+from strength_handbook.model.shape import quoted
+from strength_handbook.reading.suggest import did_you_mean, one_of
 
 KEYS = ["sets", "reps", "rest", "tempo", "load", "rir"]
 

@@ -11,6 +11,7 @@ from pydantic import BaseModel, ValidationError
 from strength_handbook.reading.book import MODELS
 from strength_handbook.reading.keys import Place
 from strength_handbook.reading.wording import FORMS, is_worded, words_for
+from thorough import tries
 
 TOP = tuple(MODELS.values())
 
@@ -41,8 +42,8 @@ LENGTHS = {
     "dict": {"min_length": "too_short", "max_length": "too_long"},
 }
 WITHOUT_OWN = {
-    "default", "definition-ref", "definitions", "function-after", "function-before", "no-info",
-    "nullable",
+    "any", "default", "definition-ref", "definitions", "function-after", "function-before",
+    "function-plain", "no-info", "nullable",
 }  # fmt: skip
 """Kinds that refuse nothing themselves; functions have the words of `refuse`."""
 IN_READERS = {
@@ -134,7 +135,7 @@ PLAIN = st.recursive(
 )  # fmt: skip
 
 
-@settings(deadline=None, max_examples=300)
+@settings(deadline=None, max_examples=tries(300, 3000))
 @given(which=st.integers(0, len(TOP) - 1), data=PLAIN)
 def test_whatever_the_data_are_the_refusals_are_worded(which: int, data: object) -> None:
     try:

@@ -10,6 +10,7 @@ from hypothesis import strategies as st
 
 from strength_handbook.reading.problem import Problem
 from strength_handbook.reading.yaml_source import Path, Plain, Source, read_source
+from thorough import tries
 
 # Pieces of YAML that make parsers stumble when they meet.
 PIECES = st.sampled_from([
@@ -83,7 +84,7 @@ def test_bytes(raw: bytes) -> None:
 
 
 @given(st.text(max_size=200) | YAML_LIKE | YAML_LIKE.map(lambda text: f"a: 1\nb:\n  - {text}"))
-@settings(max_examples=600, deadline=None)
+@settings(max_examples=tries(300, 6000), deadline=None)
 def test_text(text: str) -> None:
     lines = lines_of(text)
     source, problems = read_both(text.encode(errors="surrogatepass"))

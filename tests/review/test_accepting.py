@@ -88,7 +88,7 @@ def test_a_place_that_has_moved_is_answered_with_the_nearest(at: str, tmp_path: 
     line = min(lines(check(tmp_path, ENTRY | {"at": at})))
     assert line == (
         f"accepted-nothing nothing is found as 'rest-short' at '{at}'; there is one at "
-        '"week 3, a-lift A trap-bar-deadlift" now: look at it, and write that place or mend it'
+        '"week 3, a-lift A trap-bar-deadlift" now: look at it, and write that place or fix it'
     )
 
 

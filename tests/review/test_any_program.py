@@ -5,6 +5,7 @@ import tempfile
 from pathlib import Path
 from typing import Any
 
+import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
@@ -12,6 +13,8 @@ import desks
 from strength_handbook.checked import Checked
 from strength_handbook.reading.problem import Severity
 from strength_handbook.review.catalogue import CHECKS, review
+
+pytestmark = pytest.mark.slow  # whole programs are read and checked for every example
 
 DOSES = (
     "3x5 @ 70 %, tempo 3-1-X-0, RIR 3", "5x3 @ 87 %, RIR 1", "4x8 @ 85 %, tempo 5-1-X-0",

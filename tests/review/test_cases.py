@@ -7,6 +7,7 @@ change that the finding itself offers.
 from pathlib import Path
 
 import pytest
+import yaml
 
 import desks
 from strength_handbook.checked import Checked
@@ -14,9 +15,16 @@ from strength_handbook.model.house_rules import RULES
 from strength_handbook.model.thresholds import THRESHOLDS
 from strength_handbook.reading.problem import Severity
 from strength_handbook.review.catalogue import CHECKS
+from strength_handbook.review.finding import Finding
 
 CASES = desks.read_cases()
 FIRING = [case for case in CASES if not case.silent]
+BY_HAND = {
+    case: group["reason"]
+    for group in yaml.safe_load((Path(__file__).parent / "by_hand.yml").read_text("utf-8"))
+    for case in group["cases"]
+}
+"""Firing cases whose finding offers words alone, and why."""
 
 
 def name(case: desks.Case) -> str:
@@ -44,8 +52,11 @@ def test_every_check_has_its_three_kinds_of_case(slug: str) -> None:
 
 
 @pytest.mark.parametrize("case", CASES, ids=name)
-def test_it_fires_where_it_should_and_only_there(case: desks.Case, tmp_path: Path) -> None:
-    checked = desks.check(desks.edited(case.edits, case.rules), tmp_path, case.today)
+def test_it_fires_where_it_should_only_there_and_its_change_clears_it(
+    case: desks.Case, tmp_path: Path
+) -> None:
+    files = desks.edited(case.edits, case.rules)
+    checked = desks.check(files, tmp_path / "before", case.today)
     assert checked.desk is not None, checked.problems
     found = desks.findings(checked, case.slug)
     if case.silent:
@@ -54,24 +65,15 @@ def test_it_fires_where_it_should_and_only_there(case: desks.Case, tmp_path: Pat
     fitting = [finding for finding in found if finding.at.text == case.at]
     assert fitting, [(finding.at.text, finding.text) for finding in found]
     finding = fitting[0]
-    assert case.says in finding.text
-    if case.severity:
-        assert finding.severity == case.severity
-    if case.spot:
-        file, path = case.spot.split(" ")
-        assert finding.spot.source.file == f"{desks.SHOWN}/{file}"
-        assert ".".join(map(str, finding.spot.path)) == path
+    told_as_asked(case, finding)
     others = {(slug, text) for slug, text in errors(checked) if slug != case.slug}
     assert others == set()
-
-
-@pytest.mark.parametrize("case", FIRING, ids=name)
-def test_the_smallest_change_clears_it(case: desks.Case, tmp_path: Path) -> None:
-    files = desks.edited(case.edits, case.rules)
-    checked = desks.check(files, tmp_path / "before", case.today)
-    finding = next(f for f in desks.findings(checked, case.slug) if f.at.text == case.at)
-    if not finding.edits:
+    if name(case) in BY_HAND:
+        assert finding.change is not None
+        assert finding.change.words
+        assert finding.edits == (), "it offers edits: take it out of by_hand.yml"
         return
+    assert finding.edits, "it offers no edit: say why in by_hand.yml"
     mended = desks.with_changes(files, checked, finding.edits)
     after = desks.check(mended, tmp_path / "after", case.today)
     assert after.desk is not None, after.problems
@@ -79,6 +81,21 @@ def test_the_smallest_change_clears_it(case: desks.Case, tmp_path: Path) -> None
     left = [f.text for f in desks.findings(after, case.slug) if f.at.what == finding.at.what]
     assert left == []
     assert errors(after) <= errors(checked)
+
+
+def told_as_asked(case: desks.Case, finding: Finding) -> None:
+    """The finding has the words, the severity and the place that the case names."""
+    assert case.says in finding.text
+    if case.severity:
+        assert finding.severity == case.severity
+    if case.spot:
+        file, path = case.spot.split(" ")
+        assert finding.spot.source.file == f"{desks.SHOWN}/{file}"
+        assert ".".join(map(str, finding.spot.path)) == path
+
+
+def test_every_case_by_hand_is_a_case() -> None:
+    assert set(BY_HAND) <= {name(case) for case in FIRING}
 
 
 @pytest.mark.parametrize("slug", CHECKS)

@@ -4,6 +4,7 @@ from functools import cache
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
+import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
@@ -11,6 +12,8 @@ import desks
 from strength_handbook.checked import Checked
 from strength_handbook.review.catalogue import CHECKS, review
 from strength_handbook.review.desk import Desk
+
+pytestmark = pytest.mark.slow  # whole programs are read and checked for every example
 
 WAVE = "brook/1-slow.yml"
 LIFT = "sessions.a-lift.slots.0"

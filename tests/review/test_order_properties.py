@@ -4,11 +4,14 @@ from pathlib import Path
 from tempfile import TemporaryDirectory
 from typing import Any
 
+import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
 import desks
 from strength_handbook.checked import Checked
+
+pytestmark = pytest.mark.slow  # whole programs are read and checked for every example
 
 SLOTS: dict[str, dict[str, Any]] = {
     "tired": {

@@ -146,6 +146,9 @@ def test_what_can_be_done_is_no_problem(tmp_path: Path, load: Any, dose: Any) ->
         (ON_BAR, "3x5 @ 19 kg", "no-such-load", "the nearest here: 20 kg"),
         (CHIN, "3x5 @ BW+11 kg", "no-such-load", "10 kg and 11.25 kg"),
         (BARE, "3x5 @ BW+10 kg", "no-such-load", "'carrier'"),
+        # Neither read as 40 kg on the bar, nor as the body and 40 kg.
+        (ON_BAR, "3x5 @ BW+40 kg", "no-such-load", "only the bar is lifted; write what is lifted"),
+        (BELLS, "3x5 @ BW+10 kg", "no-such-load", "such as '10 kg'"),
         (MACHINE, "3x10 @ 42 units", "no-such-load", "from 0 to 100 by 5"),
         (MACHINE, "3x10 @ 105 units", "no-such-load", "has no 105"),
         # 20 % of 60 and 70 kg are 12 and 14, and the sled alone weighs 22 kg.

@@ -9,11 +9,11 @@ from hypothesis import strategies as st
 
 import desks
 from strength_handbook.model.words import CAUTIONS, Hazard
-from strength_handbook.review.checks.safety_claims import claim_in
-from strength_handbook.review.checks.words_known import CAPITALS, FIRST_WORDS
-from strength_handbook.review.checks.words_names import Known, name_in
-from strength_handbook.review.checks.words_plain import grade, syllables
-from strength_handbook.review.checks.words_texts import sentences, words
+from strength_handbook.review.checks.safety.claims import claim_in
+from strength_handbook.review.checks.words.names import Known, name_in
+from strength_handbook.review.checks.words.plain import grade, syllables
+from strength_handbook.review.known_words import CAPITALS, FIRST_WORDS
+from strength_handbook.review.texts import sentences, words
 
 SMALL = frozenset({"low", "bar", "for", "the", "same", "load", "as", "week"})
 KNOWN = Known(own=frozenset({"orrabeck"}), small=SMALL, telling=True)
@@ -48,6 +48,9 @@ def test_short_words_in_capitals_are_no_names(found: list[str]) -> None:
         "Good for bad knees.", "This corrects your posture.", "You are cleared to lift.",
         "It is completely safe.", "A risk-free jump.", "Squats heal your knees.",
         "This treats tendon pain.", "Therapeutic holds.", "This ends hip pain.",
+        "It reduces the risk of injury.", "It helps with back pain.", "Helps against knee pain.",
+        "It lowers your injury risk.", "It protects the knee ligaments.", "Cuts injury rates.",
+        "Fewer falls: it reduces the risk of falls.", "Spares your back.", "Great for bad knees.",
     ],
 )  # fmt: skip
 def test_a_promise_of_health_is_found(text: str) -> None:
@@ -66,7 +69,9 @@ def test_a_promise_of_health_is_found(text: str) -> None:
         "Treat the bar like glass.", "A secure grip.", "Stops at the tape, ends at the box.",
         "Pain that eases in the warm-up is common.", "It may help your balance.",
         "Reduce the load by ten per cent.", "Soreness eases after a walk.", "Prehab for ankles.",
-        "Ask your physio after an operation.",
+        "Ask your physio after an operation.", "Lower the bar for a count of three.",
+        "Less weight helps with the balance.", "Cut the sets when you are late.",
+        "A pad protects the floor.", "Works with any bar.", "The best box for your height.",
     ],
 )  # fmt: skip
 def test_words_of_the_trade_are_no_promise(text: str) -> None:

@@ -7,7 +7,7 @@ from strength_handbook.calc.registry import Evidence, formula
 
 
 @dataclass(frozen=True, slots=True)
-class Plate:
+class PlateShape:
     """One plate.
 
     Attributes:
@@ -24,7 +24,7 @@ class Plate:
 
 
 @dataclass(frozen=True, slots=True)
-class Bar:
+class BarShape:
     """A straight bar, alike on both sides; its mass centre is in the middle.
 
     The defaults are the 20 kg weightlifting bar (International Weightlifting Federation, Technical
@@ -67,7 +67,7 @@ class Bar:
     source="geometry",
     evidence=Evidence.ARITHMETIC,
 )
-def plate_centres(bar: Bar, plates: Sequence[Plate]) -> tuple[float, ...]:
+def plate_centres(bar: BarShape, plates: Sequence[PlateShape]) -> tuple[float, ...]:
     """Distance of each plate's centre from the middle of the bar, in m.
 
     Args:
@@ -75,7 +75,7 @@ def plate_centres(bar: Bar, plates: Sequence[Plate]) -> tuple[float, ...]:
         plates: the plates of one side, from the collar outwards.
 
     Example:
-        >>> plate_centres(Bar(), [Plate(25, 0.060), Plate(20, 0.050)])
+        >>> plate_centres(BarShape(), [PlateShape(25, 0.060), PlateShape(20, 0.050)])
         (0.715, 0.77)
     """
     face = bar.sleeve_start

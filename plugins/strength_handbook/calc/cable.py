@@ -1,7 +1,7 @@
 """Cables, stacks and pneumatic machines: the load at the handle from two scale readings.
 
-Pulley theory is left out on purpose: a hanging scale measures ratio, carriage and friction of this
-machine, and no machine's numbers hold for another one.
+A hanging scale measures ratio, carriage and friction of one machine, and no machine's numbers hold
+for another one. Where nobody read it, the ratio on its label is all there is to go by.
 """
 
 from collections.abc import Iterator, Sequence
@@ -92,6 +92,35 @@ def cable_line(first: ScaleReading, second: ScaleReading) -> CableLine:
     if slope <= 0:
         raise ValueError("the load at the handle does not rise with the setting")
     return CableLine(carriage=first.mean - slope * first.setting, slope=slope)
+
+
+@formula(
+    subject=_SUBJECT,
+    title="Pull at the handle from the pin and the label",
+    equation="F = m ÷ n",
+    inputs={
+        "pin": "m = what the pin lifts, kg",
+        "ratio": "n = how many times slower than the handle the stack moves (2 on a two-to-one "
+        "pulley)",
+    },
+    output="F, kg of pull",
+    source="law of the lever on pulleys: what is won in way is paid in force; friction left out",
+    evidence=Evidence.ARITHMETIC,
+    error="Friction makes the way up heavier and the way down lighter; read it with a scale.",
+)
+def cable_pull(pin: float, ratio: float) -> float:
+    """Pull at the handle without friction, in the unit of the pin.
+
+    Raises:
+        ValueError: for a ratio that is not above 0.
+
+    Example:
+        >>> cable_pull(40, 2)
+        20.0
+    """
+    if ratio <= 0:
+        raise ValueError(f"a pulley's ratio is above 0, not {ratio:g}")
+    return pin / ratio
 
 
 @dataclass(frozen=True, slots=True)

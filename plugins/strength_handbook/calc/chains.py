@@ -9,7 +9,7 @@ _SUBJECT = "Chains"
 
 
 @dataclass(frozen=True, slots=True)
-class Chain:
+class ChainShape:
     """The chain of one side.
 
     Attributes:
@@ -69,11 +69,11 @@ def chain_mass_per_metre(diameter_mm: float) -> float:
     evidence=Evidence.ARITHMETIC,
     error="Exact at a steady pace.",
 )
-def chain_load(chain: Chain, height: float) -> float:
+def chain_load(chain: ChainShape, height: float) -> float:
     """Kilos of one side's chain off the floor with the bar at `height` m.
 
     Example:
-        >>> chain_load(Chain(5.3, 1.5), 1.25)
+        >>> chain_load(ChainShape(5.3, 1.5), 1.25)
         6.625
     """
     hanging = min(max(height - chain.leader, 0.0), chain.length)
@@ -96,7 +96,7 @@ def chain_load(chain: Chain, height: float) -> float:
     evidence=Evidence.ARITHMETIC,
 )
 def chained_load(
-    weight: float, chain: Chain, bottom: float, top: float, pairs: int = 1
+    weight: float, chain: ChainShape, bottom: float, top: float, pairs: int = 1
 ) -> VariableLoad:
     """Load at three bar heights and the chains' share at the top.
 
@@ -113,7 +113,7 @@ def chained_load(
         ValueError: without a bar, for a top that is not above the bottom, or fewer than no chains.
 
     Example:
-        >>> chained_load(80, Chain(5.3, 1.5), 0.45, 1.25)
+        >>> chained_load(80, ChainShape(5.3, 1.5), 0.45, 1.25)
         VariableLoad(bottom=84.77, middle=89.01, top=93.25, top_share=14.21)
     """
     if weight <= 0 or top <= bottom or pairs < 0:
@@ -124,11 +124,11 @@ def chained_load(
     return VariableLoad(low, mid, high, 100 * (high - weight) / high)
 
 
-def all_off_floor(chain: Chain, height: float) -> bool:
+def all_off_floor(chain: ChainShape, height: float) -> bool:
     """Whether the whole chain hangs free at this bar height: from there on it is only weight.
 
     Example:
-        >>> all_off_floor(Chain(5.3, 1.0), 1.25)
+        >>> all_off_floor(ChainShape(5.3, 1.0), 1.25)
         True
     """
     return height - chain.leader >= chain.length
@@ -151,7 +151,7 @@ def all_off_floor(chain: Chain, height: float) -> bool:
     ranges={"share": (0.0, 90.0)},
 )
 def chain_pairs_for_share(
-    weight: float, chain: Chain, top: float, share: float, available: int
+    weight: float, chain: ChainShape, top: float, share: float, available: int
 ) -> int:
     """Number of pairs whose share of the load at the top comes nearest to `share` %.
 
@@ -167,7 +167,7 @@ def chain_pairs_for_share(
         ValueError: without bar and plates or fewer than no pairs.
 
     Example:
-        >>> chain_pairs_for_share(80, Chain(5.3, 1.5), 1.25, 25, 5)
+        >>> chain_pairs_for_share(80, ChainShape(5.3, 1.5), 1.25, 25, 5)
         2
     """
     if weight <= 0 or available < 0:

@@ -113,10 +113,11 @@ def helms_2016(rpe: float) -> Reserve:
 @formula(
     subject=_SUBJECT,
     title="Percent of the best single from repetitions and reserve",
-    equation="% = chart(reps + RIR)",
+    equation="% = chart((reps + RIR) / factor)",
     inputs={
         "reps": "reps = repetitions done",
         "rir": "RIR = good repetitions left (in reserve)",
+        "factor": "factor = share of the chart's repetitions that the tempo leaves",
         "chart": "chart = repetitions and percent, the textbook's unless a lift has its own",
     },
     output="% of the best single",
@@ -125,16 +126,18 @@ def helms_2016(rpe: float) -> Reserve:
     evidence=Evidence.ARITHMETIC,
     error="As the chart. With more than 5 in reserve the rating itself is unreliable.",
 )
-def percent_from_effort(reps: float, rir: float, chart: Chart = TEXTBOOK_CHART) -> float:
-    """Load, in percent of 1RM, for `reps` repetitions with `rir` left.
+def percent_from_effort(
+    reps: float, rir: float, factor: float = 1.0, chart: Chart = TEXTBOOK_CHART
+) -> float:
+    """Load, in percent of 1RM, for `reps` repetitions with `rir` left at some tempo.
 
     Raises:
         OutOfRangeError: when repetitions and reserve together leave the chart.
 
-    >>> percent_from_effort(6, 3)
-    77.0
+    >>> percent_from_effort(6, 3), percent_from_effort(5, 2, factor=0.7)
+    (77.0, 75.0)
     """
-    return percent_for_reps(reps + rir, chart)
+    return percent_for_reps((reps + rir) / factor, chart)
 
 
 @formula(

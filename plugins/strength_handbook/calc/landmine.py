@@ -7,14 +7,14 @@ bar somewhere near that end. Statics of a lever; a steady lift is assumed.
 from collections.abc import Sequence
 from math import asin, cos, degrees, radians
 
-from strength_handbook.calc.barbell import Bar, Plate, plate_centres
+from strength_handbook.calc.barbell import BarShape, PlateShape, plate_centres
 from strength_handbook.calc.registry import Evidence, formula
 
 _SUBJECT = "Pivoted bar (landmine)"
 _ERROR = "grip 5 cm further out or in: −2.3 or +2.3 %; pivot 5 cm off: +1.1 %; steady lift only"
 
 
-def _weight_moment(bar: Bar, plates: Sequence[Plate], pivot_offset: float) -> float:
+def _weight_moment(bar: BarShape, plates: Sequence[PlateShape], pivot_offset: float) -> float:
     """Sum of mass × distance from the pivot, in kg·m, with the bar level."""
     centre = bar.length / 2 + pivot_offset
     places = plate_centres(bar, plates)
@@ -40,7 +40,7 @@ def _weight_moment(bar: Bar, plates: Sequence[Plate], pivot_offset: float) -> fl
     ranges={"grip": (0.3, 2.5), "pivot_offset": (0.0, 0.2)},
 )
 def landmine_vertical(
-    bar: Bar, plates: Sequence[Plate], grip: float, pivot_offset: float = 0.0
+    bar: BarShape, plates: Sequence[PlateShape], grip: float, pivot_offset: float = 0.0
 ) -> float:
     """Vertical force at the hands in kgf; it does not depend on the angle of the bar.
 
@@ -55,7 +55,7 @@ def landmine_vertical(
         ValueError: for a grip beyond the end of the bar.
 
     Example:
-        >>> landmine_vertical(Bar(), [], 2.10)
+        >>> landmine_vertical(BarShape(), [], 2.10)
         10.476
     """
     if grip > bar.length:
@@ -81,8 +81,8 @@ def landmine_vertical(
     ranges={"angle_deg": (0.0, 90.0)},
 )
 def landmine_square(
-    bar: Bar,
-    plates: Sequence[Plate],
+    bar: BarShape,
+    plates: Sequence[PlateShape],
     grip: float,
     angle_deg: float,
     pivot_offset: float = 0.0,
@@ -93,7 +93,7 @@ def landmine_square(
         OutOfRangeError: for an angle outside 0–90° or as `landmine_vertical`.
 
     Example:
-        >>> landmine_square(Bar(), [Plate(20, 0.054)], 1.74, 30)
+        >>> landmine_square(BarShape(), [PlateShape(20, 0.054)], 1.74, 30)
         28.987
     """
     return landmine_vertical(bar, plates, grip, pivot_offset) * cos(radians(angle_deg))
@@ -148,14 +148,14 @@ def landmine_angle(
     error=_ERROR,
 )
 def landmine_shares(
-    bar: Bar, thickness: float, grip: float, pivot_offset: float = 0.0
+    bar: BarShape, thickness: float, grip: float, pivot_offset: float = 0.0
 ) -> tuple[float, float]:
     """Shares A of the bar and B of one plate of that thickness which the hands carry.
 
     Example:
-        >>> landmine_shares(Bar(), 0.054, 2.15)
+        >>> landmine_shares(BarShape(), 0.054, 2.15)
         (0.512, 0.843)
     """
     empty = landmine_vertical(bar, [], grip, pivot_offset)
-    with_plate = landmine_vertical(bar, [Plate(1.0, thickness)], grip, pivot_offset)
+    with_plate = landmine_vertical(bar, [PlateShape(1.0, thickness)], grip, pivot_offset)
     return empty / bar.mass, with_plate - empty

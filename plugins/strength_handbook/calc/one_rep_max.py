@@ -1,9 +1,8 @@
 """One-repetition maximum (1RM) from repetitions to failure.
 
-Seven general equations and one for a stated group. Each is homogeneous in the load, so kilograms
-in give kilograms out and pounds in give pounds out. `estimate_one_rep_max` reports what the
-general equations agree on: a range, never one number. Regressions for single lifts are in
-`one_rep_max_by_lift`.
+Seven general equations. Each is homogeneous in the load, so kilograms in give kilograms out and
+pounds in give pounds out. `estimate_one_rep_max` reports what they agree on: a range, never one
+number.
 """
 
 from collections.abc import Callable
@@ -138,21 +137,6 @@ def wathan_1994(load_kg: float, reps: float) -> float:
     127.67
     """
     return 100 * load_kg / (48.8 + 53.8 * exp(-0.075 * reps))
-
-
-@_equation(
-    "1RM = w (0.988 + 0.0104 r + 0.00190 r² − 0.0000584 r³)",
-    "Kemmler, Lauber, Wassermann and Mayhew 2006. J Strength Cond Res 20(4):838–842",
-    reps=(3, 20),
-    error="Derived on women after the menopause, 3 to 20 repetitions.",
-)
-def kemmler_2006(load_kg: float, reps: float) -> float:
-    """Estimated 1RM of a woman after the menopause.
-
-    >>> kemmler_2006(100, 8)
-    116.29
-    """
-    return load_kg * (0.988 + 0.0104 * reps + 0.00190 * reps**2 - 0.0000584 * reps**3)
 
 
 @dataclass(frozen=True, slots=True)

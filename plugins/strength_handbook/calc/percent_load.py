@@ -21,7 +21,7 @@ _SUBJECT = "Load from percent"
         "percent": "% = percent of the base",
     },
     output="load, kg, not rounded",
-    ranges={"base_kg": (0, 1000), "percent": (0, 200)},
+    ranges={"base_kg": (0, 1000), "percent": (0, 500)},
     source="definition",
     evidence=Evidence.ARITHMETIC,
 )

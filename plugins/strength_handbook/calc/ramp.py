@@ -1,18 +1,19 @@
-"""Warm-up ramps: the climb to today's top load by putting plates on, none off."""
+"""Warm-up ramps: the climb to the plates of today's top load, with one exchange at most."""
 
 from collections.abc import Sequence
 from dataclasses import dataclass
 
 from strength_handbook.calc.plates import BarLoad, LoadTable
 from strength_handbook.calc.registry import Evidence, formula
-from strength_handbook.calc.stacks import Stack, stacks
+from strength_handbook.calc.stacks import Stack, between
+from strength_handbook.calc.way_up import Limits, cheapest_way
 
 # Percent of the top load and repetitions, fewer as it gets heavier: common practice, no source.
 WARM_UP: tuple[tuple[int, int], ...] = ((40, 5), (55, 4), (70, 3), (80, 2), (90, 1))
 LAST_JUMP_PERCENT = 15
 SMALLEST_JUMP_G = 5_000
-# A plate must bring the steps this much closer, in percent of the top load, to be worth carrying.
-PLATE_PERCENT = 1
+# Today's load is at most the best, so in points of the best no jump is larger: common practice.
+LIMITS = Limits(first=60, jump=20, last=LAST_JUMP_PERCENT)
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,20 +26,22 @@ class RampTarget:
 
 
 @dataclass(frozen=True, slots=True)
-class RampStep:
-    """A warm-up step as built: the load, the plates added for it on one side, repetitions."""
+class WarmUpSet:
+    """A warm-up step as built: the load, plates off (outer first) and on one side, repetitions."""
 
     load: BarLoad
+    off_g: tuple[int, ...]
     on_g: tuple[int, ...]
     reps: int
 
 
 @dataclass(frozen=True, slots=True)
 class Ramp:
-    """Warm-up steps to today's top load, and the plates added for the top set itself."""
+    """Warm-up steps to today's top load, and the plates off and on for the top set itself."""
 
-    steps: tuple[RampStep, ...]
+    steps: tuple[WarmUpSet, ...]
     top: BarLoad
+    top_off_g: tuple[int, ...]
     top_on_g: tuple[int, ...]
 
 
@@ -108,18 +111,18 @@ def ramp_targets(
 
 @formula(
     subject="Plates",
-    title="Warm-up ramp that only adds plates",
-    equation="least sum of |load − wanted load| + 1 % of the top load for each plate that goes "
-    "on a side",
+    title="Way up to today's plates",
+    equation="least excess of a jump over 20 % of the top load (the last: 15 %), then least sum of "
+    "|load − wanted load| + 1 % of the top load for each plate moved on a side",
     inputs={
         "table": "load = every one the bar can carry, g",
         "top_g": "top load = today's, g",
         "steps": "wanted load = percent of the top load and repetitions, step by step",
         "smallest_jump_g": "smallest jump worth a step, g",
-        "last_jump_percent": "largest last jump, % of the top load",
+        "limits": "largest first step with plates on and largest jumps, % of the top load",
     },
-    output="loads, and the plates that go on one side before each step",
-    source="search over every loading of the top set; exact",
+    output="loads, and the plates that come off and go on one side before each step",
+    source="search over inner parts of the top load's plates and one exchange; exact",
     evidence=Evidence.ARITHMETIC,
 )
 def ramp_plan(
@@ -128,29 +131,30 @@ def ramp_plan(
     *,
     steps: Sequence[tuple[int, int]] = WARM_UP,
     smallest_jump_g: int = SMALLEST_JUMP_G,
-    last_jump_percent: int = LAST_JUMP_PERCENT,
+    limits: Limits = LIMITS,
 ) -> Ramp | None:
-    """Warm-up steps to the top load, such that plates are only ever added.
+    """Warm-up steps to the top load, towards the plates that the table lists for it.
 
-    Every step is an inner part of the top set's own loading, which is chosen for it: closest to the
-    wanted loads, a plate on one side counting like 1 % of the top load. A step is left out where no
-    inner part lies within half the largest last jump of it, and counts as that far off.
+    Every step is an inner part of the top load's plates, or has a few others outside it that are
+    exchanged once on the way. See `way_up.cheapest_way` for what makes one way better.
 
     Args:
         table: the bar and its plates.
         top_g: today's top load in grams, rounded down to the table.
         steps: as for `ramp_targets`.
         smallest_jump_g: as for `ramp_targets`.
-        last_jump_percent: as for `ramp_targets`; the built loads keep to it.
+        limits: largest first step and largest jumps; the last one as for `ramp_targets`.
 
     Returns:
-        The ramp, or None where the bar is too heavy or the plates too coarse for the last jump.
+        The ramp, or None where the bar is too heavy.
 
     >>> from strength_handbook.calc.plates import PlateSize, load_table
     >>> pairs = ((10_000, 1), (5_000, 1), (2_500, 2))
     >>> ramp = ramp_plan(load_table(20_000, tuple(PlateSize(*pair) for pair in pairs)), 61_000)
-    >>> [step.load.total_g for step in ramp.steps], ramp.top.total_g
-    ([20000, 40000, 50000, 55000], 60000)
+    >>> [step.load.side_g for step in ramp.steps]
+    [(2500,), (2500, 2500), (10000,), (10000, 5000), (10000, 5000, 2500)]
+    >>> ramp.top.side_g, ramp.steps[2].off_g
+    ((10000, 5000, 2500, 2500), (2500, 2500))
     """
     top = table.best(top_g)
     if top is None:
@@ -160,51 +164,14 @@ def ramp_plan(
         table.empty_g,
         steps=steps,
         smallest_jump_g=smallest_jump_g,
-        last_jump_percent=last_jump_percent,
+        last_jump_percent=limits.last,
     )
-    reach = top.total_g * last_jump_percent // 200
-    lowest_last = top.total_g - top.total_g * last_jump_percent // 100 if wanted else 0
-    best, ramp = None, None
-    for stack in stacks(table, top.total_g, top.total_g):
-        # The place of a load among the inner parts is the number of plates on.
-        loads = [table.loaded(stack[:plates]).total_g for plates in range(len(stack))]
-        found = _climb(loads, wanted, reach, lowest_last)
-        if found is None:
-            continue
-        effort = 100 * found[0] + PLATE_PERCENT * top.total_g * len(stack)
-        if best is None or (effort, len(stack)) < best:
-            best, ramp = (effort, len(stack)), _ramp(table, stack, wanted, found[1])
-    return ramp
-
-
-def _climb(
-    loads: list[int], wanted: Sequence[RampTarget], reach: int, lowest_last: int
-) -> tuple[int, tuple[int, ...]] | None:
-    """Grams off the wanted loads, and for each of them its place in the loads (-1: left out)."""
-    # Per place of the last load taken: the cheapest choice so far.
-    ways: dict[int, tuple[int, tuple[int, ...]]] = {-1: (0, ())}
-    for step in wanted:
-        misses = [(place, abs(load - step.load_g)) for place, load in enumerate(loads)]
-        near = [(place, miss) for place, miss in misses if miss <= reach]
-        longer: dict[int, tuple[int, tuple[int, ...]]] = {}
-        for last, (off, chosen) in ways.items():
-            options = [(last, (off + reach, (*chosen, -1)))]
-            options += [(at, (off + miss, (*chosen, at))) for at, miss in near if at > last]
-            for place, way in options:
-                longer[place] = min(longer.get(place, way), way)
-        ways = longer
-    return min(
-        (way for last, way in ways.items() if (loads[last] if last >= 0 else 0) >= lowest_last),
-        default=None,
-    )
-
-
-def _ramp(
-    table: LoadTable, stack: Stack, wanted: Sequence[RampTarget], chosen: tuple[int, ...]
-) -> Ramp:
-    steps, on = [], 0
-    for step, plates in zip(wanted, chosen, strict=True):
-        if plates >= 0:
-            steps.append(RampStep(table.loaded(stack[:plates]), stack[on:plates], step.reps))
-            on = plates
-    return Ramp(tuple(steps), table.loaded(stack), stack[on:])
+    way = cheapest_way(table, top.side_g, [step.load_g for step in wanted], limits)
+    on_way: list[WarmUpSet] = []
+    side: Stack = ()
+    for target, plates in way:
+        off, on = between(side, plates)
+        on_way.append(WarmUpSet(table.loaded(plates), off, on, wanted[target].reps))
+        side = plates
+    off, on = between(side, top.side_g)
+    return Ramp(tuple(on_way), top, off, on)

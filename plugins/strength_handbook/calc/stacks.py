@@ -7,6 +7,7 @@ stack, and the work between two sets is the plates off and on above their common
 from bisect import bisect_left
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from itertools import accumulate, pairwise, takewhile
 from operator import itemgetter
 
@@ -39,6 +40,17 @@ class MovePlan:
         return sum(len(one.off_g) + len(one.on_g) for one in self.sets)
 
 
+def between(before: Stack, after: Stack) -> tuple[Stack, Stack]:
+    """What comes off one side, outer plate first, and what then goes on.
+
+    >>> between((20_000, 10_000, 5_000), (20_000, 15_000))
+    ((5000, 10000), (15000,))
+    """
+    pairs = zip(before, after, strict=False)
+    kept = sum(1 for _ in takewhile(lambda two: two[0] == two[1], pairs))
+    return before[kept:][::-1], after[kept:]
+
+
 def stacks(
     table: LoadTable, low_g: int, high_g: int, max_plates: int | None = None
 ) -> Iterator[Stack]:
@@ -64,17 +76,7 @@ def stacks(
     if high < 0:
         return
     room = None if table.sleeve_mm is None else round(table.sleeve_mm * 1000)
-    # Of plates of one mass the thinnest go on first: no other choice takes less room.
-    widths: dict[int, list[int]] = {}
-    for size in table.sizes:
-        widths.setdefault(size.grams, []).extend([size.width_um] * size.available(table.sides))
-    kinds = [(grams, [0, *accumulate(each)]) for grams, each in widths.items()]
-    # sums[i]: what kinds i, i + 1, … can add; it closes every dead end at its first plate.
-    sums = [[0]]
-    for grams, used in reversed(kinds):
-        more = {s + n * grams for s in sums[-1] for n in range(len(used))}
-        sums.append(sorted(s for s in more if s <= high))
-    sums.reverse()
+    kinds, sums = _reach(table)
 
     def extend(kind: int, stack: Stack, mass: int, used: int) -> Iterator[Stack]:
         place = bisect_left(sums[kind], low - mass)
@@ -94,6 +96,23 @@ def stacks(
                 )
 
     yield from extend(0, (), 0, 0)
+
+
+@lru_cache(maxsize=16)
+def _reach(table: LoadTable) -> tuple[list[tuple[int, list[int]]], list[list[int]]]:
+    """Masses of plates with the room that so many take, and what each and all after it can add.
+
+    The sums close every dead end at its first plate.
+    """
+    # Of plates of one mass the thinnest go on first: no other choice takes less room.
+    widths: dict[int, list[int]] = {}
+    for size in table.sizes:
+        widths.setdefault(size.grams, []).extend([size.width_um] * size.available(table.sides))
+    kinds = [(grams, [0, *accumulate(each)]) for grams, each in widths.items()]
+    sums = [[0]]
+    for grams, used in reversed(kinds):
+        sums.append(sorted({s + n * grams for s in sums[-1] for n in range(len(used))}))
+    return kinds, sums[::-1]
 
 
 @formula(
@@ -193,5 +212,4 @@ def _cheapest(
 
 
 def _change(table: LoadTable, before: Stack, after: Stack) -> SetLoad:
-    kept = sum(1 for _ in takewhile(lambda two: two[0] == two[1], zip(before, after, strict=False)))
-    return SetLoad(table.loaded(after), before[kept:][::-1], after[kept:])
+    return SetLoad(table.loaded(after), *between(before, after))

@@ -1,53 +1,23 @@
-"""Drop sets from the bar: every lighter load is made by taking plates off, none is put on.
+"""Drop sets from the bar: every lighter load is made by taking plates off, none is put on."""
 
-Only the grouping of the plates matters: those of the last load stand inside, then, outwards, those
-of every strip, the first strip outermost. A light group may therefore stand inside a heavy one.
-"""
-
-from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass
-from functools import cache
+from collections.abc import Sequence
 from itertools import pairwise
 
-from strength_handbook.calc.plates import BarLoad, LoadTable
+from strength_handbook.calc.plates import LoadTable
 from strength_handbook.calc.registry import Evidence, formula
 from strength_handbook.calc.stacks import Stack, stacks
+from strength_handbook.calc.strip_search import StripPlan, best_strips, strips_of
 
-# Of a strip (its number from 0, the load before it): the lowest and the highest load it may leave.
-Window = Callable[[int, int], tuple[int, int]]
-# Of a strip (its number, the load before it, the load it leaves): distance from the wanted one.
-Miss = Callable[[int, int, int], int]
-
-
-@dataclass(frozen=True, slots=True)
-class StripStage:
-    """One load of the set and the plates taken off each side for it, outer first."""
-
-    load: BarLoad
-    off_g: tuple[int, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class StripPlan:
-    """The loads of a drop set, heaviest first; the first stage has nothing taken off."""
-
-    stages: tuple[StripStage, ...]
-
-    @property
-    def groups_g(self) -> tuple[tuple[int, ...], ...]:
-        """Plates of one side as they go on, inner to outer: the last load, then every strip.
-
-        >>> bar = BarLoad(60_000, (15_000, 5_000)), BarLoad(50_000, (15_000,))
-        >>> StripPlan((StripStage(bar[0], ()), StripStage(bar[1], (5_000,)))).groups_g
-        ((15000,), (5000,))
-        """
-        strips = (stage.off_g[::-1] for stage in self.stages[:0:-1])
-        return (self.stages[-1].load.side_g, *strips)
-
-    @property
-    def handled(self) -> int:
-        """Plates taken off one side over all strips."""
-        return sum(len(stage.off_g) for stage in self.stages)
+# What every drop set from a first load asks for.
+_START = {
+    "table": "load = every one the bar can carry, g",
+    "first_g": "load of the first stage, g",
+    "stages": "loads in all",
+}
+_STACK = {
+    "max_plates": "most plates on one side, where there is a limit",
+    "prefer": "plates already listed for the first stage, taken where they allow a plan",
+}
 
 
 @formula(
@@ -55,13 +25,13 @@ class StripPlan:
     title="Strip set by taking plates off only",
     equation="75 % ≤ load ÷ load before ≤ 85 %, fewest plates taken off, then nearest to 80 %",
     inputs={
-        "table": "load = every one the bar can carry, g",
-        "first_g": "load of the first stage, g",
-        "stages": "loads in all",
+        **_START,
         "below_g": "how far below it the first may be, g",
         "low_percent": "least share left at a strip, %",
         "high_percent": "largest share left at a strip, %",
         "aim_percent": "share aimed at, %",
+        "also_g": "what moves along and never comes off, part of every load here, g",
+        **_STACK,
     },
     output="loads, and the plates that come off each side",
     source="recursion over every group of plates; exact",
@@ -76,6 +46,9 @@ def strip_plan(
     low_percent: int = 75,
     high_percent: int = 85,
     aim_percent: int = 80,
+    also_g: int = 0,
+    max_plates: int | None = None,
+    prefer: Stack | None = None,
 ) -> StripPlan | None:
     """Drop set in which every strip leaves about four fifths of the load before it.
 
@@ -90,6 +63,9 @@ def strip_plan(
         low_percent: least that a strip leaves, in percent of the load before it.
         high_percent: most that a strip leaves; below 100.
         aim_percent: what a strip should leave.
+        also_g: what moves along and is no part of the table's loads, such as the body, in grams.
+        max_plates: most plates on one side; None for as many as fit.
+        prefer: plates of one side that are taken, in whatever order, if they allow a plan.
 
     Returns:
         The plan, or None where these plates allow none.
@@ -107,12 +83,128 @@ def strip_plan(
         raise ValueError(f"no drop set: {stages} stages, {low_percent} to {high_percent} %")
 
     def window(_strip: int, before: int) -> tuple[int, int]:
-        return -(-low_percent * before // 100), high_percent * before // 100
+        moves = before + also_g
+        return -(-low_percent * moves // 100) - also_g, high_percent * moves // 100 - also_g
 
     def miss(_strip: int, before: int, left: int) -> int:
-        return abs(100 * left - aim_percent * before)
+        return abs(100 * (left + also_g) - aim_percent * (before + also_g))
 
-    return _best(table, (first_g - below_g, first_g), stages - 1, window, miss)
+    return best_strips(
+        table, (first_g - below_g, first_g), stages - 1, window, miss, max_plates, prefer
+    )
+
+
+@formula(
+    subject="Plates",
+    title="Strip set by a mass",
+    equation="off − slack ≤ load before − load ≤ off + slack, fewest plates taken off, then "
+    "nearest to what should come off",
+    inputs={
+        **_START,
+        "off_g": "off = what should come off at each strip, in all, g",
+        "slack_g": "slack = by how much it may be more or less, g",
+        **_STACK,
+    },
+    output="loads, and the plates that come off each side",
+    source="recursion over every group of plates; exact",
+    evidence=Evidence.ARITHMETIC,
+)
+def strip_plan_off(
+    table: LoadTable,
+    first_g: int,
+    stages: int,
+    off_g: int,
+    *,
+    slack_g: int = 0,
+    max_plates: int | None = None,
+    prefer: Stack | None = None,
+) -> StripPlan | None:
+    """Drop set from a load in which every strip takes off about the same mass.
+
+    Args:
+        table: the bar and its plates.
+        first_g: the first load, in grams.
+        stages: loads in the set, the first one included.
+        off_g: what should come off at each strip, both sides together, in grams.
+        slack_g: by how much it may be more or less, in grams.
+        max_plates: most plates on one side; None for as many as fit.
+        prefer: plates of one side that are taken, in whatever order, if they allow a plan.
+
+    Returns:
+        The plan, or None where these plates allow none.
+
+    >>> from strength_handbook.calc.plates import PlateSize, load_table
+    >>> table = load_table(20_000, tuple(PlateSize(g, 3) for g in (10_000, 5_000, 2_500)))
+    >>> plan = strip_plan_off(table, 60_000, 3, 10_000)
+    >>> [stage.load.total_g for stage in plan.stages], plan.groups_g
+    ([60000, 50000, 40000], ((10000,), (5000,), (5000,)))
+    """
+
+    def window(_strip: int, before: int) -> tuple[int, int]:
+        return before - off_g - slack_g, before - off_g + slack_g
+
+    def miss(_strip: int, before: int, left: int) -> int:
+        return abs(before - left - off_g)
+
+    return best_strips(table, (first_g, first_g), stages - 1, window, miss, max_plates, prefer)
+
+
+@formula(
+    subject="Plates",
+    title="Strip set plate by plate",
+    equation="the outermost plates of each side come off; of all ways to load the first stage "
+    "with plates enough, the one with the fewest plates, then with the most even strips",
+    inputs={
+        **_START,
+        "plates": "plates taken off each side at each strip",
+        **_STACK,
+    },
+    output="loads, and the plates that come off each side",
+    source="search over every stack; exact",
+    evidence=Evidence.ARITHMETIC,
+)
+def strip_plan_by_plates(
+    table: LoadTable,
+    first_g: int,
+    stages: int,
+    plates: int = 1,
+    *,
+    max_plates: int | None = None,
+    prefer: Stack | None = None,
+) -> StripPlan | None:
+    """Drop set from a load in which so many plates of each side come off at every strip.
+
+    Args:
+        table: the bar and its plates.
+        first_g: the first load, in grams.
+        stages: loads in the set, the first one included.
+        plates: plates taken off each side at a strip.
+        max_plates: most plates on one side; None for as many as fit.
+        prefer: plates of one side that are taken, in whatever order, if they allow a plan.
+
+    Returns:
+        The plan, or None where no stack for that load has plates enough.
+
+    >>> from strength_handbook.calc.plates import PlateSize, load_table
+    >>> back = load_table(0, tuple(PlateSize(g, 1) for g in (20_000, 10_000, 5_000)), sides=1)
+    >>> plan = strip_plan_by_plates(back, 20_000, 3)
+    >>> [stage.load.total_g for stage in plan.stages], [stage.off_g for stage in plan.stages]
+    ([20000, 10000, 0], [(), (10000,), (10000,)])
+    """
+    needed = plates * (stages - 1)
+
+    def groups(stack: Stack) -> tuple[Stack, ...]:
+        outer = stack[::-1]
+        return tuple(outer[at : at + plates][::-1] for at in range(0, needed, plates))
+
+    def cost(stack: Stack) -> tuple[int, int]:
+        # Sums of squares are least where the strips are alike.
+        return len(stack), sum(sum(group) ** 2 for group in groups(stack))
+
+    enough = [one for one in stacks(table, first_g, first_g, max_plates) if len(one) >= needed]
+    wanted = tuple(sorted(prefer or (), reverse=True))
+    best = wanted if len(wanted) >= needed > 0 else min(enough, key=cost, default=None)
+    return None if best is None else strips_of(table, best, groups(best))
 
 
 @formula(
@@ -163,76 +255,6 @@ def strip_plan_to(
         first = targets[0] - before if strip == 0 else 0
         return first + targets[strip + 1] - left
 
-    return _best(table, (targets[0] - tolerance_g, targets[0]), len(targets) - 1, window, miss)
-
-
-def _best(
-    table: LoadTable, first: tuple[int, int], strips: int, window: Window, miss: Miss
-) -> StripPlan | None:
-    @cache
-    def onwards(stack: Stack, strip: int, spare: int) -> tuple[int, tuple[Stack, ...]] | None:
-        """Least miss of the strips still to come, with `spare` plates more than one for each."""
-        if strip == strips:
-            return 0, ()
-        before = table.loaded(stack).total_g
-        lowest, highest = window(strip, before)
-        lightest = -((highest - before) // table.sides)
-        heaviest = (before - lowest) // table.sides
-        best = None
-        for group, rest in _groups(stack, lightest, heaviest, 1 + spare):
-            later = onwards(rest, strip + 1, spare + 1 - len(group))
-            if later is not None:
-                off = miss(strip, before, table.loaded(rest).total_g) + later[0]
-                if best is None or off < best[0]:
-                    best = off, (group, *later[1])
-        return best
-
-    firsts = list(stacks(table, *first))
-    # One plate for each strip, then one plate more in all, and so on: the first that works is the
-    # one with the fewest plates taken off.
-    for spare in range(max((len(stack) - strips for stack in firsts), default=-1) + 1):
-        best: tuple[tuple[int, int, int], StripPlan] | None = None
-        for stack in firsts:
-            found = onwards(stack, 0, spare)
-            if found is not None:
-                short = first[1] - table.loaded(stack).total_g
-                key = (found[0], short, len(stack))
-                if best is None or key < best[0]:
-                    best = key, _plan(table, stack, found[1])
-        if best is not None:
-            return best[1]
-    return None
-
-
-def _groups(stack: Stack, lightest: int, heaviest: int, most: int) -> Iterator[tuple[Stack, Stack]]:
-    """Every different group of plates within a range of mass, and the plates it leaves."""
-
-    def extend(start: int, group: Stack, passed: Stack, mass: int) -> Iterator[tuple[Stack, Stack]]:
-        if group and mass >= lightest:
-            yield group, passed + stack[start:]
-        if len(group) == most:
-            return
-        for place in range(start, len(stack)):
-            plate = stack[place]
-            # Of equal plates only the first not yet passed is tried: the others give the same.
-            if mass + plate <= heaviest and (place == start or plate != stack[place - 1]):
-                left = passed + stack[start:place]
-                yield from extend(place + 1, (*group, plate), left, mass + plate)
-
-    yield from extend(0, (), (), 0)
-
-
-def _plan(table: LoadTable, stack: Stack, groups: tuple[Stack, ...]) -> StripPlan:
-    base = list(stack)
-    for plate in (plate for group in groups for plate in group):
-        base.remove(plate)
-    sides = [tuple(base)]
-    for group in reversed(groups):
-        sides.append(sides[-1] + group)
-    taken = ((), *(group[::-1] for group in groups))
-    return StripPlan(
-        tuple(
-            StripStage(table.loaded(side), off)
-            for side, off in zip(reversed(sides), taken, strict=True)
-        )
+    return best_strips(
+        table, (targets[0] - tolerance_g, targets[0]), len(targets) - 1, window, miss
     )

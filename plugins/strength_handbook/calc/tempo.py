@@ -83,7 +83,7 @@ def rep_tension(
     source="definition",
     evidence=Evidence.ARITHMETIC,
 )
-def total_tension(rep: TensionTime, reps: int, sides: int = 1) -> TensionTime:
+def total_tension(rep: TensionTime, reps: float, sides: int = 1) -> TensionTime:
     """Seconds of `reps` repetitions, on each side where `sides` is 2.
 
     >>> total_tension(rep_tension(5, 1, None, 0), reps=20)

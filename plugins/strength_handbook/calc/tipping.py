@@ -9,7 +9,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from math import inf
 
-from strength_handbook.calc.barbell import Bar, Plate, plate_centres
+from strength_handbook.calc.barbell import BarShape, PlateShape, plate_centres
 from strength_handbook.calc.registry import Evidence, formula
 
 OFF_CENTRE = 0.05
@@ -47,11 +47,11 @@ class Side:
         bands: in the order they were put on.
     """
 
-    plates: tuple[Plate, ...] = ()
+    plates: tuple[PlateShape, ...] = ()
     bands: tuple[BandPull, ...] = ()
 
 
-def _forces(bar: Bar, left: Side, right: Side) -> Iterator[tuple[float, float]]:
+def _forces(bar: BarShape, left: Side, right: Side) -> Iterator[tuple[float, float]]:
     """Downward force in kgf and place along the bar in m, right of the middle positive."""
     yield bar.mass, 0.0
     for sign, side in ((-1, left), (1, right)):
@@ -79,7 +79,7 @@ def _forces(bar: Bar, left: Side, right: Side) -> Iterator[tuple[float, float]]:
     evidence=Evidence.ARITHMETIC,
     error="0.2 % on the threshold, at rest. A yank or a dropped plate is what the factor 2 is for.",
 )
-def tip_margin(bar: Bar, left: Side, right: Side, spacing: float, shift: float = 0.0) -> float:
+def tip_margin(bar: BarShape, left: Side, right: Side, spacing: float, shift: float = 0.0) -> float:
     """Holding moment ÷ turning moment at the worse hook; infinite where nothing turns the bar.
 
     Args:
@@ -93,16 +93,17 @@ def tip_margin(bar: Bar, left: Side, right: Side, spacing: float, shift: float =
         ValueError: for hooks that are not between the collars.
 
     Example:
-        >>> tip_margin(Bar(), Side(), Side((Plate(25, 0.060),)), 1.10)
+        >>> tip_margin(BarShape(), Side(), Side((PlateShape(25, 0.060),)), 1.10)
         2.667
     """
     if not 0 < spacing <= bar.between_collars:
         raise ValueError(f"hooks {spacing:g} m apart, collars {bar.between_collars:g} m")
     half = spacing / 2
     worst = inf
+    forces = tuple(_forces(bar, left, right))
     for direction in (-1, 1):
         holding = turning = 0.0
-        for force, place in _forces(bar, left, right):
+        for force, place in forces:
             outside = direction * (place + shift) - half
             if outside > 0:
                 turning += force * outside
@@ -114,7 +115,7 @@ def tip_margin(bar: Bar, left: Side, right: Side, spacing: float, shift: float =
 
 
 def off_centre_margin(
-    bar: Bar, left: Side, right: Side, spacing: float, off_centre: float = OFF_CENTRE
+    bar: BarShape, left: Side, right: Side, spacing: float, off_centre: float = OFF_CENTRE
 ) -> float:
     """Smaller margin of a bar lying `off_centre` m to the left or to the right.
 
@@ -122,7 +123,7 @@ def off_centre_margin(
         ValueError: as `tip_margin`.
 
     Example:
-        >>> off_centre_margin(Bar(), Side(), Side((Plate(25, 0.060),)), 1.10)
+        >>> off_centre_margin(BarShape(), Side(), Side((PlateShape(25, 0.060),)), 1.10)
         1.860
     """
     return min(tip_margin(bar, left, right, spacing, shift) for shift in (-off_centre, off_centre))
@@ -174,7 +175,7 @@ def tipping_load(
     error="Factor 2 and 5 cm off-centre are the house's margin.",
 )
 def lone_load(
-    bar: Bar,
+    bar: BarShape,
     spacing: float,
     thickness: float = 0.050,
     off_centre: float = OFF_CENTRE,
@@ -183,7 +184,7 @@ def lone_load(
     """Heaviest single plate in kg that may stand alone on an otherwise empty bar.
 
     Example:
-        >>> lone_load(Bar(), 1.10)
+        >>> lone_load(BarShape(), 1.10)
         23.81
     """
     distance = bar.sleeve_start + thickness / 2

@@ -7,9 +7,10 @@ an empty sleeve is often the heaviest one, so every step below the safety factor
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from functools import lru_cache
 from typing import Literal
 
-from strength_handbook.calc.barbell import Bar
+from strength_handbook.calc.barbell import BarShape
 from strength_handbook.calc.registry import Evidence, formula
 from strength_handbook.calc.tipping import (
     OFF_CENTRE,
@@ -27,7 +28,7 @@ _SIDES: tuple[SideName, SideName] = ("left", "right")
 
 
 @dataclass(frozen=True, slots=True)
-class Move:
+class PlateMove:
     """One thing taken off (or put on): the outermost plate or the last band of a side."""
 
     side: SideName
@@ -35,7 +36,7 @@ class Move:
 
 
 @dataclass(frozen=True, slots=True)
-class Step:
+class UnloadingStep:
     """One move and what it leaves.
 
     Attributes:
@@ -46,7 +47,7 @@ class Step:
             margin is below the safety factor before or after the move.
     """
 
-    move: Move
+    move: PlateMove
     load: float
     margin: float
     hold: bool
@@ -62,7 +63,7 @@ class Order:
         safe_alone: no step needs a partner.
     """
 
-    steps: tuple[Step, ...]
+    steps: tuple[UnloadingStep, ...]
     lowest_margin: float
     safe_alone: bool
 
@@ -71,7 +72,7 @@ def _count(side: Side, item: ItemName) -> int:
     return len(side.plates) if item == "plate" else len(side.bands)
 
 
-def _take_off(left: Side, right: Side, move: Move) -> tuple[Side, Side, float]:
+def _take_off(left: Side, right: Side, move: PlateMove) -> tuple[Side, Side, float]:
     """Both sides without the thing, and its load."""
     side = left if move.side == "left" else right
     if not _count(side, move.item):
@@ -84,11 +85,11 @@ def _take_off(left: Side, right: Side, move: Move) -> tuple[Side, Side, float]:
 
 
 def _order(
-    moves: Sequence[Move], loads: Sequence[float], margins: Sequence[float], factor: float
+    moves: Sequence[PlateMove], loads: Sequence[float], margins: Sequence[float], factor: float
 ) -> Order:
     """Steps from the margins of all states, the one before the first move included."""
     steps = tuple(
-        Step(move, load, margins[i + 1], min(margins[i], margins[i + 1]) < factor)
+        UnloadingStep(move, load, margins[i + 1], min(margins[i], margins[i + 1]) < factor)
         for i, (move, load) in enumerate(zip(moves, loads, strict=True))
     )
     lowest = min(margins)
@@ -115,11 +116,11 @@ def _order(
     evidence=Evidence.HOUSE_RULE,
 )
 def order_margins(
-    bar: Bar,
+    bar: BarShape,
     left: Side,
     right: Side,
     spacing: float,
-    moves: Sequence[Move],
+    moves: Sequence[PlateMove],
     *,
     off_centre: float = OFF_CENTRE,
     factor: float = SAFETY_FACTOR,
@@ -141,9 +142,9 @@ def order_margins(
         ValueError: for a move that takes off what is not there, or hooks outside the collars.
 
     Example:
-        >>> from strength_handbook.calc.barbell import Plate
-        >>> side = Side((Plate(25, 0.060),))
-        >>> order = order_margins(Bar(), side, side, 0.80, [Move("left", "plate")])
+        >>> from strength_handbook.calc.barbell import PlateShape
+        >>> side = Side((PlateShape(25, 0.060),))
+        >>> order = order_margins(BarShape(), side, side, 0.80, [PlateMove("left", "plate")])
         >>> order.lowest_margin, order.safe_alone
         (0.767, False)
     """
@@ -176,8 +177,9 @@ def order_margins(
     source="common practice, no source; margins by statics",
     evidence=Evidence.HOUSE_RULE,
 )
+@lru_cache(maxsize=4096)  # strips, tables and lists ask for the same stacks in the same racks
 def safe_order(
-    bar: Bar,
+    bar: BarShape,
     left: Side,
     right: Side,
     spacing: float,
@@ -206,15 +208,15 @@ def safe_order(
         ValueError: for hooks outside the collars or a negative `keep`.
 
     Example:
-        >>> from strength_handbook.calc.barbell import Plate
-        >>> side = Side((Plate(20, 0.050), Plate(10, 0.030)))
-        >>> order = safe_order(Bar(), side, side, 1.10)
+        >>> from strength_handbook.calc.barbell import PlateShape
+        >>> side = Side((PlateShape(20, 0.050), PlateShape(10, 0.030)))
+        >>> order = safe_order(BarShape(), side, side, 1.10)
         >>> [step.move.side for step in order.steps], order.lowest_margin
         (['left', 'right', 'left', 'right'], 2.38)
     """
     if keep < 0:
         raise ValueError(f"cannot keep {keep} plates")
-    moves: list[Move] = []
+    moves: list[PlateMove] = []
     one, other = left, right
     kinds: tuple[tuple[ItemName, int], ...] = (("band", 0), ("plate", keep))
     for item, stay in kinds:
@@ -227,15 +229,15 @@ def safe_order(
 
 
 def _next_move(
-    bar: Bar,
+    bar: BarShape,
     left: Side,
     right: Side,
     spacing: float,
     item: ItemName,
     stay: int,
     off_centre: float,
-    before: Sequence[Move],
-) -> Move | None:
+    before: Sequence[PlateMove],
+) -> PlateMove | None:
     """The next piece of this kind to take off, None when only `stay` are left on each side."""
     most = max(_count(left, item), _count(right, item))
     if most <= stay:
@@ -243,8 +245,8 @@ def _next_move(
     last = before[-1].side if before else "right"
 
     def rank(side: SideName) -> tuple[float, bool]:
-        one, other, _ = _take_off(left, right, Move(side, item))
+        one, other, _ = _take_off(left, right, PlateMove(side, item))
         return round(off_centre_margin(bar, one, other, spacing, off_centre), 9), side != last
 
     full = [s for s in _SIDES if _count(left if s == "left" else right, item) == most]
-    return Move(max(full, key=rank), item)
+    return PlateMove(max(full, key=rank), item)

@@ -23,21 +23,21 @@ class SetGroup:
     """Sets alike: 3 × 10 @ 155.
 
     Attributes:
-        sets: number of sets.
+        sets: number of sets; of a range its middle.
         reps: repetitions per set, on each side where `sides` is 2.
         load_kg: load of each repetition.
         sides: 2 where each side is worked by itself.
         fast: whether the lift is meant to be as fast as possible.
     """
 
-    sets: int
-    reps: int
+    sets: float
+    reps: float
     load_kg: float
     sides: int = 1
     fast: bool = False
 
     @property
-    def total_reps(self) -> int:
+    def total_reps(self) -> float:
         """Repetitions of all sets, both sides."""
         return self.sets * self.reps * self.sides
 
@@ -74,7 +74,7 @@ def volume_load(groups: Iterable[SetGroup]) -> float:
     source=_TEXTBOOK,
     evidence=Evidence.ARITHMETIC,
 )
-def repetition_volume(groups: Iterable[SetGroup]) -> int:
+def repetition_volume(groups: Iterable[SetGroup]) -> float:
     """Number of repetitions.
 
     >>> repetition_volume([SetGroup(4, 5, 95), SetGroup(3, 6, 20, sides=2)])
@@ -192,7 +192,7 @@ def pelland_2025(direct: float, indirect: float, indirect_weight: float = INDIRE
     source="definition",
     evidence=Evidence.ARITHMETIC,
 )
-def isometric_dose(holds: int, seconds: float, sides: int = 1) -> float:
+def isometric_dose(holds: float, seconds: float, sides: int = 1) -> float:
     """Seconds held.
 
     >>> isometric_dose(3, 30, sides=2)
@@ -212,7 +212,7 @@ def isometric_dose(holds: int, seconds: float, sides: int = 1) -> float:
     source="definition",
     evidence=Evidence.ARITHMETIC,
 )
-def fast_repetitions(groups: Iterable[SetGroup]) -> int:
+def fast_repetitions(groups: Iterable[SetGroup]) -> float:
     """Number of repetitions with the intent to lift as fast as possible.
 
     >>> fast_repetitions([SetGroup(8, 2, 70, fast=True), SetGroup(4, 5, 100)])

@@ -5,7 +5,8 @@ from dataclasses import dataclass
 
 from strength_handbook.model.exercise import Exercise
 from strength_handbook.model.house_rules import RULES, HouseRules, read_value
-from strength_handbook.model.program import Lifter, Program, Session, Wave
+from strength_handbook.model.lifter import Lifter
+from strength_handbook.model.program import Program, Wave
 from strength_handbook.model.room import Room
 
 
@@ -23,25 +24,6 @@ class WrittenProgram:
     def weeks(self) -> tuple[int, ...]:
         """All week numbers, in order."""
         return tuple(sorted(week for wave in self.waves for week in wave.weeks))
-
-    def wave_of(self, week: int) -> Wave:
-        """The wave that a week belongs to.
-
-        Raises:
-            KeyError: where no wave has that week.
-        """
-        for wave in self.waves:
-            if week in wave.weeks:
-                return wave
-        raise KeyError(week)
-
-    def sessions_of(self, week: int) -> Mapping[str, Session]:
-        """The sessions of a week that have at least one exercise in it, by id."""
-        return {
-            key: session
-            for key, session in self.wave_of(week).sessions.items()
-            if any(week in slot.weeks for slot in session.slots)
-        }
 
 
 @dataclass(frozen=True, eq=False)

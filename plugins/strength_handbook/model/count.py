@@ -7,6 +7,7 @@ from typing import Annotated, Any
 
 from pydantic import BeforeValidator, WithJsonSchema
 
+from strength_handbook.model.marks import NotProse
 from strength_handbook.model.shape import refuse, shown
 
 MOST_SETS = 50
@@ -101,6 +102,7 @@ def _read_top(value: Any) -> str:
 
 TopText = Annotated[
     str,
+    NotProse("repetitions of a best, such as 5RM"),
     BeforeValidator(_read_top),
     WithJsonSchema({"type": "string", "pattern": r"^(\d{1,2}RM|none)$", "examples": ["5RM"]}),
 ]

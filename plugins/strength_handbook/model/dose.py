@@ -10,13 +10,13 @@ from typing import Any
 
 from strength_handbook.model.count import Count
 from strength_handbook.model.dose_part import WORK_FIELDS, DosePart, OpenSet
-from strength_handbook.model.load import Load, scaled
+from strength_handbook.model.load import Load, PercentOfEffort, scaled
 from strength_handbook.model.methods import Cluster, Strip
 from strength_handbook.model.tempo import Tempo
 
 __all__ = [
     "Clock", "ClusterSet", "Count", "Distance", "Dose", "DosePart", "Hold", "IncompleteDoseError",
-    "OpenSet", "Reps", "StripSet", "Work", "complete", "lighter",
+    "OpenSet", "Reps", "StripSet", "Work", "complete", "lighter", "only_a_top", "with_reserve",
 ]  # fmt: skip
 
 
@@ -106,10 +106,37 @@ class Dose:
                 return count
             case ClusterSet(cluster):
                 return Count(cluster.reps, cluster.reps)
-            case StripSet(strip) if strip.total is not None:
-                return Count(strip.total, strip.total)
+            case StripSet(strip):
+                return strip.counted
             case _:
                 return None
+
+    @property
+    def part(self) -> DosePart:
+        """All of it as one part, with what an easy week or a variant has made of it."""
+        work = dict.fromkeys(WORK_FIELDS)
+        match self.work:
+            case Reps(count):
+                values: dict[str, Any] = {"reps": count}
+            case Hold(seconds):
+                values = {"hold": seconds}
+            case Clock(seconds):
+                values = {"time": seconds}
+            case Distance(metres):
+                values = {"distance": metres}
+            case ClusterSet(cluster):
+                values = {"cluster": cluster}
+            case StripSet(strip):
+                values = {"strip": strip}
+        by_effort = self.said.rpe is not None and self.reserve is not None
+        values |= {
+            "sets": self.sets, "load": self.load, "last_set": self.last_set, "tempo": self.tempo,
+            "each_side": self.each_side, "rest": self.rest, "every": self.every,
+            "top": None if self.top is None else f"{self.top}RM",
+            "rir": None if by_effort else self.reserve,
+            "rpe": 10 - (self.reserve or 0) if by_effort else None,
+        }  # fmt: skip
+        return self.said.model_copy(update=work | values)
 
     @property
     def fast(self) -> bool:
@@ -192,6 +219,12 @@ def _merged(parts: tuple[DosePart, ...]) -> dict[str, Any]:
     return values
 
 
+def only_a_top(dose: Dose) -> bool:
+    """True where today's top set is all there is to do."""
+    alone = isinstance(dose.work, Reps) and dose.load is None and dose.sets.high == 1
+    return alone and dose.top is not None and dose.reps == Count(dose.top, dose.top)
+
+
 def lighter(dose: Dose, keep_sets: float, keep_load: float, keep_hold: float) -> Dose:
     """A dose with less of everything, for a deload; open sets and strips become plain ones.
 
@@ -219,9 +252,27 @@ def lighter(dose: Dose, keep_sets: float, keep_load: float, keep_hold: float) ->
         dose,
         sets=Count(low, high),
         work=work,
-        load=None if dose.load is None else scaled(dose.load, keep_load / 100),
+        load=_less(dose, keep_load),
         last_set=None,
     )
+
+
+def with_reserve(dose: Dose, reserve: float) -> Dose:
+    """The dose with so many good repetitions left, said as it was: in repetitions or in effort."""
+    in_effort = dose.said.rpe is not None
+    said = {"rir": None, "rpe": 10 - reserve} if in_effort else {"rir": int(reserve), "rpe": None}
+    return replace(dose, reserve=float(reserve), said=dose.said.model_copy(update=said))
+
+
+def _less(dose: Dose, keep_load: float) -> Load | None:
+    """Its load made less; the share of a load that the effort decides is a load of its own."""
+    if keep_load == 100:
+        return dose.load
+    if dose.load is not None:
+        return scaled(dose.load, keep_load / 100)
+    if dose.top is not None or dose.reserve is None or not isinstance(dose.work, Reps):
+        return None
+    return PercentOfEffort(keep_load, dose.reserve)
 
 
 def _work(values: dict[str, Any]) -> Work | None:

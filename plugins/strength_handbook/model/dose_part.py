@@ -9,6 +9,7 @@ from pydantic import Field, model_validator
 
 from strength_handbook.model.count import RepsText, SetsText, TopText
 from strength_handbook.model.load import LoadText
+from strength_handbook.model.marks import Compared
 from strength_handbook.model.methods import (
     Assist,
     BandsOn,
@@ -64,37 +65,41 @@ WORK_FIELDS = ("reps", "hold", "distance", "time", "cluster", "strip")
 class DosePart(Shape):
     """Part of a dose; what it leaves out comes from the part under it."""
 
-    sets: SetsText | None = None
+    sets: Annotated[SetsText | None, Compared("sets")] = None
     """How many sets."""
-    reps: RepsText | None = None
+    reps: Annotated[RepsText | None, Compared("reps")] = None
     """Repetitions a set: ``5``, ``8-12`` or ``5+``."""
-    hold: SetTime | None = None
+    hold: Annotated[SetTime | None, Compared("hold_s")] = None
     """Seconds a hold lasts."""
-    distance: Annotated[Metres, within(read_length, "1 m", "1000 m")] | None = None
+    distance: Annotated[
+        Annotated[Metres, within(read_length, "1 m", "1000 m")] | None, Compared("distance_m")
+    ] = None
     """How far to carry or drag."""
-    time: SetTime | None = None
+    time: Annotated[SetTime | None, Compared("time_s")] = None
     """How long to work, for sets by the clock."""
     cluster: Cluster | None = None
     """A set in parts with short pauses."""
     strip: Strip | None = None
     """A set with weight coming off on the way."""
-    load: LoadText | None = None
+    load: Annotated[LoadText | None, Compared("load")] = None
     """How heavy: percent of the base, kilograms, share of body mass …"""
     top: TopText | None = None
     """Ramp up to today's best load for so many repetitions first, such as ``5RM``."""
     last_set: OpenSet | None = None
     """The last set, left open."""
-    tempo: TempoText | None = None
+    tempo: Annotated[TempoText | None, Compared("tempo")] = None
     """Lower-pause-lift-pause in seconds, X for as fast as possible."""
-    rir: Annotated[int, Field(ge=0, le=9), WHOLE] | None = None
+    rir: Annotated[Annotated[int, Field(ge=0, le=9), WHOLE] | None, Compared("rir")] = None
     """Good repetitions left at the end of each set."""
-    rpe: Annotated[float, Field(ge=1, le=10), DECIMAL] | None = None
+    rpe: Annotated[Annotated[float, Field(ge=1, le=10), DECIMAL] | None, Compared("rir")] = None
     """Effort from 1 to 10 instead; 10 less the repetitions left."""
-    rest: RestTime | None = None
+    rest: Annotated[RestTime | None, Compared("rest_s")] = None
     """Rest after a set, or after a round of paired exercises."""
-    every: Annotated[Seconds, within(read_duration, "1 s", "30 min")] | None = None
+    every: Annotated[
+        Annotated[Seconds, within(read_duration, "1 s", "30 min")] | None, Compared("every_s")
+    ] = None
     """Start a set at this interval, rest included."""
-    each_side: bool | None = None
+    each_side: Annotated[bool | None, Compared("each_side")] = None
     """Done with one side, then with the other; counts twice."""
     cap: Annotated[int, Field(ge=1, le=200), WHOLE] | None = None
     """For an open set: repetitions at which to stop however easy it is."""
@@ -128,13 +133,13 @@ class DosePart(Shape):
     """How far to go: 'to a 40 cm box'."""
     intent: Literal["fast", "controlled", "slow"] | None = None
     """What the lift should feel like."""
-    deload_of: Annotated[int, Field(ge=1, le=60), WHOLE] | None = None
+    deload_of: Annotated[Annotated[int, Field(ge=1, le=60), WHOLE] | None, Compared("sets")] = None
     """Take the dose of that week, and less of it:"""
-    keep_sets: Kept | None = None
+    keep_sets: Annotated[Kept | None, Compared("sets")] = None
     """so much of its sets,"""
-    keep_load: Kept | None = None
+    keep_load: Annotated[Kept | None, Compared("load")] = None
     """of its load,"""
-    keep_hold: Kept | None = None
+    keep_hold: Annotated[Kept | None, Compared("hold_s")] = None
     """and of its seconds."""
     note: Name | None = None
     """One short sentence for this week."""

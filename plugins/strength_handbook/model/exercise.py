@@ -4,15 +4,15 @@ from typing import Annotated, Literal
 
 from pydantic import Field, model_validator
 
+from strength_handbook.model.doors import Doors, Text
 from strength_handbook.model.dose import DosePart
+from strength_handbook.model.figure import Figure
 from strength_handbook.model.loading import Loading
-from strength_handbook.model.plain import WHOLE, Name
-from strength_handbook.model.quantities import Share
+from strength_handbook.model.marks import Compared, Label
+from strength_handbook.model.plain import WHOLE, Name, within
+from strength_handbook.model.quantities import Metres, read_length
 from strength_handbook.model.shape import Id, Shape, refuse
 from strength_handbook.model.words import CAUTIONS, Hazard, Muscle, Pattern
-
-Text = Annotated[str, Field(min_length=2, max_length=600)]
-"""Words that members read."""
 
 Lines = Annotated[list[Text], Field(max_length=12)]
 """A few of them."""
@@ -64,34 +64,6 @@ class Fault(Shape):
     if_it_stays: Text = IF_IT_STAYS
 
 
-class Door(Shape):
-    """A prepared alternative."""
-
-    to: Id | None = None
-    """Another exercise; leave out for the same exercise made different."""
-    how: Text
-    """What changes, in one sentence."""
-    load: Share | None = None
-    """Load as a share of today's load, where it carries over."""
-    dose: DosePart | None = None
-    """What changes in the dose."""
-
-
-class Doors(Shape):
-    """The five doors every exercise has."""
-
-    easier: Door
-    """When it is too hard today."""
-    harder: Door
-    """When it is too easy."""
-    hurts: Door
-    """When something hurts."""
-    taken: Door
-    """When the station is taken."""
-    no_partner: Door
-    """When there is nobody to help."""
-
-
 class Muscles(Shape):
     """Which muscles do the work: direct counts one set, helping half a set."""
 
@@ -122,9 +94,9 @@ class Poses(Shape):
 class Exercise(Shape):
     """One file in `programs/exercises/`."""
 
-    name: Name
+    name: Annotated[Name, Label("the name of an exercise"), Compared("name")]
     """The trade's name; the same everywhere."""
-    also: Name | None = None
+    also: Annotated[Name, Label("another name of an exercise")] | None = None
     """One plain other name."""
     pattern: Pattern
     """The movement it belongs to."""
@@ -142,35 +114,43 @@ class Exercise(Shape):
     """How it is loaded."""
     dose: DosePart = Field(default_factory=DosePart)
     """What holds for this exercise wherever a program says nothing else."""
+    first_height: Annotated[Metres, within(read_length, "5 cm", "1.5 m")] | None = None
+    """The highest box or step for the first week of it: `first-height: 30 cm`."""
     setup_seconds: Annotated[int, Field(ge=0, le=900), WHOLE] = 60
     """Time to set up once."""
-    hazards: list[Hazard] = Field(default_factory=list, max_length=len(Hazard))
+    hazards: Annotated[list[Hazard], Compared("hazards")] = Field(
+        default_factory=list, max_length=len(Hazard)
+    )
     """Each brings its caution to the page."""
-    cautions: Lines = Field(default_factory=list)
+    cautions: Annotated[Lines, Compared("cautions")] = Field(default_factory=list)
     """Further cautions for this exercise only."""
-    poses: Poses
+    poses: Annotated[Poses, Compared("words")]
     """The positions in words."""
-    set_up: list[Text] = Field(min_length=3, max_length=6)
+    figure: Figure | None = None
+    """The positions as a drawing: a base pose and a few angles each."""
+    set_up: Annotated[list[Text], Compared("words")] = Field(min_length=3, max_length=6)
     """Three to six steps until the first repetition."""
-    cues: Cues
+    cues: Annotated[Cues, Compared("words")]
     """What to think of, in the order of the lift."""
-    breathing: Text
+    breathing: Annotated[Text, Compared("words")]
     """When to breathe in and out."""
-    stop: list[Text] = Field(min_length=1, max_length=4)
+    stop: Annotated[list[Text], Compared("stop")] = Field(min_length=1, max_length=4)
     """When to end the set or the exercise."""
-    spotting: Spotting
+    spotting: Annotated[Spotting, Compared("spotting")]
     """Who helps, and what to do without help."""
-    doors: Doors
+    doors: Annotated[Doors, Compared("doors")]
     """The prepared alternatives."""
-    faults: list[Fault] = Field(min_length=1, max_length=5)
+    faults: Annotated[list[Fault], Compared("words")] = Field(min_length=1, max_length=5)
     """What goes wrong, each with one fix."""
     why: Text
     """One sentence tied to the need."""
     muscles: Muscles
     """Which muscles do the work."""
-    next_step: Text | None = None
+    next_step: Annotated[Text | None, Compared("words")] = None
     """What happens when it gets easy."""
 
     def all_cautions(self) -> tuple[str, ...]:
-        """Cautions that follow from the hazards, then the exercise's own."""
-        return (*(CAUTIONS[hazard] for hazard in self.hazards), *self.cautions)
+        """Cautions that follow from the hazards, then the first height and the exercise's own."""
+        first = self.first_height
+        height = () if first is None else (f"The first time, no higher than {100 * first:g} cm.",)
+        return (*(CAUTIONS[hazard] for hazard in self.hazards), *height, *self.cautions)

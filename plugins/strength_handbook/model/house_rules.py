@@ -5,9 +5,11 @@ those that numbers are worked out with, and the thresholds of the checks.
 """
 
 import re
+from typing import Annotated
 
 from pydantic import Field
 
+from strength_handbook.model.marks import Compared, Label, NotProse
 from strength_handbook.model.plain import Name
 from strength_handbook.model.quantities import NUMBER, LimitError
 from strength_handbook.model.rule_kind import RuleKind
@@ -25,10 +27,21 @@ COMPUTING: dict[str, RuleKind] = {
     "swap-time": RuleKind(
         15, "s", "Time to swap between paired exercises or between partners.", 0, 900
     ),
+    "plate-time": RuleKind(
+        5, "s", "Time to move one plate between partners, one of them at each side.", 0, 60
+    ),
+    "band-time": RuleKind(
+        10, "s", "Time to take bands or chains off a bar, or to hang them.", 0, 300
+    ),
     "ramp-sets": RuleKind(
         4, "sets", "Sets on the way up to today's top set, for session minutes.", 0, 20
     ),
-    "ramp-rest": RuleKind(60, "s", "Rest between those sets.", 0, 900),
+    "ramp-rest": RuleKind(
+        60, "s", "Rest between those sets, and between warm-up steps of a later lift.", 0, 900
+    ),
+    "step-reps": RuleKind(
+        3, "reps", "Repetitions of a warm-up step, for session minutes.", 1, 10,
+    ),
     "training-max": RuleKind(90, "%", "A training max as a share of the tested value.", 70, 100),
     "strip-time": RuleKind(10, "s", "Time to take plates off in a strip set.", 0, 120),
     "slow-lowering": RuleKind(4, "s", "A lowering this long or longer counts as slow.", 0, 60),
@@ -46,6 +59,20 @@ COMPUTING: dict[str, RuleKind] = {
         4.2, "%", "How much a test differs by itself from day to day.", 0.5, 20,
         "median coefficient of variation of one-repetition maximum tests, Grgic and others 2020",
     ),
+    "first-attempt": RuleKind(
+        95, "%", "The first attempt at a test, as a share of the expected result.", 70, 100,
+        "common practice, no source: one good attempt is sure to stand, and four of them still "
+        "reach ten per cent above what was expected",
+    ),
+    "attempt-step-least": RuleKind(
+        2, "%", "Smallest step up after a good attempt.", 0.5, 20,
+        "common practice, no source",
+    ),
+    "attempt-step-most": RuleKind(
+        5, "%", "Largest step up after a good attempt.", 0.5, 20,
+        "common practice, no source: half the textbook's smallest step for the warm-up of the legs "
+        "and its smallest for the arms (Sheppard and Triplett 2016, ch. 17)",
+    ),
     "teaching-time": RuleKind(
         4, "min", "Time to show a new exercise, or a new way to do a known one.", 0, 60
     ),
@@ -59,10 +86,15 @@ RULES: dict[str, RuleKind] = {**COMPUTING, **THRESHOLDS}
 """Every rule, by its name in `house-rules.yml`."""
 
 
+RuleName = Annotated[Name, NotProse("one of the handbook's own words, or refused")]
+
+
 class Rule(Shape):
     """One rule as this house has set it."""
 
-    value: Name
+    value: Annotated[
+        Name, NotProse("a number with its unit, checked against the rule"), Compared("rules")
+    ]
     """The number with its unit."""
     why: Name | None = None
     """The reason, in one sentence."""
@@ -71,11 +103,11 @@ class Rule(Shape):
 class HouseRules(Shape):
     """`house-rules.yml`: the coach's own numbers, with an owner and a date."""
 
-    owner: Name
+    owner: Annotated[Name, Label("a role")]
     """The role that may change them."""
     date: DateText
     """When they were last looked at."""
-    rules: dict[Name, Rule] = Field(default_factory=dict)
+    rules: Annotated[dict[RuleName, Rule], Compared("rules")] = Field(default_factory=dict)
     """The numbers that differ from the handbook's own, by name."""
 
 

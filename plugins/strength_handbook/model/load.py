@@ -11,6 +11,7 @@ from typing import Annotated, Any
 from pydantic import BeforeValidator, WithJsonSchema
 
 from strength_handbook.model.quantities import NUMBER, Mass
+from strength_handbook.model.samples import sample, unit
 from strength_handbook.model.shape import refuse, shown
 
 
@@ -79,14 +80,32 @@ class BodyWeight:
 
 @dataclass(frozen=True, slots=True)
 class RepMax:
-    """The heaviest load for so many repetitions."""
+    """The heaviest load for so many repetitions, or a share of it."""
 
     reps: int
+    percent: float = 100.0
 
     @property
     def text(self) -> str:
         """As written in the trade."""
-        return f"{self.reps}RM"
+        share = "" if self.percent == 100 else f"{self.percent:g} % of "
+        return f"{share}{self.reps}RM"
+
+
+@dataclass(frozen=True, slots=True)
+class PercentOfEffort:
+    """Percent of the load that the dose's repetitions and those left ask for.
+
+    Nobody writes it: an easy week or a variant makes it of a dose that has only an effort.
+    """
+
+    percent: float
+    reserve: float
+
+    @property
+    def text(self) -> str:
+        """For a board."""
+        return f"{self.percent:g} % of the load for RIR {self.reserve:g}"
 
 
 @dataclass(frozen=True, slots=True)
@@ -134,19 +153,24 @@ Load = (
     | RepMax
     | PercentOfTop
     | PercentOfTrainingMax
+    | PercentOfEffort
     | Setting
 )
 
 
 def scaled(load: Load, factor: float) -> Load:
-    """A share of a load, said in the same way; an RM or body weight alone stays as it is."""
+    """A share of a load, said in the same way; body weight alone stays as it is.
+
+    What is taken off a body grows as much as what is added would shrink.
+    """
     match load:
         case FixedLoad(mass):
             return FixedLoad(Mass(round(mass.grams * factor), mass.unit))
         case Setting(value):
             return Setting(round(value * factor, 1))
-        case RepMax() | BodyWeight():
-            return load
+        case BodyWeight(change, sign):
+            share = factor if sign > 0 else 1 / factor
+            return BodyWeight(Mass(round(change.grams * share), change.unit), sign)
         case _:
             return replace(load, percent=round(load.percent * factor, 1))
 
@@ -164,10 +188,17 @@ _PATTERNS: tuple[tuple[str, Callable[[re.Match[str]], Load]], ...] = (
         lambda m: BodyWeight(Mass.parse(m[2]), 1 if m[1] == "+" else -1),
     ),
     (r"(\d{1,2})\s*RM", lambda m: RepMax(int(m[1]))),
+    (
+        # Not of a 1RM: that is what a percentage alone is of.
+        rf"{NUMBER}\s*%\s*(?:of\s+)?(?!1\s*RM)(\d{{1,2}})\s*RM",
+        lambda m: RepMax(int(m[2]), _number(m[1])),
+    ),
     (rf"{NUMBER}\s*units?", lambda m: Setting(_number(m[1]))),
 )
 
 MOST_PERCENT = 150
+MOST_ALIKE = 100
+"""A number above it that lacks its unit is no percentage."""
 MOST_UNITS = 10_000
 
 HOW_TO_WRITE = "'70 %', '70 % system', '25 % BM', '60 kg', 'BW+10 kg', '8RM' or '90 % of top'"
@@ -175,6 +206,20 @@ HOW_TO_WRITE = "'70 %', '70 % system', '25 % BM', '60 kg', 'BW+10 kg', '8RM' or 
 
 def _number(text: str) -> float:
     return float(text.replace(",", "."))
+
+
+def bare_load(number: str, before: str = "") -> str:
+    """What to write for a load without its unit: the room's unit; a percentage only below 100.
+
+    Args:
+        number: as it was written.
+        before: what stands before it.
+
+    >>> bare_load("60"), bare_load("225", "@ ")
+    ("'60 kg' or '60 %'", "'@ 225 kg'")
+    """
+    masses = f"'{before}{number} {unit()}'"
+    return f"{masses} or '{before}{number} %'" if _number(number) <= MOST_ALIKE else masses
 
 
 def parse_load(text: str) -> Load:
@@ -202,13 +247,13 @@ def parse_load(text: str) -> Load:
             return load
     if re.fullmatch(NUMBER, cleaned):
         number = cleaned if len(cleaned) < 10 else "20"
-        raise ValueError(f"{shown(text)} has no unit; write '{number} kg' or '{number} %'")
-    raise ValueError(f"{shown(text)} is not a load; write it like {HOW_TO_WRITE}")
+        raise ValueError(f"{shown(text)} has no unit; write {bare_load(number)}")
+    raise ValueError(f"{shown(text)} is not a load; write it like {sample(HOW_TO_WRITE)}")
 
 
 def _read(value: Any) -> Load:
     if isinstance(value, bool) or not isinstance(value, str | int | float):
-        raise refuse("load", f"a load is expected here, such as {HOW_TO_WRITE}")
+        raise refuse("load", f"a load is expected here, such as {sample(HOW_TO_WRITE)}")
     try:
         return parse_load(str(value))
     except ValueError as error:

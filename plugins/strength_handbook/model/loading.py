@@ -7,7 +7,7 @@ from typing import Annotated, Literal
 
 from pydantic import Field, model_validator
 
-from strength_handbook.model.plain import DECIMAL, Name, within
+from strength_handbook.model.plain import DECIMAL, WHOLE, Name, within
 from strength_handbook.model.quantities import (
     BodyMass,
     Degrees,
@@ -80,7 +80,10 @@ class InHands(_Loading):
     weight: Id
     """Which hand weight of the room."""
     hands: Literal[1, 2]
-    """Held in one hand, or one in each. The load is per hand."""
+    """One weight, or one in each hand. The load is that of one."""
+    held: Literal["one-hand", "both-hands", "both-arms"] | None = None
+    """How one weight is held: `one-hand`, `both-hands` or `both-arms`. Left out: in one hand where
+    the sides are done in turn, otherwise in both hands."""
     base: Id | None = None
     body_mass_shares: Columns = Field(default_factory=list)
     """For carries: columns of the table, percent of body mass per hand."""
@@ -181,7 +184,9 @@ class PushUp(_Loading):
     feet: list[HandHeight] = Field(default_factory=list, max_length=3)
     """Columns: heights of the feet, hands on the floor."""
     plate_limit: MassText | None = None
-    """Heaviest plate a partner may lay on the back."""
+    """Most that a partner may lay on the back, all plates together."""
+    plates: Annotated[int, Field(ge=1, le=6), WHOLE] = 1
+    """How many plates may lie there at once; for strips, one comes off after the other."""
 
 
 class StrapRow(_Loading):

@@ -5,8 +5,10 @@ What each comes to in loads, repetitions and seconds is worked out in `plan.meth
 
 from typing import Annotated
 
-from pydantic import Field, model_validator
+from pydantic import AfterValidator, Field, model_validator
 
+from strength_handbook.model.count import Count, RepsText
+from strength_handbook.model.drop import DropText, drop_share
 from strength_handbook.model.plain import WHOLE, Name, within
 from strength_handbook.model.quantities import (
     MassText,
@@ -19,6 +21,12 @@ from strength_handbook.model.shape import Id, Shape, refuse
 
 ShortPause = Annotated[Seconds, within(read_duration, "1 s", "60 s")]
 Share = Annotated[Percent, within(read_percent, "1 %", "60 %")]
+
+
+def _closed(count: Count) -> Count:
+    if count.open:
+        raise refuse("count", f"{count.text} has no end; write a number, or a range such as '6-8'")
+    return count
 
 
 class Cluster(Shape):
@@ -45,12 +53,30 @@ class Strip(Shape):
 
     loads: Annotated[int, Field(ge=2, le=6), WHOLE]
     """How many loads in all."""
-    drop: Annotated[Percent, within(read_percent, "5 %", "50 %")] = 20.0
-    """How much of the present load each strip aims to take off."""
-    total: Annotated[int, Field(ge=4, le=200), WHOLE] | None = None
-    """Repetitions in all, which end the set."""
+    drop: DropText = drop_share(20)
+    """What each strip takes off: ``20 %`` of the present load, ``10 kg`` in all, or ``1 plate``
+    (from each end of a bar, else from what hangs or lies there)."""
+    reps: Annotated[RepsText, AfterValidator(_closed)] | None = None
+    """Repetitions with each load: ``6``, or ``6-8``."""
+    total: Annotated[RepsText, AfterValidator(_closed)] | None = None
+    """Repetitions in all, which end the set: ``36``, or ``30-36``."""
     within_: Annotated[Seconds, within(read_duration, "10 s", "10 min")] | None = None
     """The longest the whole set may last."""
+
+    @model_validator(mode="after")
+    def _enough(self) -> "Strip":
+        if self.total is not None and self.total.low < self.loads:
+            raise refuse(
+                "count", f"{self.total.text} in all are fewer than one for each of the loads"
+            )
+        return self
+
+    @property
+    def counted(self) -> Count | None:
+        """Repetitions of one set, both ways of counting; None where nothing is said."""
+        if self.total is not None:
+            return self.total
+        return self.reps and Count(self.loads * self.reps.low, self.loads * self.reps.high)
 
 
 class BandsOn(Shape):

@@ -5,6 +5,7 @@ from typing import Annotated, Any, Literal
 
 from pydantic import BeforeValidator, Field, model_validator
 
+from strength_handbook.model.length import length_text
 from strength_handbook.model.plain import WHOLE, within
 from strength_handbook.model.quantities import (
     MassText,
@@ -15,6 +16,7 @@ from strength_handbook.model.quantities import (
     read_length,
     read_percent,
 )
+from strength_handbook.model.samples import sample
 from strength_handbook.model.shape import Shape, refuse, shown
 
 RuleName = Literal[
@@ -59,14 +61,16 @@ class Progress(Shape):
             example = {
                 "step": "2.5 kg", "step-time": "5 s", "step-distance": "10 m", "step-percent": "2 %"
             }[key]  # fmt: skip
-            raise refuse("pair", f"the rule '{self.rule}' needs '{key}', such as '{example}'")
+            raise refuse(
+                "pair", f"the rule '{self.rule}' needs '{key}', such as '{sample(example)}'"
+            )
         return self
 
 
 _FORMS: tuple[tuple[str, tuple[str, ...]], ...] = (
     (r"(linear|two-for-two|double|open-set)\s+\+?(\d\S*\s*(?:kgs?|lbs?|g))", ("rule", "step")),
     (r"(hold)\s+\+?(\d\S*\s*s)(?:\s+to\s+(\d\S*(?:\s*s)?))?", ("rule", "step-time", "cap-time")),
-    (r"(distance)\s+\+?(\d\S*\s*m)", ("rule", "step-distance")),
+    (r"(distance)\s+\+?(\d\S*\s*(?:mi?|ft|yd))", ("rule", "step-distance")),
     (r"(speed)\s+\+?(\d\S*\s*%)", ("rule", "step-percent")),
     (r"(listed|effort)", ("rule",)),
 )
@@ -87,7 +91,8 @@ def _read(value: Any) -> Any:
                 if text is not None
             }
     raise refuse(
-        "progress", f"{shown(value)} is not a rule for going on; write it like {HOW_TO_WRITE}"
+        "progress",
+        f"{shown(value)} is not a rule for going on; write it like {sample(HOW_TO_WRITE)}",
     )
 
 
@@ -103,7 +108,7 @@ def progress_text(rule: Progress) -> str:
     """
     step = {
         "hold": rule.step_time and f"+{rule.step_time:g} s",
-        "distance": rule.step_distance and f"+{rule.step_distance:g} m",
+        "distance": rule.step_distance and f"+{length_text(rule.step_distance)}",
         "speed": rule.step_percent and f"+{rule.step_percent:g} %",
     }.get(rule.rule, rule.step and f"+{rule.step.label}")
     cap = f" to {rule.cap_time:g} s" if rule.cap_time else ""

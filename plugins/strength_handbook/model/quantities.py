@@ -10,9 +10,11 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Annotated, Any
 
-from pydantic import BeforeValidator, WithJsonSchema
+from pydantic import BeforeValidator, PlainValidator, WithJsonSchema
 
+from strength_handbook.model.length import Length
 from strength_handbook.model.plain import within
+from strength_handbook.model.samples import other_unit, unit
 from strength_handbook.model.shape import refuse, shown
 
 GRAMS_PER_POUND = 453.59237
@@ -50,12 +52,13 @@ class Mass:
         """
         found = _MASS.fullmatch(text.strip())
         if not found:
-            raise ValueError(_advice(_MASS, text, "a mass", _BARE_MASS, "'20 kg' or '45 lb'"))
-        amount, unit = _number(found[1]), found[2].rstrip("s")
-        grams = amount * {"g": 1, "kg": 1000}.get(unit, GRAMS_PER_POUND)
+            bare = f"'{{0}} {unit()}' or '{{0}} {other_unit()}'"
+            raise ValueError(_advice(_MASS, text, "a mass", bare, _masses()))
+        amount, written = _number(found[1]), found[2].rstrip("s")
+        grams = amount * {"g": 1, "kg": 1000}.get(written, GRAMS_PER_POUND)
         if grams > MOST_KG * 1000:
             raise LimitError(f"{shown(text)} is too large; the most is {MOST_KG} kg")
-        return cls(round(grams), "lb" if unit == "lb" else "kg")
+        return cls(round(grams), "lb" if written == "lb" else "kg")
 
     @property
     def kg(self) -> float:
@@ -86,8 +89,30 @@ def in_unit(grams: int, unit: str) -> str:
     return f"{grams / 1000:.3f}".rstrip("0").rstrip(".")
 
 
+def stamped(grams: int, unit: str) -> str:
+    r"""A plate, a pin or a bar as it is stamped: bare in the room's unit, else with its own.
+
+    Pound plates weigh no round number of grams, and plates in kilograms come in steps of 50 g; so
+    one number of grams is one stamp.
+
+    >>> stamped(20_000, "kg"), stamped(20_412, "kg"), stamped(20_412, "lb"), stamped(20_000, "lb")
+    ('20', '45\xa0lb', '45', '20\xa0kg')
+    """
+    pounds = round(grams / GRAMS_PER_POUND * 4) / 4
+    in_pounds = grams % 50 != 0 and round(pounds * GRAMS_PER_POUND) == grams
+    other = {"kg": in_pounds, "lb": not in_pounds and grams % 50 == 0}[unit]
+    if not other or not grams:
+        return in_unit(grams, unit)
+    own = "lb" if unit == "kg" else "kg"
+    return f"{in_unit(grams, own)}\xa0{own}"
+
+
 _MASS = re.compile(rf"{NUMBER}\s*(kgs?|lbs?|g)")
-_BARE_MASS = "'{0} kg' or '{0} lb'"
+
+
+def _masses() -> str:
+    """Two examples, the room's unit first."""
+    return " or ".join(sorted(("'20 kg'", "'45 lb'"), reverse=unit() == "lb"))
 
 
 def _advice(pattern: re.Pattern[str], text: str, what: str, bare: str, example: str) -> str:
@@ -144,7 +169,6 @@ def _number(text: str) -> float:
     return float(text.replace(",", "."))
 
 
-_METRES = {"m": 1.0, "cm": 0.01, "mm": 0.001, "ft": 0.3048, "in": 0.0254}
 _SECONDS = {"s": 1.0, "sec": 1.0, "min": 60.0, "h": 3600.0}
 
 
@@ -155,8 +179,8 @@ def _duration(found: re.Match[str]) -> float:
 
 
 read_length = _reader(
-    rf"{NUMBER}\s*(m|cm|mm|ft|in)",
-    lambda m: round(_number(m[1]) * _METRES[m[2]], 6),
+    rf"{NUMBER}\s*(m|cm|mm|ft|in|yd|mi)",
+    lambda m: Length.of(_number(m[1]), m[2]),
     what="a length",
     bare="'{0} m' or '{0} cm'",
     example="'1.10 m' or '30 cm'",
@@ -191,7 +215,7 @@ read_angle = _reader(
 def read_mass(value: Any) -> Mass:
     """A mass from whatever stood in the file; a refusal says what to write."""
     if isinstance(value, bool) or not isinstance(value, str | int | float):
-        raise refuse("unit", "a mass is expected here, such as '20 kg'")
+        raise refuse("unit", f"a mass is expected here, such as {_masses().split(' or ')[0]}")
     try:
         return Mass.parse(str(value))
     except ValueError as error:
@@ -217,10 +241,10 @@ BodyMass = Annotated[MassText, within(Mass.parse, "20 kg", "300 kg")]
 
 Metres = Annotated[
     float,
-    BeforeValidator(read_length),
-    _text_schema(rf"^{_N}(m|cm|mm|ft|in)$", "1.10 m", "30 cm", "60 mm"),
+    PlainValidator(read_length),  # nothing after it that would make a bare float of it
+    _text_schema(rf"^{_N}(m|cm|mm|ft|in|yd|mi)$", "1.10 m", "30 cm", "60 mm"),
 ]
-"""A length, kept in metres."""
+"""A length, kept in metres with the unit it was written in."""
 
 Seconds = Annotated[
     float,

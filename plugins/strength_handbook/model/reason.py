@@ -5,6 +5,7 @@ from typing import Annotated
 
 from pydantic import AfterValidator, Field
 
+from strength_handbook.model.marks import CoachOnly
 from strength_handbook.model.shape import refuse, shown
 
 LEAST = 10
@@ -42,6 +43,7 @@ def says_something(text: str) -> bool:
 
 Reason = Annotated[
     str,
+    CoachOnly("it stands in reports and on the coach's pages"),
     Field(max_length=600, json_schema_extra={"minLength": LEAST}),
     AfterValidator(_read_reason),
 ]

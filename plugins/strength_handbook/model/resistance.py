@@ -3,8 +3,15 @@
 from itertools import pairwise
 from typing import Annotated, Any
 
-from pydantic import AfterValidator, BeforeValidator, WithJsonSchema, model_validator
+from pydantic import (
+    AfterValidator,
+    BeforeValidator,
+    SkipValidation,
+    WithJsonSchema,
+    model_validator,
+)
 
+from strength_handbook.model.marks import Label
 from strength_handbook.model.masses import Number, Weight
 from strength_handbook.model.plain import Name, within
 from strength_handbook.model.quantities import (
@@ -14,6 +21,7 @@ from strength_handbook.model.quantities import (
     read_length,
     read_mass,
 )
+from strength_handbook.model.samples import sample
 from strength_handbook.model.shape import Shape, refuse
 from strength_handbook.model.weeks import DateText
 
@@ -23,7 +31,7 @@ Height = Annotated[Metres, within(read_length, "0 cm", "3 m")]
 def _read_pulls(value: Any) -> Any:
     """Heights are the keys of the mapping; they become numbers in metres here."""
     if not isinstance(value, dict):
-        raise refuse("pulls", "write readings as height: pull, such as '30 cm: 3 kg'")
+        raise refuse("pulls", sample("write readings as height: pull, such as '30 cm: 3 kg'"))
     found: dict[float, Mass] = {}
     for height, pull in value.items():
         metres = read_length(str(height))
@@ -43,7 +51,7 @@ def _rising(pulls: dict[float, Mass]) -> dict[float, Mass]:
 
 
 Pulls = Annotated[
-    dict[float, Mass],
+    dict[Annotated[float, SkipValidation], Mass],
     BeforeValidator(_read_pulls),
     AfterValidator(_rising),
     WithJsonSchema(
@@ -73,7 +81,7 @@ class Band(Shape):
 class Chain(Shape):
     """Chains that are all alike."""
 
-    name: Name
+    name: Annotated[Name, Label("the name of a thing")]
     pairs: Number = 1
     """How many pairs the room has."""
     mass_per_metre: Annotated[MassText, within(Mass.parse, "100 g", "50 kg")]
@@ -89,7 +97,7 @@ class Chain(Shape):
 class Pivot(Shape):
     """A joint for the end of a bar."""
 
-    name: Name
+    name: Annotated[Name, Label("the name of a thing")]
     count: Number = 1
     offset: Annotated[Metres, within(read_length, "0 cm", "20 cm")] = 0.0
     """From the joint to the end of the bar."""

@@ -4,6 +4,7 @@ from typing import Annotated, Literal, TypeVar
 
 from pydantic import AfterValidator, Field, StringConstraints, model_validator
 
+from strength_handbook.model.marks import Compared, Label, NamesThings
 from strength_handbook.model.masses import Masses, Number, Weight
 from strength_handbook.model.plain import DECIMAL, WHOLE, Name, within
 from strength_handbook.model.quantities import Mass, MassText, Metres, read_length
@@ -22,7 +23,7 @@ MOST_SEARCHED_G = 1_000_000
 class Thing(Shape):
     """Anything with a name and a count."""
 
-    name: Name
+    name: Annotated[Name, Label("the name of a thing")]
     """What members call it."""
     count: Number = 1
     """How many the room has."""
@@ -42,6 +43,10 @@ class Kit(Inspected):
 
     fixed: bool = False
     """It stays where it is, such as a rig or a free floor: nobody puts it out or away."""
+    height: Annotated[Metres, within(read_length, "5 cm", "1.5 m")] | None = None
+    """Of a box: a dose such as `4x3, box 40 cm` then takes the box of that height."""
+    band_pegs: Annotated[int, Field(ge=0, le=20), WHOLE] = 0
+    """Of a platform or a frame: pegs that are rated for bands, by its maker's word."""
 
 
 class Bar(Thing):
@@ -50,7 +55,8 @@ class Bar(Thing):
     mass: Annotated[MassText, within(Mass.parse, "0.5 kg", "100 kg")]
     """Without collars."""
     sleeve: Annotated[Metres, within(read_length, "1 cm", "1 m")] | None = None
-    """Length for plates on one side; leave out where it never runs short."""
+    """Length of one sleeve as far as plates may stand on it: measure it, and take off what the
+    outer collar needs, about 5 cm. Leave it out where it never runs short."""
     between_collars: Annotated[Metres, within(read_length, "10 cm", "3 m")] | None = None
     """Distance between the inner collars, for the tip check."""
     collar: Annotated[MassText, within(Mass.parse, "0 kg", "10 kg")] = Mass(0)
@@ -68,9 +74,9 @@ class Bar(Thing):
 class Plate(Shape):
     """Plates of one size at each rack, by pairs."""
 
-    mass: Annotated[MassText, within(Mass.parse, "50 g", "100 kg")]
+    mass: Annotated[MassText, within(Mass.parse, "50 g", "100 kg"), Compared("room")]
     """Mass of one plate."""
-    pairs: Annotated[int, Field(ge=0, le=20), WHOLE]
+    pairs: Annotated[int, Field(ge=0, le=20), WHOLE, Compared("room")]
     """Pairs at each rack."""
     thickness: Annotated[Metres, within(read_length, "0 mm", "20 cm")] = 0.0
     """Thickness of one plate."""
@@ -91,12 +97,15 @@ class Rack(Inspected):
     """How bars are stripped here: changing sides after each plate, or one side bare first."""
     plate_sets: Annotated[int, Field(ge=0, le=4), WHOLE] = 1
     """How many sets of the room's `plates` stand at each of these racks."""
+    band_pegs: Annotated[int, Field(ge=0, le=20), WHOLE] = 0
+    """How many pegs of each are rated for bands, by the maker's word. A lift with bands on the bar
+    takes a place with two of them."""
 
 
 class HandWeights(Shape):
     """Things held in the hand with a fixed mass: dumbbells, kettlebells, sandbags."""
 
-    name: Name
+    name: Annotated[Name, Label("the name of a thing")]
     """What members call one of them."""
     masses: list[Masses] = Field(min_length=1, max_length=40)
     """Which of them exist."""
@@ -120,7 +129,7 @@ class Stack(Inspected):
     add_on: Weight | None = None
     """A small extra weight that may be laid on, once."""
     ratio: Annotated[float, Field(ge=0.25, le=8), DECIMAL] = 1.0
-    """Stack moves this many times slower than the handle: 2 for a two-to-one pulley."""
+    """How many times slower than the handle the stack moves: 2 for a two-to-one pulley."""
 
 
 Setting = Annotated[float, Field(ge=0, le=10_000), DECIMAL]
@@ -164,11 +173,11 @@ Line = Annotated[str, StringConstraints(min_length=1, max_length=300)]
 class Emergency(Shape):
     """What stands on the emergency panel of every session page."""
 
-    number: Name
+    number: Annotated[Name, Label("a telephone number")]
     """The emergency number."""
-    address: Line
+    address: Annotated[Line, NamesThings("an address", place=True)]
     """Where the ambulance has to come."""
-    entrance: Line
+    entrance: Annotated[Line, NamesThings("doors and yards have names", place=True)]
     """Which door, and who opens it."""
     defibrillator: Line
     """Where it hangs."""
@@ -218,31 +227,33 @@ Section = Annotated[dict[Id, T], Field(max_length=40)]
 class Room(Shape):
     """A gym's room."""
 
-    gym: Name
+    gym: Annotated[Name, Label("the name of a place", place=True), Compared("room")]
     """The gym's name."""
-    group: Name | None = None
+    group: Annotated[Annotated[Name, Label("the name of a group")] | None, Compared("room")] = None
     """Who trains here in this program."""
-    units: Literal["kg", "lb"] = "kg"
+    units: Annotated[Literal["kg", "lb"], Compared("units")] = "kg"
     """The unit that pages print."""
-    bars: dict[Id, Bar] = Field(default_factory=dict, max_length=20)
-    plates: Plates = Field(default_factory=list)
+    bars: Annotated[dict[Id, Bar], Compared("room")] = Field(default_factory=dict, max_length=20)
+    plates: Annotated[Plates, Compared("room")] = Field(default_factory=list)
     """At each rack."""
-    loose_plates: list[Plate] = Field(default_factory=list, max_length=24)
+    loose_plates: Annotated[list[Plate], Compared("room")] = Field(
+        default_factory=list, max_length=24
+    )
     """In the room once, for whoever needs them; loads do not count on them."""
-    racks: Section[Rack] = Field(default_factory=dict)
-    hand_weights: Section[HandWeights] = Field(default_factory=dict)
-    carriers: Section[Carrier] = Field(default_factory=dict)
-    stacks: Section[Stack] = Field(default_factory=dict)
-    machines: Section[Machine] = Field(default_factory=dict)
-    lanes: Section[Lane] = Field(default_factory=dict)
-    bands: dict[Id, Band] = Field(default_factory=dict, max_length=100)
+    racks: Annotated[Section[Rack], Compared("room")] = Field(default_factory=dict)
+    hand_weights: Annotated[Section[HandWeights], Compared("room")] = Field(default_factory=dict)
+    carriers: Annotated[Section[Carrier], Compared("room")] = Field(default_factory=dict)
+    stacks: Annotated[Section[Stack], Compared("room")] = Field(default_factory=dict)
+    machines: Annotated[Section[Machine], Compared("room")] = Field(default_factory=dict)
+    lanes: Annotated[Section[Lane], Compared("room")] = Field(default_factory=dict)
+    bands: Annotated[dict[Id, Band], Compared("room")] = Field(default_factory=dict, max_length=100)
     """Each band with a number of its own: two of one width rarely pull alike."""
-    chains: Section[Chain] = Field(default_factory=dict)
-    pivots: Section[Pivot] = Field(default_factory=dict)
+    chains: Annotated[Section[Chain], Compared("room")] = Field(default_factory=dict)
+    pivots: Annotated[Section[Pivot], Compared("room")] = Field(default_factory=dict)
     """Joints for the end of a bar."""
-    kit: dict[Id, Kit] = Field(default_factory=dict, max_length=200)
+    kit: Annotated[dict[Id, Kit], Compared("room")] = Field(default_factory=dict, max_length=200)
     """Everything else: benches, boxes, mats, rigs."""
-    emergency: Emergency
+    emergency: Annotated[Emergency, Compared("room")]
     """What stands on the emergency panel."""
 
     def names(self) -> dict[str, str]:

@@ -5,6 +5,11 @@ from typing import Annotated
 from pydantic import BaseModel, ConfigDict, StringConstraints
 from pydantic_core import PydanticCustomError
 
+from strength_handbook.model.marks import NotProse
+
+LONGEST_QUOTED = 60
+"""Characters of a text that a message repeats."""
+
 
 def kebab(name: str) -> str:
     """The key a coach writes for a field: ``hook_spacing`` is written ``hook-spacing``."""
@@ -15,7 +20,8 @@ class Shape(BaseModel):
     """Frozen, kebab-case keys, no unknown keys.
 
     Numbers are accepted where text is expected (``name: 500``), and ``yes``/``no`` where a
-    true/false is expected, since YAML 1.2 leaves both as the coach typed them.
+    true/false is expected, since YAML 1.2 leaves both as the coach typed them. What a field's
+    docstring says is in `field_words`.
     """
 
     model_config = ConfigDict(
@@ -24,7 +30,6 @@ class Shape(BaseModel):
         alias_generator=kebab,
         coerce_numbers_to_str=True,
         str_strip_whitespace=True,
-        use_attribute_docstrings=True,
         allow_inf_nan=False,
         validate_default=False,
     )
@@ -37,6 +42,16 @@ def refuse(slug: str, text: str) -> PydanticCustomError:
     'no {braces}'
     """
     return PydanticCustomError(slug, "{text}", {"text": text})
+
+
+def quoted(text: str, limit: int = LONGEST_QUOTED) -> str:
+    r"""Text in single quotes, on one line and cut after `limit` characters.
+
+    >>> quoted("reps"), quoted("two\nlines"), quoted("abcdef", limit=3)
+    ("'reps'", "'two lines'", "'abc…'")
+    """
+    line = " ".join(text.split())
+    return f"'{line}'" if len(line) <= limit else f"'{line[:limit]}…'"
 
 
 def shown(value: object, limit: int = 60) -> str:
@@ -55,5 +70,9 @@ def shown(value: object, limit: int = 60) -> str:
     return f"'{text if len(text) <= limit else text[: limit - 1] + '…'}'"
 
 
-Id = Annotated[str, StringConstraints(pattern=r"^[a-z0-9]+(-[a-z0-9]+)*$", max_length=60)]
+Id = Annotated[
+    str,
+    StringConstraints(pattern=r"^[a-z0-9]+(-[a-z0-9]+)*$", max_length=60),
+    NotProse("a reference: small letters, digits and hyphens only"),
+]
 """A short name for references: small letters, digits and hyphens."""

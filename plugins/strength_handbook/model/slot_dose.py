@@ -2,7 +2,7 @@
 
 from strength_handbook.model.dose import Dose, DosePart, IncompleteDoseError, complete, lighter
 from strength_handbook.model.exercise import Exercise
-from strength_handbook.model.program import Slot
+from strength_handbook.model.session import Slot
 
 DELOAD_SETS = 60.0
 DELOAD_LOAD = 100.0

@@ -2,7 +2,7 @@
 
 import re
 from datetime import date, timedelta
-from typing import Annotated, Any
+from typing import Annotated, Any, Literal, get_args
 
 from pydantic import AfterValidator, BeforeValidator, Field, WithJsonSchema
 
@@ -10,6 +10,11 @@ from strength_handbook.model.shape import refuse, shown
 
 FIRST_YEAR, LAST_YEAR = 2000, 2100
 MOST_WEEKS = 60
+
+Weekday = Literal["monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"]
+
+WEEKDAYS: tuple[str, ...] = get_args(Weekday)
+"""The days in order, as a coach writes them."""
 
 
 def _read_date(value: Any) -> date:

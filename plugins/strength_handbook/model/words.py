@@ -117,7 +117,8 @@ CAUTIONS: dict[Hazard, str] = {
         "have a rail or wall within reach at first."
     ),
     Hazard.PLATE_HELD: (
-        "Hold the plate with both hands against the body, never over the face or behind the neck."
+        "Hold the plate with both hands. Where no step says how far out, it stays against the "
+        "body. Never hold it over the face or behind the neck."
     ),
     Hazard.PLATE_ON_BACK: (
         "A partner lays the plate on the shoulder blades and takes it off. Agree on the word "
@@ -191,3 +192,47 @@ CAUTIONS: dict[Hazard, str] = {
 }
 """One caution for every hazard; general information that defers to the staff, the maker's manual
 and the member's clinician. Common practice, no source, unless the safety page says otherwise."""
+
+ON_TOP_STEPS: dict[Hazard, str] = {
+    Hazard.BAND: (
+        "Bands: plates and collars first, then one band on each side, from pegs that are rated for "
+        "them, alike left and right. Take both off before the first plate."
+    ),
+    Hazard.CHAIN: (
+        "Chains: plates and collars first, then the same link on both sides, so that some of each "
+        "stays on the floor at the bottom. Take them off before the first plate."
+    ),
+}
+"""What a week with bands or chains adds to the set-up. Common practice, no source."""
+
+HAZARD_NAMES: dict[Hazard, str] = {
+    Hazard.OVERHEAD: "weight overhead",
+    Hazard.SUPINE_BAR: "a bar above you",
+    Hazard.SUPINE: "lying on the back",
+    Hazard.BAR_ON_BACK: "a bar on the back",
+    Hazard.RACK: "a bar that can tip in its rack",
+    Hazard.DUMBBELLS_OVER_BODY: "weights above the body",
+    Hazard.BAND: "stretched bands",
+    Hazard.CHAIN: "hanging chains",
+    Hazard.BELT: "weight on a belt",
+    Hazard.PACK: "a loaded pack",
+    Hazard.PLATE_HELD: "a plate in the hands",
+    Hazard.PLATE_ON_BACK: "a plate on the back",
+    Hazard.PIVOT: "a bar that swings",
+    Hazard.BOX: "a box that can slip",
+    Hazard.HEAVY_ECCENTRIC: "soreness for days",
+    Hazard.LONG_HOLD: "long holds and blood pressure",
+    Hazard.BREATH_HOLD: "held breath",
+    Hazard.PARTNER_CONTACT: "a partner's force",
+    Hazard.CABLE: "a cable stack",
+    Hazard.MACHINE: "moving parts",
+    Hazard.CARRY: "weight above the toes",
+    Hazard.HEAVY_PULL: "a rounding back",
+    Hazard.IMPACT: "hard landings",
+    Hazard.INVERSION: "head below the heart",
+    Hazard.HANGING: "a drop from the bar",
+    Hazard.SLED: "a moving sled",
+    Hazard.PUSH_ON_PINS: "pushing against steel",
+    Hazard.SWING: "a bell that flies",
+}
+"""Every hazard in a few words, for the line under a dose; the caution stands with the exercise."""

@@ -4,19 +4,22 @@ import json
 
 from markupsafe import Markup
 
-from strength_handbook.model.loading import OnBar
 from strength_handbook.pages.phone_html import lists_of
 from strength_handbook.pages.render import safe
+from strength_handbook.phone.recipes import Recipe, has_load, list_recipe
 from strength_handbook.plan.apart import stacks_to_hold
-from strength_handbook.plan.phone import Recipe, has_load, list_recipe
+from strength_handbook.plan.minutes import work_seconds
+from strength_handbook.plan.one_bar import can_share
 from strength_handbook.plan.worked import Worked, WorkedSession, WorkedSlot
 
 
 def bar_attributes(worked: Worked, slot: WorkedSlot) -> Markup:
-    """How many sets are done on a bar that can be shared; empty for everything else."""
+    """Sets on a bar that can be shared, seconds of one and of an interval; empty for all else."""
     if _shared(worked, slot) is None:
         return safe("")
-    return safe(f' data-sets="{slot.dose.sets.high}"')
+    every = "" if slot.dose.every is None else f' data-every="{slot.dose.every:g}"'
+    work = work_seconds(worked.book, slot.dose)
+    return safe(f' data-sets="{slot.dose.sets.high}" data-work="{work:g}"{every}')
 
 
 def has_shared_bar(worked: Worked, session: WorkedSession) -> bool:
@@ -26,7 +29,7 @@ def has_shared_bar(worked: Worked, session: WorkedSession) -> bool:
 
 def _shared(worked: Worked, slot: WorkedSlot) -> Recipe | None:
     """The recipe of a load on a bar that differs from lifter to lifter; else None."""
-    if not isinstance(slot.exercise.load, OnBar) or slot.exercise.load.hands is not None:
+    if not can_share(slot):
         return None
     recipe = list_recipe(worked, lists_of(worked), slot)
     return recipe if recipe and has_load(recipe) and "f" not in recipe else None
@@ -44,5 +47,5 @@ def apart_drawer(worked: Worked, slot: WorkedSlot) -> Markup:
     held = json.dumps(stacks, separators=(",", ":"))
     return safe(
         f'<details class="sh-heavy" data-sh-apart="{held}" data-first="{first}" hidden>'
-        "<summary>Taking my load apart</summary></details>"
+        "<summary>Unloading my bar, step by step</summary></details>"
     )

@@ -3,36 +3,42 @@
 from collections.abc import Iterator
 
 from strength_handbook.model.house_rules import RULES
-from strength_handbook.pages.dose_changes import dose_clauses, instead, lifter_clauses, value
-from strength_handbook.plan.change import Change, Kind, Pair
-from strength_handbook.plan.earlier import number
+from strength_handbook.pages.dose_changes import (
+    dose_clauses,
+    instead,
+    instead_mass,
+    lifter_clauses,
+    value,
+)
+from strength_handbook.record.change import BESIDES, BeforeAfter, Change, ChangeKind
+from strength_handbook.record.earlier import number
 from strength_handbook.review.finding import At
 
-HEADINGS: dict[Kind, str] = {
-    Kind.LOAD: "Loads",
-    Kind.DOSE: "Doses",
-    Kind.WEEK_GONE: "Weeks",
-    Kind.WEEK_NEW: "Weeks",
-    Kind.WEEK: "Weeks",
-    Kind.SESSION_GONE: "Sessions",
-    Kind.SESSION_NEW: "Sessions",
-    Kind.SESSION: "Sessions",
-    Kind.EXERCISE_GONE: "Exercises",
-    Kind.EXERCISE_NEW: "Exercises",
-    Kind.EXERCISE_SWAPPED: "Exercises",
-    Kind.EXERCISE_MOVED: "Exercises",
-    Kind.ROOM: "Room",
-    Kind.PROGRAM: "Program",
-    Kind.RULE: "House rules",
-    Kind.LIFTER: "Example lifters",
-    Kind.NOTICE: "What is said before the start",
-    Kind.SAFETY: "Safety texts",
-    Kind.TEXT: "Other texts",
-    Kind.DOORS: "Doors",
-    Kind.METHOD: "Sets on the way up, steps and next loads",
-    Kind.VARIANT: "Variants of a session",
-    Kind.MINUTES: "Minutes",
-    Kind.VOLUME: "Volume",
+HEADINGS: dict[ChangeKind, str] = {
+    ChangeKind.LOAD: "Loads",
+    ChangeKind.DOSE: "Doses",
+    ChangeKind.WEEK_GONE: "Weeks",
+    ChangeKind.WEEK_NEW: "Weeks",
+    ChangeKind.WEEK: "Weeks",
+    ChangeKind.SESSION_GONE: "Sessions",
+    ChangeKind.SESSION_NEW: "Sessions",
+    ChangeKind.SESSION: "Sessions",
+    ChangeKind.EXERCISE_GONE: "Exercises",
+    ChangeKind.EXERCISE_NEW: "Exercises",
+    ChangeKind.EXERCISE_SWAPPED: "Exercises",
+    ChangeKind.EXERCISE_MOVED: "Exercises",
+    ChangeKind.ROOM: "Room",
+    ChangeKind.PROGRAM: "Program",
+    ChangeKind.RULE: "House rules",
+    ChangeKind.LIFTER: "Example lifters",
+    ChangeKind.NOTICE: "What is said before the start",
+    ChangeKind.SAFETY: "Safety texts",
+    ChangeKind.TEXT: "Other texts",
+    ChangeKind.DOORS: "Doors",
+    ChangeKind.METHOD: "Sets on the way up, steps and next loads",
+    ChangeKind.VARIANT: "Variants of a session",
+    ChangeKind.MINUTES: "Minutes",
+    ChangeKind.VOLUME: "Volume",
 }
 """Under what a kind of change stands in the full list."""
 
@@ -60,11 +66,11 @@ _SUMS = {
 
 def where(change: Change) -> str:
     """What a change is about, in the words of the findings."""
-    if change.kind is Kind.RULE:
+    if change.kind is ChangeKind.RULE:
         return "house rules"
-    if change.kind is Kind.LIFTER:
+    if change.kind is ChangeKind.LIFTER:
         return "example lifters"
-    if change.kind is Kind.ROOM:
+    if change.kind is ChangeKind.ROOM:
         return f"room {change.name}"
     parts = [part for part in (change.session, change.order, change.exercise) if part]
     if change.exercise and not change.session:
@@ -73,36 +79,41 @@ def where(change: Change) -> str:
     return At(" ".join(parts) or ("" if change.weeks else "program"), change.weeks).text
 
 
-def said(change: Change) -> str:
-    """What is different, in one line without a full stop."""
+def said(change: Change, units: str = "kg") -> str:
+    """What is different, in one line without a full stop.
+
+    Args:
+        change: one difference.
+        units: of the room, ``kg`` or ``lb``.
+    """
     match change.kind:
-        case Kind.WEEK_GONE | Kind.SESSION_GONE | Kind.EXERCISE_GONE:
+        case ChangeKind.WEEK_GONE | ChangeKind.SESSION_GONE | ChangeKind.EXERCISE_GONE:
             return "taken out"
-        case Kind.WEEK_NEW | Kind.SESSION_NEW | Kind.EXERCISE_NEW:
+        case ChangeKind.WEEK_NEW | ChangeKind.SESSION_NEW | ChangeKind.EXERCISE_NEW:
             return "new"
-        case Kind.EXERCISE_SWAPPED | Kind.EXERCISE_MOVED:
+        case ChangeKind.EXERCISE_SWAPPED | ChangeKind.EXERCISE_MOVED:
             (pair,) = change.pairs
             return f"{value(pair.after)} instead of {value(pair.before)}"
-        case Kind.DOSE:
+        case ChangeKind.DOSE:
             return ", ".join(dose_clauses(change))
-        case Kind.LOAD:
-            return "; ".join(_load(change))
-        case Kind.METHOD:
+        case ChangeKind.LOAD:
+            return "; ".join(_load(change, units))
+        case ChangeKind.METHOD:
             return f"{', '.join(_names(change))}: other numbers"
-        case Kind.VOLUME:
-            return ", ".join(_volume(change))
-        case Kind.ROOM if change.name.endswith("plates"):
+        case ChangeKind.VOLUME:
+            return ", ".join(_volume(change, units))
+        case ChangeKind.ROOM if change.name.endswith("plates"):
             return ", ".join(map(_plates, change.pairs))
-        case Kind.DOORS:
+        case ChangeKind.DOORS:
             return ", ".join(dict.fromkeys(_doors(change)))
         case _:
-            return ", ".join(_pair(change.kind, pair) for pair in change.pairs)
+            return ", ".join(_pair(change.kind, pair, units) for pair in change.pairs)
 
 
-def _load(change: Change) -> list[str]:
+def _load(change: Change, units: str) -> list[str]:
     asked = change.pair("load")
     first = [f"{value(asked.after)} instead of {value(asked.before)}"] if asked else []
-    return [*first, *lifter_clauses(change)]
+    return [*first, *lifter_clauses(change, units)]
 
 
 def _names(change: Change) -> list[str]:
@@ -111,31 +122,35 @@ def _names(change: Change) -> list[str]:
     )
 
 
-def _pair(kind: Kind, pair: Pair) -> str:
+def _pair(kind: ChangeKind, pair: BeforeAfter, units: str) -> str:
+    lifter, _, field = pair.key.rpartition(BESIDES)
+    if field != pair.key:
+        name = "loading" if field == "load" else field.replace("-", " ")
+        return f"{lifter.replace('.', ' ')}{name}: changed"
     match kind:
-        case Kind.NOTICE:
+        case ChangeKind.NOTICE:
             return f"{_NOTICES.get(pair.key, pair.key)}: other words"
-        case Kind.SAFETY | Kind.TEXT if pair.key not in ("hazards", "name"):
+        case ChangeKind.SAFETY | ChangeKind.TEXT if pair.key not in ("hazards", "name"):
             return f"{_SAFETY.get(pair.key, pair.key)}: other words"
-        case Kind.SESSION if pair.key == "words":
+        case ChangeKind.SESSION if pair.key == "words":
             return "purpose, warm-up or what to cut: other words"
-        case Kind.VARIANT:
+        case ChangeKind.VARIANT:
             return _variant(pair)
-        case Kind.RULE:
+        case ChangeKind.RULE:
             unit = RULES[pair.key].unit if pair.key in RULES else ""
             return instead(pair.key, pair, f" {unit}" if unit else "")
-        case Kind.LIFTER if "." not in pair.key:
+        case ChangeKind.LIFTER if "." not in pair.key:
             return f"{pair.key} {'taken out' if pair.after is None else 'new'}"
-        case Kind.LIFTER:
+        case ChangeKind.LIFTER:
             name = pair.key.replace(".", " ").replace("bodyweight_kg", "body weight")
-            return instead(name, pair, " kg")
-        case Kind.MINUTES:
+            return instead_mass(name, pair, units)
+        case ChangeKind.MINUTES:
             return instead("minutes", pair)
-        case Kind.ROOM:
-            return _room(pair)
-        case Kind.PROGRAM:
+        case ChangeKind.ROOM:
+            return _room(pair, units)
+        case ChangeKind.PROGRAM:
             return _program(pair)
-        case Kind.SESSION if pair.key == "id":
+        case ChangeKind.SESSION if pair.key == "id":
             return f"called '{pair.after}' instead of '{pair.before}'"
         case _:
             return instead(pair.key.replace("_", " "), pair)
@@ -149,7 +164,7 @@ def _doors(change: Change) -> Iterator[str]:
             yield _door(pair)
 
 
-def _door(pair: Pair) -> str:
+def _door(pair: BeforeAfter) -> str:
     door, dot, key = pair.key.partition(".")
     if dot and key in ("exercise", "share_percent"):
         word = "load" if key == "share_percent" else "leads to"
@@ -160,7 +175,7 @@ def _door(pair: Pair) -> str:
     return f"{door}: another dose" if dot else f"{door}: other words"
 
 
-def _variant(pair: Pair) -> str:
+def _variant(pair: BeforeAfter) -> str:
     when, dot, key = pair.key.rpartition(".")
     if not dot or pair.key in (pair.before, pair.after):
         return f"'{pair.key}' {'taken out' if pair.after is None else 'new'}"
@@ -169,22 +184,24 @@ def _variant(pair: Pair) -> str:
     return instead(f"'{when}' {key.replace('_', ' ')}", pair)
 
 
-def _room(pair: Pair) -> str:
+def _room(pair: BeforeAfter, units: str) -> str:
     """A field of a thing, or a size of plates."""
     if not pair.key or (pair.key in ("words", "pulls")):
         gone, new = pair.after is None, pair.before is None
         return "taken out" if gone else "new" if new else f"other {pair.key}"
+    if pair.key.endswith("_kg"):
+        return instead_mass(pair.key.removesuffix("_kg").replace("_", " "), pair, units)
     return instead(pair.key.replace("_", " "), pair)
 
 
-def _plates(pair: Pair) -> str:
+def _plates(pair: BeforeAfter) -> str:
     """One size of plates: how many pairs there are of it."""
     if pair.before is None or pair.after is None:
         return f"{pair.key} {'new' if pair.before is None else 'taken out'}".strip()
     return f"{pair.key}: {value(pair.after)} pairs instead of {value(pair.before)}"
 
 
-def _program(pair: Pair) -> str:
+def _program(pair: BeforeAfter) -> str:
     part, dot, key = pair.key.partition(".")
     if not dot:
         return instead(part.replace("_", " "), pair)
@@ -195,18 +212,19 @@ def _program(pair: Pair) -> str:
     return f"test of '{key}': {instead('', pair)}"
 
 
-def _volume(change: Change) -> Iterator[str]:
-    """The sums; kilograms moved as one share for all example lifters."""
+def _volume(change: Change, units: str) -> Iterator[str]:
+    """The sums; kilograms or pounds moved as one share for all example lifters."""
+    moved = "pounds moved" if units == "lb" else "kilograms moved"
     yield from (_sum(pair) for pair in change.pairs if not pair.key.startswith("tonnage_kg."))
     tonnage = [pair for pair in change.pairs if pair.key.startswith("tonnage_kg.")]
     shares = [share for pair in tonnage if (share := _share(pair)) is not None]
     if shares:
-        yield f"kilograms moved: {_more_or_less(min(shares), max(shares))}"
+        yield f"{moved}: {_more_or_less(min(shares), max(shares))}"
     elif tonnage:
-        yield "kilograms moved: other sums"
+        yield f"{moved}: other sums"
 
 
-def _share(pair: Pair) -> float | None:
+def _share(pair: BeforeAfter) -> float | None:
     """Percent more than before; None where one of them is no number, or nothing."""
     then, now = number(pair.before), number(pair.after)
     return 100 * (now / then - 1) if then and now is not None else None
@@ -231,7 +249,7 @@ def _more_or_less(least: float, most: float) -> str:
     return f"{' to '.join(map(str, ends))} % {'more' if high > 0 else 'less'}"
 
 
-def _sum(pair: Pair) -> str:
+def _sum(pair: BeforeAfter) -> str:
     group, dot, name = pair.key.partition(".")
     if group == "hard_sets" and dot:
         return instead(f"hard sets {name}", pair)

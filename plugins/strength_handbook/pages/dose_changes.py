@@ -1,22 +1,22 @@
 """What is different in a dose or a load, in words that members and coaches both read."""
 
 import re
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Sequence
 from typing import Any
 
-from strength_handbook.pages.numbers import MINUS
-from strength_handbook.plan.change import Change, Pair
-from strength_handbook.plan.earlier import number
+from strength_handbook.dose.key import Amount, Because
+from strength_handbook.dose.table import KEYS
+from strength_handbook.model.printed import MINUS
+from strength_handbook.model.quantities import in_unit
+from strength_handbook.record.change import BESIDES, BeforeAfter, Change
+from strength_handbook.record.earlier import number
 from strength_handbook.review.words import clock
 
 _NUMBER = re.compile(r"\d+(?:\.\d+)?")
-_COUNTED: Mapping[str, tuple[str, str]] = {
-    "sets": ("set", "sets"),
-    "reps": ("repetition", "repetitions"),
-    "rir": ("repetition left", "repetitions left"),
+_TOLD = {
+    datum.key: datum.told for key in KEYS if not isinstance(key.data, Because) for datum in key.data
 }
-_UNITS = {"distance_m": "m"}
-_TIMES = {"hold_s": "holds of", "time_s": "sets of", "rest_s": "rest", "every_s": "a set every"}
+"""How a change is told of each key that is published of a dose."""
 
 
 def dose_clauses(change: Change) -> list[str]:
@@ -28,30 +28,14 @@ def dose_clauses(change: Change) -> list[str]:
     return found or ["new details, such as a pause, a position or a setting"]
 
 
-def _clause(change: Change, pair: Pair) -> str:
+def _clause(change: Change, pair: BeforeAfter) -> str:
     key, then, now = pair.key, pair.before, pair.after
-    if key in ("reps", "reps_low"):
-        return _reps(change, pair)
-    if key == "sets_low":
-        # Where the most sets are different too, the clause about them is enough.
-        return "" if change.pair("sets") else f"at least {value(now)} sets instead of {value(then)}"
-    if key in _COUNTED:
-        one, several = _COUNTED[key]
-        amounts = _quantity(now, one, several), _quantity(then, one, several)
-        return _instead(*amounts, f"no {several}", short=value(then))
-    if key in _TIMES:
-        word = _TIMES[key]
-        return _instead(_time(now, word), _time(then, word), f"no more {word}", short=_time(then))
-    if key in _UNITS:
-        unit = _UNITS[key]
-        return _instead(_unit(now, unit), _unit(then, unit), "no distance", short=_unit(then, unit))
-    if key == "each_side":
-        return "now on each side" if now else "no longer on each side"
-    if key == "tempo":
-        now_word = f"tempo {now}" if now else ""
-        return _instead(now_word, f"tempo {then}" if then else "", "no tempo", short=str(then))
+    if told := _TOLD.get(key):
+        return _told(change, pair, told)
     if key == "said":
         return ""
+    if key.startswith(BESIDES):
+        return f"{key.removeprefix(BESIDES).replace('-', ' ')}: changed"
     if key == "base":
         return f"percentages of {value(now)} instead of {value(then)}"
     if key == "method":
@@ -59,7 +43,31 @@ def _clause(change: Change, pair: Pair) -> str:
     return f"{key.replace('_', ' ')} {value(now)} instead of {value(then)}"
 
 
-def _reps(change: Change, pair: Pair) -> str:
+def _told(change: Change, pair: BeforeAfter, told: Amount) -> str:
+    then, now, one, several = pair.before, pair.after, told.one, told.several
+    match told.kind:
+        case "range":
+            return _reps(change, pair)
+        case "low end":
+            # Where the most are different too, the clause about them is enough.
+            most = change.pair(pair.key.removesuffix("_low"))
+            return "" if most else f"at least {value(now)} {several} instead of {value(then)}"
+        case "count":
+            amounts = _quantity(now, one, several), _quantity(then, one, several)
+            return _instead(*amounts, f"no {several}", short=value(then))
+        case "time":
+            return _instead(_time(now, one), _time(then, one), f"no more {one}", short=_time(then))
+        case "length":
+            amounts = _unit(now, several), _unit(then, several)
+            return _instead(*amounts, f"no {one}", short=_unit(then, several))
+        case "yes":
+            return f"now {one}" if now else f"no longer {one}"
+        case "text":
+            amounts = f"{one} {now}" if now else "", f"{one} {then}" if then else ""
+            return _instead(*amounts, f"no {one}", short=str(then))
+
+
+def _reps(change: Change, pair: BeforeAfter) -> str:
     """Repetitions, or a range of them; both ends are one clause."""
     high, low = change.pair("reps"), change.pair("reps_low")
     if high is None:  # only the lower end is different
@@ -119,7 +127,7 @@ def direction(change: Change) -> int:
     return signs.pop() if len(signs) == 1 else 0
 
 
-def _asked_direction(pair: Pair) -> int:
+def _asked_direction(pair: BeforeAfter) -> int:
     """By the one number in two loads that are written in the same way."""
     if not isinstance(pair.before, str) or not isinstance(pair.after, str):
         return 0
@@ -137,9 +145,14 @@ def _sign(amount: float) -> int:
     return (amount > 0) - (amount < 0)
 
 
-def lifter_clauses(change: Change) -> Iterator[str]:
-    """What a load comes to for each example lifter: ``P1 105 kg instead of 107.5 kg``."""
-    by_lifter: dict[str, list[Pair]] = {}
+def lifter_clauses(change: Change, units: str) -> Iterator[str]:
+    """What a load comes to for each example lifter: ``P1 105 kg instead of 107.5 kg``.
+
+    Args:
+        change: of a load.
+        units: of the room, ``kg`` or ``lb``.
+    """
+    by_lifter: dict[str, list[BeforeAfter]] = {}
     for pair in change.pairs:
         lifter, dot, _ = pair.key.partition(".")
         if dot:
@@ -148,13 +161,13 @@ def lifter_clauses(change: Change) -> Iterator[str]:
         # Plates and percentages follow from the load.
         shown = [pair for pair in pairs if pair.key.endswith(".load_kg")] or pairs
         if len({pair.key for pair in shown}) < len(shown):  # of several weeks
-            yield f"{lifter} {_several(shown)}"
+            yield f"{lifter} {_several(shown, units)}"
             continue
-        words = ", ".join(_lifter_value(pair) for pair in shown)
+        words = ", ".join(_lifter_value(pair, units) for pair in shown)
         yield f"{lifter} {words}"
 
 
-def _several(pairs: Sequence[Pair]) -> str:
+def _several(pairs: Sequence[BeforeAfter], units: str) -> str:
     """Loads of several weeks as what they differ by."""
     both = [(number(pair.before), number(pair.after)) for pair in pairs
             if pair.key.endswith(".load_kg")]  # fmt: skip
@@ -163,22 +176,47 @@ def _several(pairs: Sequence[Pair]) -> str:
         return "other loads"
     least, most = min(steps), max(steps)
     if least < 0 < most:
-        return f"from {-least:g} kg lighter to {most:g} kg heavier"
+        return f"from {_mass(-least, units)} lighter to {_mass(most, units)} heavier"
     ends = sorted({abs(least), abs(most)} - {0.0})
-    return f"{' to '.join(f'{one:g}' for one in ends)} kg {'heavier' if most > 0 else 'lighter'}"
+    numbers = " to ".join(str(_in_units(one, units)) for one in ends)
+    return f"{numbers} {units} {'heavier' if most > 0 else 'lighter'}"
 
 
-def _lifter_value(pair: Pair) -> str:
+def _lifter_value(pair: BeforeAfter, units: str) -> str:
     key = pair.key.partition(".")[2]
-    name, unit = (key.removesuffix("_kg"), " kg") if key.endswith("_kg") else (key, "")
+    name = key.removesuffix("_kg")
     label = "" if name == "load" else name.replace("_", " ")
-    return instead(label, pair, unit)
+    return instead_mass(label, pair, units) if key.endswith("_kg") else instead(label, pair)
 
 
-def instead(label: str, pair: Pair, unit: str = "") -> str:
+def instead_mass(label: str, pair: BeforeAfter, units: str) -> str:
+    """Masses, which the data have in kilograms, as the room has them.
+
+    >>> plates = BeforeAfter("P1.plates_per_side_kg", [20.412, 4.536], [20.412])
+    >>> instead_mass("plates", plates, "lb")
+    'plates 45 lb instead of 45 · 10 lb'
+    """
+    here = BeforeAfter(pair.key, _in_units(pair.before, units), _in_units(pair.after, units))
+    return instead(label, here, f" {units}")
+
+
+def _mass(kilograms: float, units: str) -> str:
+    return f"{_in_units(kilograms, units)} {units}"
+
+
+def _in_units(kilograms: Any, units: str) -> Any:
+    """A number, or several, in the room's units; whatever else an earlier file holds stays."""
+    if isinstance(kilograms, list):
+        return [_in_units(one, units) for one in kilograms]
+    amount = number(kilograms)
+    grams = None if amount is None else number(amount * 1000)
+    return kilograms if grams is None else in_unit(round(grams), units)
+
+
+def instead(label: str, pair: BeforeAfter, unit: str = "") -> str:
     """Now instead of then.
 
-    >>> instead("rest-heavy", Pair("rest-heavy", 180, 150), " s")
+    >>> instead("rest-heavy", BeforeAfter("rest-heavy", 180, 150), " s")
     'rest-heavy 150 s instead of 180 s'
     """
     now, then = (

@@ -10,6 +10,8 @@ FILTERS = (
     ("overhead", "Nothing overhead"),
     ("breath", "No breath-hold"),
     ("jump", "No jumping"),
+    ("supine", "Not lying on my back"),
+    ("hanging", "Not hanging"),
     ("kit", "No weights, no machine"),
 )
 """Short name and words of each."""
@@ -23,6 +25,8 @@ def left_out_by(room: Room, exercise: Exercise) -> str:
         "overhead": Hazard.OVERHEAD in hazards or exercise.pattern is Pattern.VERTICAL_PUSH,
         "breath": Hazard.BREATH_HOLD in hazards,
         "jump": exercise.pattern is Pattern.JUMP or Hazard.IMPACT in hazards,
+        "supine": bool({Hazard.SUPINE, Hazard.SUPINE_BAR} & hazards),
+        "hanging": Hazard.HANGING in hazards,
         "kit": not _needs_nothing_heavy(room, exercise),
     }
     return " ".join(name for name, _ in FILTERS if left_out[name])

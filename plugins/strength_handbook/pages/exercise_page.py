@@ -3,7 +3,10 @@
 from collections.abc import Mapping
 from typing import Any
 
-from strength_handbook.model.exercise import IF_IT_STAYS, Door, Exercise
+from strength_handbook.dose.printing import in_words, notation, partial_notation
+from strength_handbook.figures.sheet import figure_svg
+from strength_handbook.model.doors import HURTS
+from strength_handbook.model.exercise import IF_IT_STAYS, Exercise
 from strength_handbook.model.loading import (
     BodyWeightLift,
     ByEffort,
@@ -12,14 +15,13 @@ from strength_handbook.model.loading import (
     OnCarrier,
     OnMachine,
 )
+from strength_handbook.model.printed import mass, percent
 from strength_handbook.pages.bar_html import apart_drawer
-from strength_handbook.pages.cards_page import card_codes
-from strength_handbook.pages.dose_text import in_words, notation, partial_notation
-from strength_handbook.pages.instead_html import door_weeks
+from strength_handbook.pages.cards.page import card_codes
+from strength_handbook.pages.instead_html import door_weeks, less_than_written
 from strength_handbook.pages.load_html import table_html
 from strength_handbook.pages.lookup import example_lines, slot_lookup
 from strength_handbook.pages.method_html import method_html
-from strength_handbook.pages.numbers import mass, percent
 from strength_handbook.pages.page import Heading, Page, link, url_of
 from strength_handbook.pages.phone_html import dose_data
 from strength_handbook.pages.render import render, safe
@@ -27,35 +29,28 @@ from strength_handbook.pages.resistance_html import resistance_html
 from strength_handbook.pages.session_page import exercise_link, session_uri, use_anchor
 from strength_handbook.pages.variable_html import unloading_line
 from strength_handbook.pages.working_html import working_html
-from strength_handbook.plan.scales import Scale
+from strength_handbook.plan.doors import NAMES, STOP
+from strength_handbook.plan.scale import Scale
 from strength_handbook.plan.tables import Table, exercise_table
 from strength_handbook.plan.worked import Use, Worked
-from strength_handbook.plan.working import reps_text, rounding_rule
-from strength_handbook.plan.working_tables import table_working
-from strength_handbook.plan.working_volume import slot_working
+from strength_handbook.workings.tables import table_working
+from strength_handbook.workings.volume import slot_working
+from strength_handbook.workings.working import reps_text, rough_text, rounding_rule
 
 HEADINGS = (
     ("today", "In the program"),
-    ("by-body-weight", "Loads by body weight"),
+    ("by-body-weight", "{loads}"),
     ("set-up", "Set up"),
     ("cues", "Cues"),
     ("stop", "Stop"),
+    ("cautions", "Cautions"),
     ("help", "Spotting, alone, breathing"),
     ("instead", "Instead"),
     ("faults", "Faults and fixes"),
-    ("cautions", "Cautions"),
     ("why", "Why, and what works"),
 )
 SET_UP = ("rack hole", "safety hole", "bench notch", "seat", "box", "peg", "stance")
 """What a member may want to find again next time; kept on the phone under these words."""
-_DOORS = ("easier", "harder", "hurts", "taken", "no_partner")
-_DOOR_NAMES = {
-    "easier": "Easier",
-    "harder": "Harder",
-    "hurts": "It hurts",
-    "taken": "It's taken",
-    "no_partner": "No partner",
-}
 
 
 def exercise_page(worked: Worked, key: str) -> Page:
@@ -67,10 +62,13 @@ def exercise_page(worked: Worked, key: str) -> Page:
     uses = worked.uses.get(key, ())
     names = worked.book.room.names()
     table = exercise_table(exercise.load, worked.scales[key], units)
+    loads = "Loads" if table is None else "Loads by body weight"
     html = render(
         "exercise.html",
         {
+            "loads_title": loads,
             "x": exercise,
+            "figure": safe(figure_svg(exercise.figure, exercise.name)) if exercise.figure else "",
             "key": key,
             "set_up_fields": SET_UP,
             "stays": IF_IT_STAYS,
@@ -83,7 +81,7 @@ def exercise_page(worked: Worked, key: str) -> Page:
             ),
             "resistance": safe(resistance_html(worked, key)),
             "stations": [names[key] for key in (*exercise.stations, *exercise.uses)],
-            "doors": _doors(worked, exercise, url, door_weeks(worked, uses)),
+            "doors": _doors(worked, exercise, url, uses),
             "cautions": exercise.all_cautions(),
             "safety": link(url, "safety/"),
             "list": link(url, "exercises/"),
@@ -99,7 +97,7 @@ def exercise_page(worked: Worked, key: str) -> Page:
         uri,
         exercise.name,
         html,
-        tuple(Heading(2, anchor, title) for anchor, title in HEADINGS),
+        tuple(Heading(2, anchor, title.format(loads=loads)) for anchor, title in HEADINGS),
         description=f"{exercise.name}: {exercise.why}",
         tags=tuple(tags),
         parent="exercises/index.md",
@@ -131,6 +129,7 @@ def _use(worked: Worked, use: Use, url: str) -> dict[str, Any]:
         "by_body": safe(found.by_body),
         "examples": [(name, safe(line)) for name, line in example_lines(use.slot, book)],
         "band": use.slot.reps_possible and reps_text(use.slot.reps_possible),
+        "rough": rough_text(use.slot.reps_possible),
         "working": safe(working_html(slot_working(book, use.slot), url)),
         "unloading": safe(unloading_line(use.slot, book.room)),
     }
@@ -173,7 +172,10 @@ def _table_note(exercise: Exercise, scale: Scale | None) -> list[str]:
         if load.share is not None:
             notes.append(f"{percent(load.share)} of body weight moves ({load.share_source}).")
     elif isinstance(load, OnMachine):
-        notes.append("This machine has its own units. They are no kilograms and fit no other.")
+        notes.append(
+            "This machine has its own units. They are not kilograms, and other machines count "
+            "differently."
+        )
     if load.start is not None and not getattr(load, "body_mass_shares", None):
         start = load.start
         shares = ", ".join(f"{name} {percent(share)}" for name, share in start.shares.items())
@@ -189,22 +191,33 @@ def _table_note(exercise: Exercise, scale: Scale | None) -> list[str]:
 
 
 def _doors(
-    worked: Worked, exercise: Exercise, url: str, weeks: Mapping[str, list[tuple[str, str, str]]]
+    worked: Worked, exercise: Exercise, url: str, uses: tuple[Use, ...]
 ) -> list[Mapping[str, Any]]:
     rows: list[Mapping[str, Any]] = []
-    for name in _DOORS:
-        door: Door = getattr(exercise.doors, name)
+    weeks, less = door_weeks(worked, uses), less_than_written(worked, uses)
+    stop = exercise.doors.hurts.stop
+    for name, door in exercise.doors.each():
+        if stop is not None and name.startswith(HURTS):
+            nothing: dict[str, Any] = {
+                "target": "",
+                "link": "",
+                "load": None,
+                "dose": "",
+                "weeks": [],
+            }
+            rows.append(nothing | {"name": NAMES[STOP], "how": stop})
+            stop = None
         target = worked.book.exercises[door.to] if door.to else None
         dose = partial_notation(door.dose) if door.dose else ""
         rows.append(
             {
-                "name": _DOOR_NAMES[name],
+                "name": NAMES[name],
                 "how": door.how,
                 "target": target.name if target else "",
                 "link": exercise_link(url, door.to) if door.to else "",
                 "load": door.load,
-                "dose": dose,
-                "weeks": weeks.get(name.replace("_", "-"), []),
+                "dose": less.get(name, dose),
+                "weeks": weeks.get(name, []),
             }
         )
     return rows

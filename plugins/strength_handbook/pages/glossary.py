@@ -38,7 +38,7 @@ GLOSSARY: tuple[tuple[str, str], ...] = (
     ("Deload", "A week of less, so that the body can catch up. Its pages say “easy week”."),
     ("Door", "A prepared way out: easier, harder, it hurts, it's taken, no partner."),
     ("Dose", "What an exercise asks this week: sets, repetitions, load, tempo, rest."),
-    ("Eccentric", "The lowering part of a lift. Slow lowering makes sore the first time."),
+    ("Eccentric", "The lowering part of a lift. Slow lowering makes you sore the first time."),
     ("Hard set", "A set close enough to your limit to count for a muscle."),
     ("Isometric", "A hold: the muscle works and nothing moves."),
     ("1RM, 5RM", "The most you can lift once, or five times, with good form."),

@@ -4,17 +4,19 @@ from collections.abc import Iterable
 from dataclasses import replace
 from typing import Any
 
-from strength_handbook.model.exercise import Exercise
+from strength_handbook.dose.printing import notation
 from strength_handbook.model.loading import OnPivot
-from strength_handbook.pages.dose_text import notation
+from strength_handbook.model.printed import percent
+from strength_handbook.pages.dose_html import dose_html
 from strength_handbook.pages.load_html import load_line
 from strength_handbook.pages.lookup import example_lines
-from strength_handbook.pages.numbers import percent
 from strength_handbook.pages.page import link
 from strength_handbook.pages.phone_html import load_data
 from strength_handbook.pages.render import safe
 from strength_handbook.plan.doors import DoorPlan, doors_of
-from strength_handbook.plan.variants import session_variants
+from strength_handbook.plan.remembered import remembered
+from strength_handbook.plan.tables import exercise_table
+from strength_handbook.plan.variants import WorkedVariant, session_variants
 from strength_handbook.plan.worked import Use, Worked, WorkedProgram, WorkedSession, WorkedSlot
 
 
@@ -35,25 +37,30 @@ def door_rows(
 
 
 def _row(worked: Worked, plan: DoorPlan, url: str, *, examples: bool) -> dict[str, Any]:
+    words = _look_up_words(worked, plan) if plan.look_up else ""
     there = link(url, f"exercises/{plan.to}/") if plan.to else ""
+    loads = _loads(worked, plan) if examples else ""
     return {
+        "key": plan.key,
         "name": plan.name,
         "how": plan.how,
         "target": plan.exercise.name if plan.to else "",
         "link": there,
         # Today's own dose stands right above.
         "dose": _dose(plan) if plan.changed else "",
-        "note": _note(plan),
-        "loads": safe(_loads(worked, plan)) if examples else "",
-        "look_up": link(url, f"exercises/{plan.to}/#by-body-weight") if plan.look_up else "",
-        "look_up_words": _look_up_words(plan.exercise),
+        "note": _note(plan, loads),
+        "loads": safe(loads),
+        "look_up": link(url, f"exercises/{plan.to}/#by-body-weight") if words else "",
+        "look_up_words": words,
     }
 
 
-def _look_up_words(exercise: Exercise) -> str:
-    """What the other exercise's table has to offer."""
-    pivoted = isinstance(exercise.load, OnPivot) and exercise.load.start is None
-    return "Loads in the hands" if pivoted else "Starting loads"
+def _look_up_words(worked: Worked, plan: DoorPlan) -> str:
+    """What the other exercise's page has to offer; empty where it has no table."""
+    loading = plan.exercise.load
+    if exercise_table(loading, plan.scale, worked.book.room.units) is not None:
+        return "Starting loads"
+    return "Loads in the hands" if isinstance(loading, OnPivot) else ""
 
 
 _AS_TODAY = ("position", "push", "pause", "range_", "breathe", "intent", "height", "note")
@@ -61,6 +68,7 @@ _AS_TODAY = ("position", "push", "pause", "range_", "breathe", "intent", "height
 
 
 def _dose(plan: DoorPlan) -> str:
+    """The dose of a door that is another than today's, as it is written."""
     if plan.dose is None:
         return ""
     if plan.to is not None:
@@ -70,9 +78,9 @@ def _dose(plan: DoorPlan) -> str:
     return notation(replace(plan.dose, said=said))
 
 
-def _note(plan: DoorPlan) -> str:
+def _note(plan: DoorPlan, loads: str) -> str:
     if plan.share is None:
-        return "By effort, about:" if plan.estimate else ""
+        return "By effort, about:" if plan.estimate and loads else ""
     return "Same load." if plan.share == 100 else f"{percent(plan.share)} of today's load."
 
 
@@ -93,6 +101,21 @@ def _loads(worked: Worked, plan: DoorPlan) -> str:
     if len(lines) > 1 and len(same) == 1:
         return f"All: {same.pop()}"
     return "; ".join(f"{name}: {line}" for name, line in lines.items())
+
+
+def less_than_written(worked: Worked, uses: Iterable[Use]) -> dict[str, str]:
+    """What doors come to that ask less than is written, because these weeks' work is less.
+
+    Empty where it is not the same in all weeks: then it stands with them.
+    """
+    found: dict[str, set[str]] = {}
+    lowered = set()
+    for use in uses:
+        for plan in doors_of(worked, use.program, use.slot):
+            if plan.dose is not None:
+                found.setdefault(plan.key, set()).add(_dose(plan))
+                lowered |= {plan.key} if plan.lowered else set()
+    return {key: "".join(found[key]) if len(found[key]) == 1 else "" for key in sorted(lowered)}
 
 
 def door_weeks(worked: Worked, uses: Iterable[Use]) -> dict[str, list[tuple[str, str, str]]]:
@@ -127,29 +150,48 @@ def _when(uses: list[Use]) -> str:
     )
 
 
+@remembered(512)  # the page and what session mode reads ask for the same session
+def worked_variants(
+    worked: Worked, program: WorkedProgram, session: WorkedSession
+) -> tuple[WorkedVariant, ...]:
+    """Every variant that a session offers, in the order of the page."""
+    return session_variants(worked.book, program.program, session)
+
+
+def variant_title(one: WorkedVariant) -> str:
+    """When a variant is meant, and how long it takes."""
+    return f"{one.variant.when}: about {round(one.minutes.total)} min"
+
+
 def variant_rows(
     worked: Worked, program: WorkedProgram, session: WorkedSession
 ) -> list[dict[str, Any]]:
     """The variants of a session, ready for the template."""
     book = worked.book
+    today = {slot.order: slot.dose for slot in session.slots}
+
+    def as_today(slot: WorkedSlot) -> bool:
+        """True where the load stands with the session's own slot already."""
+        own = today[slot.order]
+        return own.load == slot.dose.load and own.top == slot.dose.top
+
     return [
         {
-            "when": one.variant.when,
-            "minutes": round(one.minutes.total),
+            "title": variant_title(one),
             "slots": [
                 {
                     "order": slot.order,
                     "name": slot.exercise.name,
-                    "notation": notation(slot.dose),
-                    "mine": "" if one.variant.keep_load == 100 else load_data(worked, slot),
+                    "notation": dose_html(slot.dose),
+                    "mine": "" if as_today(slot) else load_data(worked, slot),
                     # Loads stand with the session's own slots unless they differ.
                     "examples": []
-                    if one.variant.keep_load == 100
+                    if as_today(slot)
                     else [(name, safe(line)) for name, line in example_lines(slot, book)],
                 }
                 for slot in one.slots
             ],
             "left_out": [f"{slot.order} {slot.exercise.name}" for slot in one.left_out],
         }
-        for one in session_variants(book, program.program, session)
+        for one in worked_variants(worked, program, session)
     ]

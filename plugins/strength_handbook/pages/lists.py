@@ -4,20 +4,20 @@ from collections import Counter
 from collections.abc import Mapping
 from typing import Any
 
+from strength_handbook.model.printed import mass
 from strength_handbook.model.room import Room
 from strength_handbook.model.words import CAUTIONS
 from strength_handbook.pages.exercise_filters import FILTERS, left_out_by
 from strength_handbook.pages.glossary import GLOSSARY, NOTATION
 from strength_handbook.pages.member_lines import what_changed
-from strength_handbook.pages.numbers import mass
 from strength_handbook.pages.page import Heading, Page, link, url_of
 from strength_handbook.pages.render import render, safe
 from strength_handbook.pages.room_resistance import room_resistance
 from strength_handbook.pages.session_page import exercise_link
 from strength_handbook.pages.tools_html import today_values
-from strength_handbook.pages.week_page import overview_uri, week_links
-from strength_handbook.plan.change import Changes
+from strength_handbook.pages.week_page import overview_uri, waves_html, week_links
 from strength_handbook.plan.worked import Worked
+from strength_handbook.record.change import Changes
 
 
 def this_week(worked: Worked, url: str, since: Mapping[str, Changes] | None = None) -> str:
@@ -29,7 +29,9 @@ def this_week(worked: Worked, url: str, since: Mapping[str, Changes] | None = No
                 {
                     "title": program.program.program,
                     "link": link(url, url_of(overview_uri(program))),
+                    "id": program.id,
                     "waves_list": week_links(program, url),
+                    "wave_chart": waves_html(program),
                     "today": today_values(program, url),
                     "changed": what_changed((since or {}).get(program.id)),
                 }
@@ -49,6 +51,7 @@ def home_page(worked: Worked, since: Mapping[str, Changes] | None = None) -> Pag
             "group": room.group,
             "this_week": this_week(worked, "", since),
             "my_numbers": link("", "my-numbers/"),
+            "my_log": link("", "my-log/"),
             "exercises": link("", "exercises/"),
             "safety": link("", "safety/"),
         },

@@ -3,26 +3,27 @@
 Written with plain string building and cached per table: these are thousands of small cells.
 """
 
-from functools import lru_cache
 from html import escape
 
-from strength_handbook.pages.numbers import NBSP, bare_mass, mass, percent, planned_mass
+from strength_handbook.model.printed import NBSP, bare_mass, mass, percent, planned_mass
+from strength_handbook.model.quantities import stamped
 from strength_handbook.plan.loads import PlannedLoad
-from strength_handbook.plan.scales import Scale, Step
-from strength_handbook.plan.tables import Cell, Strip, Table
+from strength_handbook.plan.remembered import remembered
+from strength_handbook.plan.scale import Scale, Step
+from strength_handbook.plan.tables import LookUp, Table, TableCell
 
 DASH = "–"
 
 
 def plates(scale: Scale, step: Step, units: str) -> str:
     """How a step is put together, in short: ``25 · 10 · 1.25`` a side, a pin, a pair."""
-    parts = " · ".join(bare_mass(grams, units) for grams in step.parts)
+    parts = " · ".join(stamped(grams, units) for grams in step.parts)
     match scale.kind:
         case "bar":
             return parts or "empty"
         case "pin":
-            head = f"pin {bare_mass(step.parts[0], units)}" if step.parts else ""
-            return f"{head} + {bare_mass(step.parts[1], units)}" if len(step.parts) > 1 else head
+            head = f"pin {stamped(step.parts[0], units)}" if step.parts else ""
+            return f"{head} + {stamped(step.parts[1], units)}" if len(step.parts) > 1 else head
         case "hung":
             return parts or ("empty" if step.grams else "nothing")
         case "pivot":
@@ -33,7 +34,7 @@ def plates(scale: Scale, step: Step, units: str) -> str:
 
 def per_side_head(scale: Scale | None) -> str:
     """Head of the column that says how loads are put together, as HTML."""
-    if scale is None:
+    if scale is None or not scale.on:
         return ""
     return {
         "bar": f"plates each side of the {escape(scale.on)}",
@@ -63,8 +64,15 @@ def load_line(
 
 
 def _amount(load: PlannedLoad, scale: Scale | None, units: str) -> str:
+    if load.band:
+        return f"<b>band {load.band}</b>, about {mass(load.help_g, units)} off"
     if load.help_g:
-        return f"<b>{mass(load.help_g, units)}</b> of help"
+        strongest = (
+            f"; more than any one band here ({scale.helps[-1].band})"
+            if (scale is not None and scale.helps)
+            else ""
+        )
+        return f"<b>{mass(load.help_g, units)}</b> of help{strongest}"
     if load.step is None:
         if scale is not None and scale.steps and load.planned_g < scale.lightest_g:
             lightest = mass(scale.lightest_g, units)
@@ -84,8 +92,8 @@ def _amount(load: PlannedLoad, scale: Scale | None, units: str) -> str:
     return f"<b>{mass(load.step.grams, units)}</b>{each}" + (f" – {how}" if how else "")
 
 
-@lru_cache(maxsize=2048)
-def strip_html(strip: Strip, units: str) -> str:
+@remembered(2048)
+def strip_html(strip: LookUp, units: str) -> str:
     """A look-up strip: tested value, load, plates."""
     how = per_side_head(strip.scale)
     rows = []
@@ -105,7 +113,7 @@ def strip_html(strip: Strip, units: str) -> str:
     )
 
 
-@lru_cache(maxsize=2048)
+@remembered(2048)
 def table_html(table: Table, caption: str, units: str) -> str:
     """A table by body weight, with the plates of every load that occurs named under it."""
     heads = "".join(f'<th scope="col">{escape(label)}</th>' for label in table.columns)
@@ -126,10 +134,12 @@ def _signed(table: Table) -> bool:
     return table.kind in ("system", "best-by-body")
 
 
-def _cell(cell: Cell, units: str, *, signed: bool = False) -> str:
+def _cell(cell: TableCell, units: str, *, signed: bool = False) -> str:
     grams = cell.grams
     if grams is None:
         return DASH
+    if cell.step is not None and cell.step.band:
+        return cell.step.band
     if signed and grams == 0:
         return "BW"
     return f"+{bare_mass(grams, units)}" if signed and grams > 0 else bare_mass(grams, units)
@@ -140,14 +150,21 @@ def _plate_list(table: Table, units: str) -> str:
     scale = table.scale
     if scale is None or scale.kind in ("fixed", "plate"):
         return ""
+    bands = "".join(
+        f"<li><b>{step.band}</b>{NBSP}= about {mass(-step.grams, units)} off</li>"
+        for step in reversed(table.steps)
+        if step.band
+    )
+    if bands:
+        bands = f'<p class="sh-note">Bands that take weight off:</p><ul>{bands}</ul>'
     entries = "".join(
         f"<li><b>{bare_mass(step.grams, units)}</b>{NBSP}= {plates(scale, step, units)}</li>"
         for step in table.steps
-        if step.grams
+        if step.grams > 0
     )
     if not entries:
-        return ""
-    return (
+        return bands
+    return bands + (
         f'<details class="sh-plates"><summary>Plates for these loads '
         f"({per_side_head(scale)})</summary><ul>{entries}</ul></details>"
     )

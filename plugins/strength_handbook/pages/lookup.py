@@ -8,6 +8,7 @@ from strength_handbook.model.load import (
     BodyWeight,
     FixedLoad,
     PercentOfBodyMass,
+    PercentOfEffort,
     PercentOfSystem,
     PercentOfTop,
     RepMax,
@@ -21,13 +22,24 @@ from strength_handbook.model.loading import (
     PushUp,
     StrapRow,
 )
+from strength_handbook.model.printed import count_word, mass, percent
 from strength_handbook.pages.load_html import load_line, strip_html, table_html
-from strength_handbook.pages.numbers import mass, percent
 from strength_handbook.pages.variable_html import example_note, help_words, variable_strip
-from strength_handbook.plan.help import takes_bands
-from strength_handbook.plan.slot_strips import FIRST_REPS
-from strength_handbook.plan.tables import base_strip, body_masses, loading_table, share_table
+from strength_handbook.plan.strip_lifters import FIRST_REPS
+from strength_handbook.plan.tables import (
+    base_strip,
+    body_masses,
+    exercise_table,
+    loading_table,
+    share_table,
+)
 from strength_handbook.plan.worked import WorkedSlot
+
+ROUNDED = {
+    "nearest": "This lift takes the nearest load: it may be a little above the plan.",
+    "up": "This lift takes the next load up, not the one below.",
+}
+"""Said where loads are not rounded down, as everywhere else."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,9 +59,21 @@ class Lookup:
     by_body_below: bool = False
 
 
+def below_words(slot: WorkedSlot, units: str) -> str:
+    """What the exercise's own page has for those without a tested value; empty where nothing."""
+    loading = slot.exercise.load
+    if exercise_table(loading, slot.scale, units) is not None:
+        return "Starting loads by body weight"
+    return "What the hands hold" if isinstance(loading, OnPivot) else ""
+
+
 def slot_lookup(slot: WorkedSlot, units: str) -> Lookup:
     """The look-up of one slot in one week."""
     found = _lookup(slot, units)
+    if found.by_body_below and not below_words(slot, units):
+        found = replace(found, by_body_below=False)
+    if slot.scale is not None and found.table and (how := ROUNDED.get(slot.scale.rounding)):
+        found = replace(found, sentence=f"{found.sentence} {how}")
     if slot.on_top is not None:
         what = "bands" if slot.on_top.chain is None else "chains"
         words = f"{found.sentence} These are bar and plates; the {what} come on top."
@@ -95,7 +119,10 @@ def _lookup(slot: WorkedSlot, units: str) -> Lookup:
     if isinstance(load, BodyWeight):
         return Lookup(_body_weight(load), by_body_below=isinstance(loading, PushUp | StrapRow))
     if isinstance(load, Setting | RepMax | PercentOfTop):
-        return Lookup(f"{load.text}: work up to it by feel.", by_body_below=True)
+        feel = "work up to it by feel"
+        if isinstance(load, RepMax) and load.percent != 100:
+            feel = f"{percent(load.percent)} of a load you could lift {count_word(load.reps)} times"
+        return Lookup(f"{load.text}: {feel}.", by_body_below=True)
     return Lookup(_by_effort(slot), by_body_below=not isinstance(loading, ByEffort | OnMachine))
 
 
@@ -121,30 +148,30 @@ def _by_effort(slot: WorkedSlot) -> str:
         return loading.by
     if slot.dose.said.test is not None:
         return "The steps below lead up to the first attempt."
-    reserve = slot.dose.reserve
+    reserve, load = slot.dose.reserve, slot.dose.load
+    share = f" Take {percent(load.percent)} of it." if isinstance(load, PercentOfEffort) else ""
     if reserve is None:
         return "Choose a load that lets every repetition look the same."
     if slot.dose.reps is None:
         return f"Choose a load that feels like {10 - reserve:g} out of 10 by the end."
     count, first = slot.dose.reps, ""
     match slot.dose.work:
-        case StripSet():
-            count, first = Count(*FIRST_REPS), "first "
+        case StripSet(strip):
+            count, first = strip.reps or Count(*FIRST_REPS), "first "
         case ClusterSet(cluster) if cluster.falling:
             count = Count(cluster.parts[0], cluster.parts[0])
     reps = f"{count.high}" if count.low == count.high else f"{count.low} to {count.high}"
-    return f"Choose a {first}load for {reps} good repetitions with {reserve:g} left. Write it down."
+    choose = f"Choose a {first}load for {reps} good repetitions with {reserve:g} left."
+    return f"{choose}{share} Write it down."
 
 
 def example_lines(slot: WorkedSlot, book: Book) -> list[tuple[str, str]]:
     """Loads of the example lifters, as name and HTML."""
     units, show_from = book.room.units, book.rule("show-planned-from")
-    banded = takes_bands(slot.exercise)
     return [
         (
             name,
-            load_line(load, slot.scale, units, show_from)
-            + example_note(slot, name, load, book.room, banded=banded),
+            load_line(load, slot.scale, units, show_from) + example_note(slot, name, units),
         )
         for name, load in slot.loads.items()
     ]

@@ -4,8 +4,8 @@ from collections.abc import Callable, Iterator, Sequence
 from typing import Any
 
 from strength_handbook.pages.dose_changes import direction, dose_clauses, value
-from strength_handbook.plan.change import Change, Changes, Kind
-from strength_handbook.plan.earlier import number
+from strength_handbook.record.change import BESIDES, Change, ChangeKind, Changes
+from strength_handbook.record.earlier import number
 
 MOST = 3
 """More than this nobody reads before training. Common practice, no source."""
@@ -53,19 +53,19 @@ def what_changed(changes: Changes | None) -> dict[str, Any] | None:
     return {"version": changes.before, "lines": every[:MOST], "more": len(every) > MOST}
 
 
-def _of(changes: Changes, *kinds: Kind) -> list[Change]:
+def _of(changes: Changes, *kinds: ChangeKind) -> list[Change]:
     return [item for item in changes.items if item.kind in kinds]
 
 
 def _safety(changes: Changes) -> Iterator[str]:
-    for item in _of(changes, Kind.SAFETY):
+    for item in _of(changes, ChangeKind.SAFETY):
         words = list(dict.fromkeys(_SAFETY[pair.key] for pair in item.pairs if pair.key in _SAFETY))
         if words:
             yield (f"{item.name}: {_and(words)} changed. Read the page again before your next set.")
 
 
 def _notices(changes: Changes) -> Iterator[str]:
-    for item in _of(changes, Kind.NOTICE):
+    for item in _of(changes, ChangeKind.NOTICE):
         if item.pair("not-for"):
             yield "The list of who asks first has changed. Read it before you train."
         if item.pair("rules"):
@@ -73,31 +73,31 @@ def _notices(changes: Changes) -> Iterator[str]:
 
 
 def _weeks(changes: Changes) -> Iterator[str]:
-    for item in _of(changes, Kind.WEEK_GONE, Kind.WEEK_NEW):
+    for item in _of(changes, ChangeKind.WEEK_GONE, ChangeKind.WEEK_NEW):
         several = len(item.weeks) > 1
-        gone = item.kind is Kind.WEEK_GONE
+        gone = item.kind is ChangeKind.WEEK_GONE
         end = "no longer in the program" if gone else "new"
         yield f"{_weeks_of(item.weeks)} {'are' if several else 'is'} {end}."
 
 
 def _sessions(changes: Changes) -> Iterator[str]:
-    for item in _of(changes, Kind.SESSION_GONE, Kind.SESSION_NEW):
-        what = "left out" if item.kind is Kind.SESSION_GONE else "new"
+    for item in _of(changes, ChangeKind.SESSION_GONE, ChangeKind.SESSION_NEW):
+        what = "left out" if item.kind is ChangeKind.SESSION_GONE else "new"
         yield f"{_weeks_of(item.weeks)}: the session {item.title} is {what}."
-    for item in _of(changes, Kind.SESSION):
+    for item in _of(changes, ChangeKind.SESSION):
         day = item.pair("day")
         if day is not None and isinstance(day.after, str):
             yield f"{_weeks_of(item.weeks)}: {item.title} is on {day.after.capitalize()} now."
 
 
 def _exercises(changes: Changes) -> Iterator[str]:
-    for item in _of(changes, Kind.EXERCISE_SWAPPED):
+    for item in _of(changes, ChangeKind.EXERCISE_SWAPPED):
         (pair,) = item.pairs
         then = changes.names.get(str(pair.before), str(pair.before).replace("-", " "))
         yield f"{_place(item)}: {_small(item.name)} instead of {_small(then)}."
-    for item in _of(changes, Kind.EXERCISE_GONE):
+    for item in _of(changes, ChangeKind.EXERCISE_GONE):
         yield f"{_place(item)}: {_small(item.name)} is left out."
-    for item in _of(changes, Kind.EXERCISE_NEW):
+    for item in _of(changes, ChangeKind.EXERCISE_NEW):
         yield f"{_place(item)}: {_small(item.name)} is new."
 
 
@@ -116,10 +116,10 @@ def _other_loads(changes: Changes) -> Iterator[str]:
 def _loads(changes: Changes, sign: int, word: str) -> Iterator[str]:
     """One line for each exercise whose load went that way."""
     lifters = {
-        pair.key.partition(".")[0] for one in _of(changes, Kind.LIFTER) for pair in one.pairs
+        pair.key.partition(".")[0] for one in _of(changes, ChangeKind.LIFTER) for pair in one.pairs
     }
     groups: dict[str, list[Change]] = {}
-    for item in _of(changes, Kind.LOAD):
+    for item in _of(changes, ChangeKind.LOAD):
         # Loads that follow from another example lifter are nobody's but theirs.
         theirs = all(pair.key.partition(".")[0] in lifters for pair in item.pairs)
         printed = item.pair("load") or any(pair.key.endswith(".load_kg") for pair in item.pairs)
@@ -127,24 +127,26 @@ def _loads(changes: Changes, sign: int, word: str) -> Iterator[str]:
             groups.setdefault(item.exercise, []).append(item)
     for several in groups.values():
         start = f"{_weeks_of(_all_weeks(several))}: {_small(several[0].name)} is {word}"
+        # As words: in a file that somebody has spoilt a load may be anything.
         asked = {
-            (pair.before, pair.after) if (pair := item.pair("load")) else None for item in several
+            (value(pair.before), value(pair.after)) if (pair := item.pair("load")) else None
+            for item in several
         }
         both = asked.pop() if len(asked) == 1 else None
         if both is None:
             yield f"{start}."
         else:
-            yield f"{start}, {value(both[1])} instead of {value(both[0])}."
+            yield f"{start}, {both[1]} instead of {both[0]}."
 
 
 def _doses(changes: Changes) -> Iterator[str]:
     swapped = {
         (item.session, item.order, week)
-        for item in _of(changes, Kind.EXERCISE_SWAPPED)
+        for item in _of(changes, ChangeKind.EXERCISE_SWAPPED)
         for week in item.weeks
     }
     groups: dict[str, list[Change]] = {}
-    for item in _of(changes, Kind.DOSE):
+    for item in _of(changes, ChangeKind.DOSE):
         # A new exercise brings its own dose.
         if not all((item.session, item.order, week) in swapped for week in item.weeks):
             groups.setdefault(item.exercise, []).append(item)
@@ -158,10 +160,10 @@ def _doses(changes: Changes) -> Iterator[str]:
 
 
 def _rest(changes: Changes) -> Iterator[str]:
-    for item in _of(changes, Kind.EXERCISE_MOVED):
+    for item in _of(changes, ChangeKind.EXERCISE_MOVED):
         (pair,) = item.pairs
         yield f"{_place(item)}: {_small(item.name)} is {pair.after} now, not {pair.before}."
-    for item in _of(changes, Kind.DOORS):
+    for item in _of(changes, ChangeKind.DOORS):
         # Loads that follow from a plate or a base are on the page; what to do is the same.
         doors = dict.fromkeys(
             pair.key.partition(".")[0] for pair in item.pairs if not pair.key.endswith(".by_lifter")
@@ -169,9 +171,12 @@ def _rest(changes: Changes) -> Iterator[str]:
         if not doors:
             continue
         yield f"{item.name}: what to do instead has changed ({', '.join(doors)})."
-    for item in _of(changes, Kind.VARIANT):
+    for item in _of(changes, ChangeKind.TEXT):
+        if item.pair(f"{BESIDES}load"):
+            yield f"{item.name}: how it is loaded has changed, or its starting loads."
+    for item in _of(changes, ChangeKind.VARIANT):
         yield f"{_place(item)}: the shorter or easier version has changed."
-    for item in _of(changes, Kind.MINUTES):
+    for item in _of(changes, ChangeKind.MINUTES):
         (pair,) = item.pairs
         then, now = number(pair.before), number(pair.after)
         if then is not None and now is not None and abs(now - then) >= WORTH_SAYING_MIN:

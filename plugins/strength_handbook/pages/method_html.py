@@ -1,20 +1,20 @@
 """What a slot's method comes to, as short lines and as parts to open."""
 
 from dataclasses import dataclass
-from functools import lru_cache
 
 from markupsafe import Markup
 
+from strength_handbook.model.printed import NBSP, count_word, mass, metres, percent
 from strength_handbook.pages.method_parts import without_examples
-from strength_handbook.pages.numbers import NBSP, count_word, mass, metres, percent
 from strength_handbook.pages.ramp_html import back_off_html, ladders_html, ramps_html
 from strength_handbook.pages.render import safe
 from strength_handbook.pages.set_html import next_html, open_set_html, strips_html
-from strength_handbook.plan.broken_sets import BrokenSet, DensityPlan, Interval, TimedSets
+from strength_handbook.plan.broken_sets import BrokenSet, DensityPlan, SetInterval, TimedSets
 from strength_handbook.plan.carries import CarryPlan, TeamPlan
 from strength_handbook.plan.efforts import EffortLoad, TrainingMax
 from strength_handbook.plan.method_plan import Contacts, MachineSettings, method_plan
 from strength_handbook.plan.progress import following_slot, next_target
+from strength_handbook.plan.remembered import remembered
 from strength_handbook.plan.worked import (
     Worked,
     WorkedProgram,
@@ -24,6 +24,9 @@ from strength_handbook.plan.worked import (
 )
 
 _OPEN_SET = "What the open set tells"
+_UPWARDS = ("Warm-up steps", "Steps of the test")
+_STRIPS = "Strips"
+_ON_PAPER = (_UPWARDS[1], _STRIPS)
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,8 +41,18 @@ class MethodHtml:
     lines: tuple[str, ...]
     parts: tuple[tuple[str, Markup], ...]
 
+    @property
+    def upwards(self) -> tuple[str, ...]:
+        """Titles of what leads up to the first set."""
+        return _UPWARDS
 
-@lru_cache(maxsize=4096)  # session page and exercise page ask for the same slot
+    @property
+    def on_paper(self) -> tuple[str, ...]:
+        """Titles of what is a load of the day itself: without it a printed session has none."""
+        return _ON_PAPER
+
+
+@remembered(4096)  # session page and exercise page ask for the same slot
 def method_html(
     worked: Worked,
     program: WorkedProgram,
@@ -58,10 +71,10 @@ def method_html(
         if (found := next_target(slot, name, following=following, units=units))
     }
     parts = [
-        ("Warm-up steps", plan.ramps and ramps_html(plan.ramps, slot.scale, units)),
-        ("Steps of the test", plan.test and ladders_html(plan.test, slot.scale, units)),
+        (_UPWARDS[0], plan.ramps and ramps_html(plan.ramps, slot.scale, units)),
+        (_UPWARDS[1], plan.test and ladders_html(plan.test, slot.scale, units)),
         ("After today's top set", plan.back_off and back_off_html(plan.back_off, slot, units)),
-        ("Strips", plan.strips and strips_html(plan.strips, slot.scale, units)),
+        (_STRIPS, plan.strips and strips_html(plan.strips, slot.scale, units)),
         (_OPEN_SET, plan.open_set and open_set_html(plan.open_set, units)),
         ("What comes next", goal and next_html(goal, own, slot, units)),
     ]
@@ -100,7 +113,10 @@ def _effort(plan: EffortLoad) -> str:
     if plan.percent is None:
         return "" if plan.reliable else "So many left are hard to judge: begin light."
     sum_ = f"{plan.reps} done and {plan.reserve:g} left"
-    return f"{sum_}: about {percent(plan.percent)} of your best. People guess about one off."
+    slow = ", which are as hard as more at this tempo" if plan.slow else ""
+    less = "" if plan.share == 100 else f", and {percent(plan.share)} of that"
+    points = percent(plan.percent)
+    return f"{sum_}{slow}{less}: about {points} of your best. People guess about one off."
 
 
 def _training_max(plan: TrainingMax, units: str) -> str:
@@ -121,7 +137,7 @@ def _broken(plan: BrokenSet) -> str:
     return text
 
 
-def _interval(plan: Interval) -> str:
+def _interval(plan: SetInterval) -> str:
     starts = plan.starts_s
     shown = [*starts[:3], *starts[-1:]] if len(starts) > 4 else starts
     times = ", ".join(clock_face(second) for second in shown[:-1])

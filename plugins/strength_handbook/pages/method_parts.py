@@ -3,10 +3,11 @@
 import re
 from collections.abc import Iterable, Sequence
 from html import escape
+from math import ceil, floor
 
-from strength_handbook.model.quantities import GRAMS_PER_POUND
+from strength_handbook.model.printed import NBSP, bare_mass, mass
+from strength_handbook.model.quantities import GRAMS_PER_POUND, stamped
 from strength_handbook.pages.load_html import DASH
-from strength_handbook.pages.numbers import NBSP, bare_mass, mass
 from strength_handbook.plan.loads import PlannedLoad
 
 _UNIT = re.compile(r"(?<=\d) (?=(?:(?:kg|lb|s|m)\b|%))")
@@ -25,7 +26,7 @@ def spaced(text: str) -> str:
 
 def plates_moved(grams: Sequence[int], units: str) -> str:
     """Plates of one side, in the order in which they are handled."""
-    return " · ".join(bare_mass(one, units) for one in grams)
+    return " · ".join(stamped(one, units) for one in grams)
 
 
 def bare_load(load: PlannedLoad, units: str) -> str:
@@ -33,6 +34,8 @@ def bare_load(load: PlannedLoad, units: str) -> str:
     grams = load.actual_g
     if grams is None:
         return DASH
+    if load.band:
+        return f"band {load.band}"
     text = bare_mass(grams, units)
     return f"+{text}" if load.body_g and grams > 0 else text
 
@@ -42,6 +45,8 @@ def load_words(load: PlannedLoad, units: str) -> str:
     grams = load.actual_g
     if grams is None:
         return DASH
+    if load.band:
+        return f"band {load.band}, about {mass(load.help_g, units)} off"
     if load.help_g:
         return f"{mass(load.help_g, units)} of help"
     if load.body_g:
@@ -49,9 +54,14 @@ def load_words(load: PlannedLoad, units: str) -> str:
     return mass(grams, units)
 
 
-def whole_mass(grams: float, units: str) -> str:
-    """A reckoned mass in whole units, without the unit."""
-    return f"{grams / (1000 if units == 'kg' else GRAMS_PER_POUND):.0f}"
+def whole_span(low_g: float, high_g: float, units: str) -> str:
+    r"""A reckoned range in whole units, rounded outwards: it is never made to look narrower.
+
+    >>> whole_span(115_000, 121_400, "kg"), whole_span(100_100, 100_900, "kg")
+    ('115 to 122\xa0kg', '100 to 101\xa0kg')
+    """
+    unit = 1000 if units == "kg" else GRAMS_PER_POUND
+    return f"{floor(low_g / unit + 1e-6)} to {ceil(high_g / unit - 1e-6)}{NBSP}{units}"
 
 
 def listed(items: Iterable[str]) -> str:

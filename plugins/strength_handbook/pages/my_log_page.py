@@ -3,7 +3,6 @@
 from itertools import groupby
 from typing import Any
 
-from strength_handbook.pages.my_numbers_page import URI as NUMBERS_URI
 from strength_handbook.pages.page import Heading, Page, link
 from strength_handbook.pages.render import render
 from strength_handbook.pages.tools_html import block
@@ -35,17 +34,19 @@ def my_log_page(worked: Worked) -> Page:
         html,
         (Heading(2, "entry", "Add an entry"), Heading(2, "kept", "What is kept")),
         description="What you did, kept on this phone only",
-        parent=NUMBERS_URI,
+        in_nav=True,
     )
 
 
 def _plans(program: WorkedProgram) -> list[list[Any]]:
-    """Which exercise is which in a session: first and last week, session, title, exercises."""
-    by_session: dict[str, list[tuple[int, str, dict[str, str]]]] = {}
+    """What is what in a session: first and last week, session, title, exercises, variants."""
+    by_session: dict[str, list[tuple[int, str, dict[str, str], list[str]]]] = {}
     for week in program.weeks:
         for one in week.sessions:
             slots = {slot.order: slot.exercise_id for slot in one.slots}
-            by_session.setdefault(one.id, []).append((week.week, one.session.title, slots))
+            by_session.setdefault(one.id, []).append(
+                (week.week, one.session.title, slots, [v.when for v in one.session.variants])
+            )
     return [
         [weeks[0], weeks[-1], session, *same]
         for session, found in by_session.items()

@@ -7,6 +7,7 @@ from strength_handbook.model.program import Base
 from strength_handbook.model.quantities import in_unit
 from strength_handbook.pages.page import Heading, Page, link
 from strength_handbook.pages.render import render
+from strength_handbook.pages.tools_html import block
 from strength_handbook.plan.loads import body_share_g
 from strength_handbook.plan.worked import Worked
 
@@ -24,6 +25,10 @@ def my_numbers_page(worked: Worked) -> Page:
         {
             "fields": list(_fields(worked)),
             "units": worked.book.room.units,
+            "tested": block(
+                "sh-tested",
+                list(dict.fromkeys(key for p in worked.programs for key in p.program.bases)),
+            ),
             "home": link(URL, ""),
             "my_log": link(URL, "my-log/"),
         },
@@ -32,7 +37,10 @@ def my_numbers_page(worked: Worked) -> Page:
         URI,
         "My numbers",
         html,
-        (Heading(2, "kept", "What is kept here"),),
+        (
+            Heading(2, "tested", "Tested with several repetitions?"),
+            Heading(2, "kept", "What is kept here"),
+        ),
         description="Enter your body weight and your best lifts once; they stay on this phone",
         in_nav=True,
     )

@@ -11,6 +11,7 @@ from strength_handbook.calc.repetitions import (
     TRUSTED_BELOW_REPS,
     UNCONFIRMED_REPS,
 )
+from strength_handbook.calc.unused import UNUSED
 from strength_handbook.model.book import Book
 from strength_handbook.model.house_rules import COMPUTING
 from strength_handbook.model.rule_kind import RuleKind
@@ -41,7 +42,7 @@ NOT_COMPUTED = (
     ),
     (
         "What a cable really pulls, unless it was read with a scale",
-        "Pulleys and friction change it. The pages print what is on the pin.",
+        "Friction changes it. The pages print what is on the pin; sums take the label's ratio.",
     ),
     (
         "Kilograms of a push against pins or of a partner's hands",
@@ -74,7 +75,7 @@ NOT_COMPUTED = (
 def numbers_page(worked: Worked) -> Page:
     """Every formula with its source, the chart, the house rules and what is left open."""
     subjects: dict[str, list[dict[str, Any]]] = {}
-    listed = all_formulas()
+    listed = [entry for entry in all_formulas() if entry.id not in UNUSED]
     for entry in listed:
         subjects.setdefault(entry.subject, []).append(_formula(entry))
     book = worked.book

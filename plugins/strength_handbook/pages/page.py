@@ -6,6 +6,9 @@ from dataclasses import dataclass, field
 
 from strength_handbook.pages.inserts import Insert
 
+Name = tuple[str | int, ...]
+"""Says what is made, the same after an edit: ``("session", "winter", 3, "a-lift")``."""
+
 
 @dataclass(frozen=True, slots=True)
 class Heading:
@@ -69,6 +72,7 @@ class Site:
         data: address of each data file and its text.
         chapters: the sidebar's program chapters.
         inserts: the parts that hand-written pages may take in, by name.
+        parts: source paths of the pages that are made together, by the name of what makes them.
     """
 
     title: str
@@ -76,6 +80,7 @@ class Site:
     data: dict[str, str] = field(default_factory=dict)
     chapters: tuple[Chapter, ...] = ()
     inserts: Mapping[str, Insert] = field(default_factory=dict)
+    parts: Mapping[Name, tuple[str, ...]] = field(default_factory=dict)
 
 
 def url_of(uri: str) -> str:

@@ -5,14 +5,14 @@ rules on scripts need no exception for them.
 """
 
 import json
-from functools import lru_cache
 from typing import Any
 
 from markupsafe import Markup
 
 from strength_handbook.pages.render import safe
-from strength_handbook.plan.phone import full_recipe, list_recipe
-from strength_handbook.plan.phone_lists import PhoneLists, phone_lists
+from strength_handbook.phone.lists import PhoneLists, phone_lists
+from strength_handbook.phone.recipes import full_recipe, list_recipe
+from strength_handbook.plan.remembered import remembered
 from strength_handbook.plan.worked import (
     Worked,
     WorkedProgram,
@@ -25,7 +25,7 @@ LISTS = "data/scales.js"
 """Address of the file of lists. A plain script: it also loads from a file on a disk."""
 
 
-@lru_cache(maxsize=4)  # every page of a site asks
+@remembered(4)  # every page of a site asks
 def lists_of(worked: Worked) -> PhoneLists:
     """The lists of a site."""
     return phone_lists(worked)
@@ -37,7 +37,7 @@ def lists_script(worked: Worked) -> str:
     return f"{place}={_json(lists_of(worked).data)};\n"
 
 
-@lru_cache(maxsize=4096)  # session page and exercise page ask for the same slot
+@remembered(4096)  # session page and exercise page ask for the same slot
 def dose_data(
     worked: Worked,
     program: WorkedProgram,

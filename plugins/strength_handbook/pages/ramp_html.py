@@ -1,5 +1,9 @@
 """The way up on a page: warm-up steps, the steps of a test, back-off loads after a top."""
 
+from collections.abc import Callable
+
+from strength_handbook.dose.best_of_day import REST_S
+from strength_handbook.model.printed import NBSP, bare_mass, count_word, mass, percent
 from strength_handbook.pages.load_html import DASH, per_side_head, plates
 from strength_handbook.pages.method_parts import (
     bare_load,
@@ -9,11 +13,11 @@ from strength_handbook.pages.method_parts import (
     plates_moved,
     small_table,
 )
-from strength_handbook.pages.numbers import NBSP, bare_mass, count_word, mass, percent
-from strength_handbook.plan.ladder import REST_S, Ladder, Ladders
+from strength_handbook.plan.attempts import Next
+from strength_handbook.plan.ladder import Ladder, Ladders
 from strength_handbook.plan.loads import PlannedLoad
 from strength_handbook.plan.ramps import Ramp, Ramps, RampStep
-from strength_handbook.plan.scales import Scale
+from strength_handbook.plan.scale import Scale
 from strength_handbook.plan.top_sets import BackOffPlan
 from strength_handbook.plan.worked import WorkedSlot
 
@@ -23,9 +27,7 @@ TIMES = f"{NBSP}×{NBSP}"
 def ramps_html(ramps: Ramps, scale: Scale | None, units: str) -> str:
     """Warm-up steps: a table by tested value, and each example lifter's plates."""
     aim = "today's expected top set" if ramps.to_top else "today's load"
-    ramp_sets = (ramps.everybody, *ramps.by_lifter.values(), *(ramp for _, ramp in ramps.rows))
-    only = "" if any(step.off for ramp in ramp_sets for step in ramp) else " Plates only go on."
-    parts = [f"<p>Steps to {aim}.{only}</p>"]
+    parts = [f"<p>Steps to {aim}.</p>"]
     if ramps.everybody:
         parts.append(listed(_ramp_step(step, units) for step in ramps.everybody))
     if ramps.rows:
@@ -59,51 +61,69 @@ def _ramp_step(step: RampStep, units: str) -> str:
 
 
 def ladders_html(plan: Ladders, scale: Scale | None, units: str) -> str:
-    """Sets up to the expected result, and what follows a good attempt and a miss."""
-    low, high = plan.step_percent
+    """Sets up to the first attempt, and what follows a good one and a miss."""
     shortest, longest = (seconds // 60 for seconds in REST_S)
     what = "single" if plan.rm == 1 else f"best {count_word(plan.rm)}"
+    (least, most), (less, more) = plan.rules.up, plan.rules.down
     steps = (
-        f"<p>5 to 10 light, 3 to 5, 2 or 3, then the first attempt at your {what}. Rest "
-        f"1{NBSP}min, 2{NBSP}min, then {shortest} to {longest}{NBSP}min. At most "
-        f"{count_word(plan.attempts)} attempts.</p>"
+        f"<p>5 to 10 light, 3 to 5, 2 or 3, then the first attempt: {percent(plan.rules.first)} of "
+        f"the {what} to be expected. Rest 1{NBSP}min, 2{NBSP}min, then {shortest} to "
+        f"{longest}{NBSP}min. At most {count_word(plan.attempts)} attempts.</p>"
     )
+    cap = CAP if plan.rm > 1 else ""
     after = (
-        f"<p>Good? {low:g} to {percent(high)} up. Missed? {low / 2:g} to {percent(high / 2)} "
-        "down.</p>"
+        f"<p>Good? {least:g} to {percent(most)} up.{cap} Missed? {less:g} to {percent(more)} down."
+        "</p>"
     )
     parts = [steps, after]
     if plan.rows:
         rows = [
-            (bare_mass(value, units), _short_ladder(one, units), bare_load(one.first, units))
+            (
+                bare_mass(value, units),
+                _short_ladder(one, units),
+                f"<b>{bare_load(one.first, units)}</b>",
+                f"{_span(one.good, units, bare_load)}<br>{_span(one.missed, units, bare_load)}",
+            )
             for value, one in plan.rows
         ]
-        heads = ("your best", "on the way", "first")
-        parts.append(small_table(f"Expected result and steps, {units}", heads, rows))
-    parts.append(by_lifter((name, _ladder(one, units)) for name, one in plan.by_lifter.items()))
+        heads = ("your best", "on the way", "first", "good?<br>missed?")
+        parts.append(small_table(f"Steps and attempts, {units}", heads, rows))
+    how = per_side_head(scale)
+    note = f'<p class="sh-note">In brackets: {how}.</p>' if how else ""
+    lines = ((name, _ladder(one, scale, units)) for name, one in plan.by_lifter.items())
+    parts.append(by_lifter(lines, note))
     if scale is not None and scale.per_hand:
         parts.append("<p>Loads are for each hand.</p>")
     return "".join(parts)
+
+
+CAP = " Never above your best single."
+"""Where several repetitions are tested."""
 
 
 def _short_ladder(ladder: Ladder, units: str) -> str:
     return ", ".join(bare_load(step.load, units) for step in ladder.steps) or DASH
 
 
-def _ladder(ladder: Ladder, units: str) -> str:
-    steps = [load_words(step.load, units) for step in ladder.steps]
-    text = (
-        f"{', '.join(steps)}{', ' if steps else ''}first <b>{load_words(ladder.first, units)}</b>"
-    )
-    if ladder.up:
-        text += f"; good: {_span(ladder.up, units)}"
-    if ladder.down:
-        text += f"; missed: {_span(ladder.down, units)}"
+def _ladder(ladder: Ladder, scale: Scale | None, units: str) -> str:
+    def built(load: PlannedLoad, words: str) -> str:
+        how = plates(scale, load.step, units) if scale and load.step and not load.help_g else ""
+        return f"{words} ({how})" if how else words
+
+    steps = [built(step.load, load_words(step.load, units)) for step in ladder.steps]
+    first = built(ladder.first, f"<b>{load_words(ladder.first, units)}</b>")
+    text = f"{', '.join(steps)}{', ' if steps else ''}first {first}"
+    if ladder.good:
+        text += f"; good: {_span(ladder.good, units, load_words)}"
+    if ladder.missed:
+        text += f"; missed: {_span(ladder.missed, units, load_words)}"
     return text
 
 
-def _span(two: tuple[PlannedLoad, PlannedLoad], units: str) -> str:
-    low, high = (load_words(one, units) for one in two)
+def _span(found: Next | None, units: str, words: Callable[[PlannedLoad, str], str]) -> str:
+    if found is None:
+        return DASH
+    low, high = words(found.low, units), words(found.high, units)
     return low if low == high else f"{low} to {high}"
 
 

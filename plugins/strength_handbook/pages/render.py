@@ -8,8 +8,9 @@ from typing import Any
 from jinja2 import Environment, PackageLoader, StrictUndefined
 from markupsafe import Markup, escape
 
-from strength_handbook.pages import numbers
-from strength_handbook.pages.dose_text import clock_words
+from strength_handbook.dose.texts import clock_words
+from strength_handbook.model import printed
+from strength_handbook.model.length import length_text
 
 _TEMPO = re.compile(r"\b\d{1,2}-\d{1,2}-(?:\d{1,2}|X)-\d{1,2}\b")
 _BLANK = re.compile(r"\s*\n\s*")
@@ -27,11 +28,12 @@ def _environment() -> Environment:
     )
     environment.filters |= {
         "dose": _unbroken_tempo,
-        "clock": numbers.clock,
+        "clock": printed.clock,
         "clock_words": clock_words,
-        "percent": numbers.percent,
-        "hm": numbers.hours_minutes,
-        "mass": numbers.mass,
+        "percent": printed.percent,
+        "hm": printed.hours_minutes,
+        "mass": printed.mass,
+        "length_text": length_text,
     }
     return environment
 

@@ -8,22 +8,25 @@ from html import escape
 
 from strength_handbook.calc.bands import band_pull
 from strength_handbook.calc.bodyweight import melrose_dawes_2015_row
+from strength_handbook.calc.cable import cable_pull
 from strength_handbook.calc.push_up import back_load_leverage, ebben_2011_push_up, push_up_load
+from strength_handbook.model.length import length_text, span_text
 from strength_handbook.model.loading import (
     BodyWeightLift,
     OnBar,
     OnCarrier,
     OnPivot,
+    OnStack,
     PushUp,
     StrapRow,
 )
+from strength_handbook.model.printed import bare_mass, mass
 from strength_handbook.model.quantities import GRAMS_PER_POUND
 from strength_handbook.model.room import Room
-from strength_handbook.pages.numbers import bare_mass, mass
 from strength_handbook.pages.variable_html import error_of, half
 from strength_handbook.plan.help import help_bands, takes_bands
 from strength_handbook.plan.pivot import at_the_hands
-from strength_handbook.plan.scales import Scale, Step
+from strength_handbook.plan.scale import Scale, Step
 from strength_handbook.plan.tables import body_masses
 from strength_handbook.plan.variable import band_curves, fitting_pairs
 from strength_handbook.plan.worked import Worked
@@ -45,6 +48,8 @@ def resistance_html(worked: Worked, key: str) -> str:
             return _push_up(push_up, room.units)
         case StrapRow() as row:
             return _strap_row(row, room.units)
+        case OnStack(stack=stack) if room.stacks[stack].ratio != 1:
+            return _stack(room.stacks[stack].ratio, worked.scales[key], room.units)
         case OnCarrier():
             return _carrier(worked.scales[key], room.units)
         case BodyWeightLift() if takes_bands(exercise):
@@ -75,7 +80,7 @@ def _pivot(loading: OnPivot, scale: Scale | None, room: Room) -> str:
         )
     caption = (
         f"In the hands, {units}: {escape(bar.name)} in the {escape(pivot.name)}, hands "
-        f"{reach.grip:g} m from its end, from {100 * reach.bottom:g} to {100 * reach.top:g} cm high"
+        f"{length_text(reach.grip)} from its end, from {span_text(reach.bottom, reach.top)} high"
     )
     heads = (f"plates, {units}", "straight up", "square, bottom", "square, top")
     note = (
@@ -84,6 +89,19 @@ def _pivot(loading: OnPivot, scale: Scale | None, room: Room) -> str:
         + error_of("landmine_vertical")
     )
     return _grid(caption, heads, rows, note)
+
+
+def _stack(ratio: float, scale: Scale | None, units: str) -> str:
+    """What the handle pulls of what is on the pin, with an example from the middle of the stack."""
+    if scale is None or not scale.steps:
+        return ""
+    pin = scale.steps[len(scale.steps) // 2].grams
+    pull = mass(half(cable_pull(pin, ratio) / 1000, units), units)
+    return (
+        f"<p>All loads here are what is on the pin. {mass(pin, units)} on the pin pull about "
+        f"{pull} at the handle. "
+        f"{error_of('cable_pull')}</p>"
+    )
 
 
 def _some(steps: Sequence[Step], units: str) -> list[Step]:

@@ -5,17 +5,23 @@ from math import floor
 from typing import Any
 
 from strength_handbook.calc.tipping import SAFETY_FACTOR
-from strength_handbook.model.quantities import GRAMS_PER_POUND
+from strength_handbook.model.length import amount_in, length_text, own_unit
+from strength_handbook.model.printed import bare_mass, mass, plate_mass
+from strength_handbook.model.quantities import GRAMS_PER_POUND, stamped
 from strength_handbook.model.resistance import Band, Chain
 from strength_handbook.model.room import Room
-from strength_handbook.pages.numbers import bare_mass, mass
 from strength_handbook.pages.render import render, safe
-from strength_handbook.pages.variable_html import error_of, half, pairs_words
+from strength_handbook.pages.variable_html import error_of, pairs_words
 from strength_handbook.plan.tipover import TipLimit, tip_limits
+
+HEADINGS = (
+    ("tipping", "Bars in the rack"), ("bands", "Bands"), ("chains", "Chains"), ("pivots", "Pivots"),
+)  # fmt: skip
+"""Anchor and title of each heading: always there, since hand-written pages lead to them."""
 
 
 @dataclass(frozen=True, slots=True)
-class Part:
+class RoomPart:
     """A part of the page with headings of its own.
 
     Attributes:
@@ -27,24 +33,16 @@ class Part:
     headings: tuple[tuple[str, str], ...]
 
 
-def room_resistance(room: Room) -> Part:
-    """What changes its load on the way, and what can tip; only what the room has."""
+def room_resistance(room: Room) -> RoomPart:
+    """What changes its load on the way, and what can tip."""
     units = room.units
     limits = [_limit(room, limit) for limit in tip_limits(room)]
-    headings = [
-        heading
-        for heading, there in (
-            (("tipping", "Bars in the rack"), bool(limits)),
-            (("bands", "Bands"), bool(room.bands)),
-            (("chains", "Chains"), bool(room.chains)),
-            (("pivots", "Pivots"), bool(room.pivots)),
-        )
-        if there
-    ]
     html = render(
         "room_resistance.html",
         {
             "units": units,
+            "bars": bool(room.bars),
+            "racks": bool(room.racks),
             "limits": limits,
             "factor": f"{SAFETY_FACTOR:g}",
             "tip_error": error_of("tip_margin"),
@@ -57,7 +55,7 @@ def room_resistance(room: Room) -> Part:
             "pivot_error": error_of("landmine_vertical"),
         },
     )
-    return Part(html, tuple(headings))
+    return RoomPart(html, HEADINGS)
 
 
 def _limit(room: Room, limit: TipLimit) -> dict[str, Any]:
@@ -69,8 +67,8 @@ def _limit(room: Room, limit: TipLimit) -> dict[str, Any]:
         "bar": room.bars[limit.bar].name,
         "rack": room.racks[limit.rack].name,
         "lone": mass(lone_g, units),
-        "too_heavy": " or ".join(mass(grams, units) for grams in heavier),
-        "full": " · ".join(bare_mass(grams, units) for grams in limit.side_g),
+        "too_heavy": " or ".join(plate_mass(grams, units) for grams in heavier),
+        "full": " · ".join(stamped(grams, units) for grams in limit.side_g),
         "order": safe(pairs_words(limit.pairs, units)),
         "alone": not any(pair.hold for pair in limit.pairs),
         "margin": f"{limit.lowest_margin:.1f}",
@@ -85,12 +83,12 @@ def _unmeasured(room: Room) -> str:
 
 def _band(number: str, band: Band, units: str) -> dict[str, str]:
     pulls = ", ".join(
-        f"{bare_mass(pull.grams, units)} at {100 * height:g}"
+        f"{bare_mass(pull.grams, units)} at {_at(height)}"
         for height, pull in (band.pulls or {}).items()
     )
     return {
         "number": number,
-        "width": f"{1000 * band.width:g}" if band.width is not None else "–",
+        "width": length_text(band.width, "mm") if band.width is not None else "–",
         "pulls": pulls or "not read",
         "help": "–" if band.help is None else bare_mass(band.help.grams, units),
         "until": band.until.isoformat() if band.until else "–",
@@ -98,15 +96,20 @@ def _band(number: str, band: Band, units: str) -> dict[str, str]:
     }
 
 
+def _at(height: float) -> str:
+    """In centimetres as the head of the table says, or with its own unit."""
+    return length_text(height) if own_unit(height) else amount_in(height, "cm")
+
+
 def _chain(chain: Chain, units: str) -> dict[str, Any]:
     metre = chain.mass_per_metre
     return {
         "pairs": chain.pairs,
         "name": chain.name,
-        "length": f"{chain.length:g}",
-        "leader": f"{100 * chain.leader:g}" if chain.leader else "",
+        "length": length_text(chain.length),
+        "leader": length_text(chain.leader, "cm") if chain.leader else "",
         "strand": mass(metre.grams, units),
-        "pair": mass(half(2 * metre.kg, units), units),
+        "pair": mass(2 * metre.grams, units),
         "until": chain.until.isoformat() if chain.until else "",
         "note": chain.note or "",
     }

@@ -30,6 +30,8 @@ _LIGHTS = (
 )  # fmt: skip
 """Common practice, no source: first-aid training says more, and comes first."""
 
+_GREEN = "Green: nothing of what follows. Go on, within your effort limit."
+
 _LAST = (
     "General information for members of this gym. We don't diagnose or treat. Your clinician's "
     "advice, the maker's manuals, local law and the staff's instructions override this page."
@@ -44,11 +46,13 @@ def safety_page(worked: Worked) -> Page:
         {
             "title": title,
             "emergency": safe(emergency_panel(worked.book.room.emergency)),
+            "green": _GREEN,
             "lights": _LIGHTS,
             "last": _LAST,
         },
     )
-    headings = tuple(Heading(2, anchor, head) for anchor, head, _, _ in _LIGHTS)
+    lights = (Heading(2, anchor, head) for anchor, head, _, _ in _LIGHTS)
+    headings = (Heading(2, "three-lights", "Three lights"), *lights)
     return Page(
         "safety.md", title, html, headings,
         description="When to stop, and when to get help", in_nav=True,

@@ -2,17 +2,24 @@
 
 from typing import Any, Literal
 
+from strength_handbook.dose.printing import in_words
+from strength_handbook.model.exercise import Spotting
+from strength_handbook.model.printed import hours_minutes
 from strength_handbook.model.room import Emergency
+from strength_handbook.model.words import CAUTIONS, HAZARD_NAMES
 from strength_handbook.pages.bar_html import apart_drawer, bar_attributes, has_shared_bar
-from strength_handbook.pages.dose_text import in_words, notation
+from strength_handbook.pages.dose_html import dose_html
+from strength_handbook.pages.goal_results_html import session_results
 from strength_handbook.pages.instead_html import door_rows, variant_rows
-from strength_handbook.pages.lookup import slot_lookup
+from strength_handbook.pages.lookup import below_words, slot_lookup
 from strength_handbook.pages.method_html import brief, method_html
-from strength_handbook.pages.numbers import hours_minutes
 from strength_handbook.pages.page import Heading, Page, link, url_of
+from strength_handbook.pages.paper_html import write_in
 from strength_handbook.pages.phone_html import dose_data
 from strength_handbook.pages.render import render, safe
-from strength_handbook.pages.train_html import train_data
+from strength_handbook.pages.train_html import closing, train_data, warm_up_title
+from strength_handbook.plan.dose_hazards import brought_by, hazards_of, set_up_steps
+from strength_handbook.plan.variants import offered
 from strength_handbook.plan.worked import (
     Worked,
     WorkedProgram,
@@ -20,7 +27,7 @@ from strength_handbook.plan.worked import (
     WorkedSlot,
     WorkedWeek,
 )
-from strength_handbook.plan.working import reps_text
+from strength_handbook.workings.working import reps_text, rough_text
 
 
 def week_uri(program: WorkedProgram, week: int) -> str:
@@ -74,30 +81,34 @@ def session_page(
             "rotate": _rotated(session),
             "supervised": session.session.supervised,
             "train": train_data(worked, program, week, session),
+            "results": session_results(program, week, session),
             "warm_up": session.session.warm_up,
-            "warm_up_minutes": round(program.program.warm_up / 60),
-            "close_minutes": round(program.program.close / 60),
+            "before": warm_up_title(program),
+            "close": closing(program),
             "sharing": program.program.group.sharing,
+            "company": program.program.group.company,
             "cut_first": session.session.cut_first,
             "variants": variant_rows(worked, program, session),
             "rules": program.program.rules,
             "partner": [
-                (slot.order, slot.exercise.name, slot.exercise.spotting)
+                (slot.order, slot.exercise.name, spotting.spotters, _how_to_spot(spotting))
                 for slot in session.slots
-                if slot.exercise.spotting.spotters
+                if (spotting := slot.exercise.spotting).spotters
             ],
             "not_alone": _alone(session, "no"),
             "changed_alone": _alone(session, "changed"),
+            "rest_alone": any(_how_alone(slot) == "fine" for slot in session.slots),
             "emergency": safe(emergency_panel(room.emergency)),
         },
     )
-    headings = [
+    headings = [Heading(2, "warm-up", "Warm-up")]
+    headings += [
         Heading(2, f"slot-{slot.order.lower()}", f"{slot.order} {slot.exercise.name}")
         for slot in session.slots
     ]
-    if session.session.variants:
+    if offered(session):
         headings.append(Heading(2, "less", "Only half a day?"))
-    headings += [Heading(2, "warm-up", "Warm-up"), Heading(2, "emergency", "If someone is hurt")]
+    headings += [Heading(2, "emergency", "If someone is hurt")]
     return Page(
         uri,
         title,
@@ -113,20 +124,40 @@ def session_page(
 NO_TEST_ALONE = "A test is never done alone. Come when the coach is here."
 
 
+NO_NEW_SET_UP = "Hang {} as you have done before; no new set-up alone."
+
+
+def _how_to_spot(spotting: Spotting) -> str:
+    """Where partners stand, and the word that calls them."""
+    word = f" The word is “{spotting.word}”." if spotting.word else ""
+    return f"{spotting.where}{word}"
+
+
+def _how_alone(slot: WorkedSlot) -> Literal["fine", "changed", "no"]:
+    """How a slot may be done alone: tests never, bands or chains on a bar only as known."""
+    if slot.dose.said.test is not None:
+        return "no"
+    how = slot.exercise.spotting.alone
+    return "changed" if how == "fine" and slot.on_top is not None else how
+
+
 def _alone(session: WorkedSession, how: Literal["changed", "no"]) -> list[tuple[str, str]]:
-    """Exercises that may not be done alone, or only with a change, and how; tests never."""
+    """Exercises that may not be done alone, or only with a change, and how."""
     found: list[tuple[str, str]] = []
     for slot in session.slots:
-        spotting, test = slot.exercise.spotting, slot.dose.said.test is not None
-        if test and how == "no":
-            found.append((slot.exercise.name, NO_TEST_ALONE))
-        elif not test and spotting.alone == how:
-            found.append((slot.exercise.name, spotting.alone_how))
+        if _how_alone(slot) != how:
+            continue
+        words = slot.exercise.spotting.alone_how
+        if slot.dose.said.test is not None:
+            words = NO_TEST_ALONE
+        elif slot.on_top is not None and slot.exercise.spotting.alone == "fine":
+            words = NO_NEW_SET_UP.format("the bands" if slot.dose.said.bands else "the chains")
+        found.append((slot.exercise.name, words))
     return found
 
 
 def _rotated(session: WorkedSession) -> list[str]:
-    """Letters that the pairs begin at different ones of, where at least two are done this week."""
+    """Letters that are done in turn, each station beginning at another; none for fewer than two."""
     here = {slot.order[0] for slot in session.slots}
     letters = [letter for letter in session.session.rotate if letter in here]
     return letters if len(letters) > 1 else []
@@ -135,6 +166,17 @@ def _rotated(session: WorkedSession) -> list[str]:
 def emergency_panel(emergency: Emergency) -> str:
     """The emergency panel, the same on every page."""
     return render("emergency.html", {"e": emergency})
+
+
+def _care(slot: WorkedSlot) -> dict[str, Any]:
+    """The week's hazards in a line, and whole what bands, chains or pins of this dose bring."""
+    names = [HAZARD_NAMES[one] for one in hazards_of(slot.exercise, slot.dose)]
+    brought = brought_by(slot.dose)
+    return {
+        "care": ", ".join(names),
+        "care_first": " ".join(CAUTIONS[one] for one in brought),
+        "set_up": set_up_steps(slot.dose),
+    }
 
 
 def _groups(
@@ -171,9 +213,11 @@ def _slot(
         "id": f"slot-{slot.order.lower()}",
         "name": slot.exercise.name,
         "link": exercise_link(url, slot.exercise_id, anchor),
+        **_care(slot),
+        "care_link": exercise_link(url, slot.exercise_id, "cautions"),
         "table_link": exercise_link(url, slot.exercise_id, "by-body-weight"),
         "purpose": slot.slot.purpose,
-        "notation": notation(slot.dose),
+        "notation": dose_html(slot.dose),
         "words": in_words(slot.dose, slot.exercise),
         "voice": slot.exercise.cues.voice,
         "note": slot.dose.said.note,
@@ -181,8 +225,11 @@ def _slot(
         "table": safe(found.table),
         "by_body": bool(found.by_body),
         "by_body_below": found.by_body_below,
+        "below": below_words(slot, units),
         "method": brief(method_html(worked, program, week, session, slot)),
         "doors": door_rows(worked, program, slot, url, examples=False),
+        "write": write_in(slot, units),
         "mine": dose_data(worked, program, week, session, slot) + apart_drawer(worked, slot),
         "band": slot.reps_possible and reps_text(slot.reps_possible),
+        "rough": rough_text(slot.reps_possible),
     }

@@ -3,6 +3,7 @@
 from collections.abc import Callable, Mapping
 from html import escape
 
+from strength_handbook.model.printed import bare_mass, count_word, mass, percent
 from strength_handbook.pages.load_html import DASH
 from strength_handbook.pages.method_parts import (
     by_lifter,
@@ -11,47 +12,39 @@ from strength_handbook.pages.method_parts import (
     plates_moved,
     small_table,
     spaced,
-    whole_mass,
+    whole_span,
 )
-from strength_handbook.pages.numbers import NBSP, bare_mass, count_word, mass, percent
-from strength_handbook.plan.efforts import OpenSetPlan
-from strength_handbook.plan.progress import NextTarget
-from strength_handbook.plan.scales import Scale
+from strength_handbook.plan.efforts import OpenRow, OpenSetPlan
+from strength_handbook.plan.progress import NextTarget, Outcome
+from strength_handbook.plan.scale import Scale
 from strength_handbook.plan.slot_strips import Strips
-from strength_handbook.plan.strips import StripLoad, StripLoads
+from strength_handbook.plan.strip_load import StripLoad, StripLoads
 from strength_handbook.plan.worked import WorkedSlot
 
 
 def strips_html(plan: Strips, scale: Scale | None, units: str) -> str:
     """Loads of a strip set and the repetitions to expect."""
-    rows = [
-        (
-            f"{number}",
-            percent(round(aim.amount)),
-            _expected(aim) if number > 1 else _first(plan),
-        )
-        for number, aim in enumerate(plan.aims, start=1)
-    ]
-    parts = [small_table("Each load as a share of the first", ("load", "share", "expect"), rows)]
+    parts = [_shares(plan)] if plan.aims else []
     total = plan.asked.total
     if total is not None and plan.fewest is not None and plan.most is not None:
         few, many = count_word(plan.fewest), count_word(plan.most)
         loads = few if few == many else f"{few} to {many}"
         parts.append(
-            f"<p>{total} in all take about {loads} loads. The total ends the set, not the number "
-            "of loads.</p>"
+            f"<p>{total.text} in all take about {loads} loads. The total ends the set, not the "
+            "number of loads.</p>"
         )
-    parts.append(
-        "<p>A range, because nobody has counted strips in a study: it follows from how much "
-        "lighter each load is, and people differ.</p>"
-    )
+    if plan.aims:
+        parts.append(
+            "<p>A range, because nobody has counted strips in a study: it follows from how much "
+            "lighter each load is, and people differ.</p>"
+        )
     if plan.settings:
         parts.append(f"<p>Settings: {' → '.join(f'{one.amount:g}' for one in plan.settings)}.</p>")
     if plan.rows:
         heads = ("your best" if plan.by_best else "first", "one after the other")
         what = "settings" if scale is None else units
         table = [
-            (f"{value:g}", " → ".join(f"{one.amount:g}" for one in loads or ()))
+            (f"{value:g}", " → ".join(f"{one.amount:g}" for one in loads or ()) or DASH)
             if scale is None
             else (bare_mass(value, units), _strip(loads, scale, units, bare_mass))
             for value, loads in plan.rows
@@ -69,6 +62,20 @@ def strips_html(plan: Strips, scale: Scale | None, units: str) -> str:
     elif plan.rack and shown:
         parts.append("<p>One plate at a time, changing sides.</p>")
     return "".join(parts)
+
+
+def _shares(plan: Strips) -> str:
+    """Every load as a share of the first, with the repetitions to expect on it."""
+    asked = plan.asked.reps
+    rows = [
+        (
+            f"{number}",
+            percent(round(aim.amount)),
+            _expected(aim) if number > 1 else _first(plan) if asked is None else asked.text,
+        )
+        for number, aim in enumerate(plan.aims, start=1)
+    ]
+    return small_table("Each load as a share of the first", ("load", "share", "expect"), rows)
 
 
 def _strip(
@@ -92,7 +99,7 @@ def _strip(
 
 
 def _expected(one: StripLoad) -> str:
-    low, high = round(one.reps_low), round(one.reps_high)
+    low, high = one.expected
     return DASH if not high else (f"{low}" if low == high else f"{low} to {high}")
 
 
@@ -101,13 +108,20 @@ def _first(plan: Strips) -> str:
     return f"{low}" if low == high else f"{low} to {high}"
 
 
+def _single(row: OpenRow) -> str:
+    if row.factors is None:
+        return "too many to tell"
+    low, high = row.factors
+    return f"× {low:.2f} to {high:.2f}{', roughly' if row.caution else ''}"
+
+
 def open_set_html(plan: OpenSetPlan, units: str) -> str:
     """What each result says about the best single."""
     left = "" if not plan.reserve else f", with {plan.reserve:g} left"
     rows = [
         (
             f"{row.reps}",
-            "too many to tell" if row.low is None else f"× {row.low:.2f} to {row.high:.2f}",
+            _single(row),
         )
         for row in plan.rows
     ]
@@ -116,8 +130,7 @@ def open_set_html(plan: OpenSetPlan, units: str) -> str:
     lines = []
     for name, grams in plan.by_lifter.items():
         said = [
-            f"{row.reps} → {whole_mass(grams * (row.low or 0), units)} to "
-            f"{whole_mass(grams * (row.high or 0), units)}{NBSP}{units}"
+            f"{row.reps} → {whole_span(grams * (row.low or 0), grams * (row.high or 0), units)}"
             for row in ends
         ]
         lines.append((name, f"{mass(grams, units)}: {', '.join(said)}"))
@@ -128,6 +141,21 @@ def open_set_html(plan: OpenSetPlan, units: str) -> str:
         + by_lifter(lines)
         + "<p>An estimate. Change your best once a wave, not every week.</p>"
     )
+
+
+SAME_PLATES = "the same plates as today"
+"""A point or two more may be less than the next plate."""
+
+
+def _by_points(one: Outcome) -> bool:
+    return one.move is not None and one.move.kind == "percent"
+
+
+def _next_load(one: Outcome, today: int | None, units: str) -> str:
+    if one.load is None:
+        return ""
+    same = one.load.actual_g == today
+    return f"{load_words(one.load, units)}, {SAME_PLATES}" if same else load_words(one.load, units)
 
 
 def next_html(goal: NextTarget, own: Mapping[str, NextTarget], slot: WorkedSlot, units: str) -> str:
@@ -144,9 +172,11 @@ def next_html(goal: NextTarget, own: Mapping[str, NextTarget], slot: WorkedSlot,
     for name, target in own.items():
         today = slot.loads[name].actual_g if name in slot.loads else None
         said = [
-            (one.when, load_words(one.load, units))
+            (one.when, _next_load(one, today, units))
             for one in target.outcomes
-            if one.load is not None and one.load.actual_g not in (None, today)
+            if one.load is not None
+            and one.load.actual_g is not None
+            and (one.load.actual_g != today or _by_points(one))
         ]
         text = "; ".join(f"{when}: {load}" if len(said) > 1 else load for when, load in said)
         text = " ".join(part for part in (f"{text}." if text else "", target.warning) if part)

@@ -6,9 +6,10 @@ from typing import Any
 
 from markupsafe import Markup
 
-from strength_handbook.model.program import WEEKDAYS
+from strength_handbook.model.weeks import WEEKDAYS
 from strength_handbook.pages.page import link, url_of
 from strength_handbook.pages.render import safe
+from strength_handbook.plan.variants import offered
 from strength_handbook.plan.worked import WorkedProgram, WorkedSession, WorkedWeek
 
 OPTIONAL, VARIANTS = 1, 2
@@ -30,11 +31,12 @@ def block(name: str, data: Any) -> Markup:
 def days_data(program: WorkedProgram, url: str) -> Markup:
     """On which days a program has which sessions; what today is, the phone's own clock says.
 
-    Weeks with the same sessions stand together: first week, last week, sessions. Each session is
-    its id, title, weekday (0 is Monday, -1 where none is set), and what is known of it.
+    Weeks with the same sessions stand together: first week, last week, sessions, and the minutes of
+    each of them week by week. Each session is its id, title, weekday (0 is Monday, -1 where none
+    is set), and what is known of it.
     """
     runs = [
-        [weeks[0].week, weeks[-1].week, sessions]
+        [weeks[0].week, weeks[-1].week, sessions, [_minutes(week) for week in weeks]]
         for sessions, weeks in (
             (sessions, list(group)) for sessions, group in groupby(program.weeks, key=_sessions)
         )
@@ -49,6 +51,10 @@ def days_data(program: WorkedProgram, url: str) -> Markup:
             "first": program.weeks[0].week,
             "last": program.weeks[-1].week,
             "runs": runs,
+            "waves": [
+                [wave, sum(1 for _ in weeks)]
+                for wave, weeks in groupby(program.weeks, key=lambda week: week.wave.wave)
+            ],
         },
     )
 
@@ -58,6 +64,7 @@ def today_values(program: WorkedProgram, url: str) -> dict[str, Any]:
     return {
         "id": program.id,
         "start": program.program.start,
+        "valid_until": program.program.valid_until,
         "weeks": [week.week for week in program.weeks],
         "data": days_data(program, url),
     }
@@ -67,8 +74,12 @@ def _sessions(week: WorkedWeek) -> list[list[Any]]:
     return [_session(one) for one in week.sessions]
 
 
+def _minutes(week: WorkedWeek) -> list[int]:
+    return [round(one.minutes.total) for one in week.sessions]
+
+
 def _session(one: WorkedSession) -> list[Any]:
     written = one.session
     day = WEEKDAYS.index(written.day) if written.day else -1
-    known = OPTIONAL * written.optional + VARIANTS * bool(written.variants)
+    known = OPTIONAL * written.optional + VARIANTS * bool(offered(one))
     return [one.id, written.title, day, known]

@@ -8,15 +8,14 @@ from functools import cache
 from html import escape
 
 from strength_handbook.calc.registry import all_formulas
+from strength_handbook.model.length import span_text
 from strength_handbook.model.loading import OnBar
-from strength_handbook.model.quantities import GRAMS_PER_POUND
+from strength_handbook.model.printed import bare_mass, mass, percent
+from strength_handbook.model.quantities import GRAMS_PER_POUND, stamped
 from strength_handbook.model.room import Room
 from strength_handbook.pages.load_html import per_side_head, plates
-from strength_handbook.pages.numbers import bare_mass, mass, percent
-from strength_handbook.plan.help import NEAR_ENOUGH, band_for, help_bands
-from strength_handbook.plan.loads import PlannedLoad
 from strength_handbook.plan.tables import base_strip
-from strength_handbook.plan.tipover import Pair, fits, pairs_off, unloading
+from strength_handbook.plan.tipover import RackPair, fits, pairs_off, unloading
 from strength_handbook.plan.variable import OnTop, Variable
 from strength_handbook.plan.worked import WorkedSlot
 
@@ -40,14 +39,19 @@ def error_of(formula: str) -> str:
     return text[:1].upper() + text[1:].removesuffix(".") + "."
 
 
-def variable_words(variable: Variable, units: str) -> str:
+def variable_words(
+    variable: Variable, units: str, asked: OnTop | None = None, base_g: float = 0
+) -> str:
     """What is on top of the plates, and what it comes to."""
     load, name = variable.load, _name(variable.what)
+    share = f"{percent(round(load.top_share))} {name} there"
+    if asked is not None and asked.needs_base and base_g:
+        share = f"{percent(_share(asked, variable, base_g))} of the best in {name} there"
     return (
         f"with {escape(variable.what)} {mass(half(load.bottom, units), units)} at the bottom, "
         f"{bare_mass(half(load.middle, units), units)} half-way, "
         f"{bare_mass(half(load.top, units), units)} at the top "
-        f"({percent(round(load.top_share))} {name} there)"
+        f"({share})"
     )
 
 
@@ -71,11 +75,11 @@ def variable_strip(slot: WorkedSlot, units: str) -> str:
             f"<td>{escape(_short(asked, variable))}</td>"
             f"<td>{bare_mass(half(load.bottom, units), units)} to "
             f"{bare_mass(half(load.top, units), units)}</td>"
-            f"<td>{percent(round(load.top_share))}</td></tr>"
+            f"<td>{percent(_share(asked, variable, value))}</td></tr>"
         )
     heads = (
         f"your best, {units}", f"bar and plates, {units}", per_side_head(slot.scale), name,
-        f"bottom to top, {units}", f"{name} at the top",
+        f"bottom to top, {units}", f"{name} at the top, of {_whole(asked)}",
     )  # fmt: skip
     head = "".join(f'<th scope="col">{one}</th>' for one in heads)
     return (
@@ -85,10 +89,44 @@ def variable_strip(slot: WorkedSlot, units: str) -> str:
     )
 
 
+def _whole(asked: OnTop) -> str:
+    """What the printed share is a share of: the best where the dose's is, else what is lifted."""
+    return "your best" if asked.needs_base else "the load there"
+
+
+def _share(asked: OnTop, variable: Variable, base_g: float) -> int:
+    """Percent that bands or chains are at the top; the same number on page and phone."""
+    load = variable.load
+    return round(
+        load.top * load.top_share / (base_g / 1000) if asked.needs_base else load.top_share
+    )
+
+
+def bands_by_best(slot: WorkedSlot, units: str) -> str:
+    """Which pair of bands hangs for which tested value, in a line; empty without a choice."""
+    asked, base = slot.on_top, slot.base
+    if asked is None or base is None or not asked.needs_base:
+        return ""
+    found: dict[str, tuple[int, int]] = {}
+    for value, _ in base_strip(base, slot.scale, slot.percent or 0).rows:
+        # The pair follows from the tested value; the load on the bar has no part in it.
+        variable = asked.on(1.0, value / 1000)
+        if variable is not None:
+            pair = _short(asked, variable)
+            found[pair] = (found.get(pair, (value, value))[0], value)
+    spans = (
+        f"{bare_mass(low, units)}"
+        + (f" to {bare_mass(high, units)}" if high > low else "")
+        + f": {pair}"
+        for pair, (low, high) in found.items()
+    )
+    return f"Bands by your best, {units}: {'; '.join(spans)}."
+
+
 def variable_note(asked: OnTop, units: str) -> str:
     """Why it is a range, and how far it can be trusted."""
     travel = asked.travel
-    heights = f"{100 * travel.bottom:g} to {100 * travel.top:g} cm"
+    heights = span_text(travel.bottom, travel.top)
     if asked.chain is not None:
         metre = mass(2000 * asked.chain.mass_per_metre.kg, units)
         return (
@@ -101,35 +139,13 @@ def variable_note(asked: OnTop, units: str) -> str:
     )
 
 
-def example_note(
-    slot: WorkedSlot, name: str, load: PlannedLoad, room: Room, *, banded: bool
-) -> str:
-    """What stands after an example lifter's load: bands, chains, or a band that helps.
-
-    Args:
-        slot: the slot.
-        name: the lifter.
-        load: the lifter's load.
-        room: for the bands that help.
-        banded: members take bands for help in this exercise.
-    """
-    units = room.units
-    if (variable := slot.variable.get(name)) is not None:
-        return f"; {variable_words(variable, units)}"
-    if not banded or not load.help_g or slot.assisted is not None:
+def example_note(slot: WorkedSlot, name: str, units: str) -> str:
+    """What stands after an example lifter's load: bands or chains on the bar."""
+    variable = slot.variable.get(name)
+    if variable is None:
         return ""
-    band = band_for(room.bands, load.help_g)
-    if load.reference_g and (band is None or load.help_g < band.grams - load.help_g):
-        own = 100 * load.body_g / load.reference_g
-        if abs(own - (load.planned_percent or own)) <= NEAR_ENOUGH:
-            return f" – body weight alone is near enough: {percent(own)}"
-    if band is not None:
-        text = f" – band {band.number}, about {mass(band.grams, units)} off"
-        if load.reference_g:
-            text += f": {percent(100 * (load.body_g - band.grams) / load.reference_g)}"
-        return text
-    strongest = help_bands(room.bands)
-    return f" – more than any one band here ({strongest[-1].number})" if strongest else ""
+    base_g = slot.loads[name].reference_g if name in slot.loads else 0
+    return f"; {variable_words(variable, units, slot.on_top, base_g)}"
 
 
 def help_words(slot: WorkedSlot, units: str) -> str:
@@ -146,12 +162,12 @@ def help_words(slot: WorkedSlot, units: str) -> str:
     return f"{text} Easier: band {found.easier.number}, about {mass(found.easier.grams, units)}."
 
 
-def pairs_words(pairs: Iterable[Pair], units: str) -> str:
+def pairs_words(pairs: Iterable[RackPair], units: str) -> str:
     """Plates in the order in which they come off, each left and right."""
     return ", ".join(
-        f"<b>{bare_mass(pair.grams, units)} while somebody holds the bar</b>"
+        f"<b>{stamped(pair.grams, units)} while somebody holds the bar</b>"
         if pair.hold
-        else bare_mass(pair.grams, units)
+        else stamped(pair.grams, units)
         for pair in pairs
     )
 

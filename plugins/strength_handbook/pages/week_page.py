@@ -2,9 +2,11 @@
 
 from typing import Any
 
-from strength_handbook.pages.dose_text import notation
+from markupsafe import Markup
+
+from strength_handbook.dose.printing import notation
+from strength_handbook.model.printed import count_word
 from strength_handbook.pages.member_lines import what_changed
-from strength_handbook.pages.numbers import count_word
 from strength_handbook.pages.page import Heading, Page, link, url_of
 from strength_handbook.pages.phone_html import load_data
 from strength_handbook.pages.render import render, safe
@@ -12,16 +14,17 @@ from strength_handbook.pages.session_page import exercise_link, session_uri, wee
 from strength_handbook.pages.tools_html import today_values
 from strength_handbook.pages.working_html import working_html
 from strength_handbook.pictures.bars import week_bars
-from strength_handbook.plan.change import Changes
+from strength_handbook.pictures.waves import WaveColumn, WaveRow, wave_chart
 from strength_handbook.plan.volume import Volume
 from strength_handbook.plan.worked import Worked, WorkedProgram, WorkedWeek
-from strength_handbook.plan.working_minutes import minutes_working
-from strength_handbook.plan.working_volume import week_working
+from strength_handbook.record.change import Changes
 from strength_handbook.review.emphasis import MEASURES, number_of, wave_emphases
+from strength_handbook.workings.minutes import minutes_working
+from strength_handbook.workings.volume import week_working
 
 EMPHASIS = {
     "eccentric": "slow lowering",
-    "isometric": "holding",
+    "isometric": "staying still under load",
     "speed": "moving fast",
     "strength": "lifting heavy",
     "size": "more work per muscle",
@@ -133,9 +136,12 @@ def overview_page(program: WorkedProgram, changes: Changes | None = None) -> Pag
         {
             "p": written,
             "changed": changed,
-            "weeks_word": count_word(len(program.weeks)),
+            "length": "one week"
+            if len(program.weeks) == 1
+            else f"{count_word(len(program.weeks))} weeks",
             "waves": _waves(program),
             "waves_list": week_links(program, url),
+            "wave_chart": waves_html(program),
             "today": today_values(program, url),
             "goals": [
                 {
@@ -149,9 +155,7 @@ def overview_page(program: WorkedProgram, changes: Changes | None = None) -> Pag
             "charts": [
                 safe(chart)
                 for chart in (
-                    week_bars("Seconds of lowering", _series(program, "eccentric_s"), "s"),
-                    week_bars("Seconds of holding", _series(program, "isometric_s"), "s"),
-                    week_bars("Fast repetitions", _series(program, "fast_reps"), ""),
+                    week_bars(counts, _series(program, key), unit) for _, counts, key, unit in ROWS
                 )
             ],
             "safety": link(url, "safety/"),
@@ -175,6 +179,29 @@ def overview_page(program: WorkedProgram, changes: Changes | None = None) -> Pag
         in_nav=True,
         boost=1.2,
     )
+
+
+ROWS = (
+    ("lower", "Seconds of lowering", "eccentric_s", "s"),
+    ("hold", "Seconds of holding", "isometric_s", "s"),
+    ("fast", "Fast repetitions", "fast_reps", ""),
+)
+"""What the charts of weeks show: its word, what is counted, which sum of the week, its unit."""
+
+
+def waves_html(program: WorkedProgram) -> Markup:
+    """The chart of the waves; what its three rows are stands below it."""
+    chart = wave_chart(
+        [
+            WaveColumn(week.week, week.wave.wave, week.deload or week.week in week.wave.tests)
+            for week in program.weeks
+        ],
+        [
+            WaveRow(name, counts, [value for _, value in _series(program, key)])
+            for name, counts, key, _ in ROWS
+        ],
+    )
+    return safe(chart)
 
 
 def week_links(program: WorkedProgram, url: str) -> list[dict[str, Any]]:
@@ -212,7 +239,8 @@ def _waves(program: WorkedProgram) -> list[dict[str, str]]:
     for week in program.weeks:
         if week.wave_id not in seen:
             numbers = week.wave.weeks
-            run = f"{numbers[0]}" if len(numbers) == 1 else f"{numbers[0]} to {numbers[-1]}"
+            first, last = numbers[0], numbers[-1]
+            run = f"week {first}" if first == last else f"weeks {first} to {last}"
             seen[week.wave_id] = {
                 "name": week.wave.wave,
                 "weeks": run,

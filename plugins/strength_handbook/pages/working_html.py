@@ -2,7 +2,7 @@
 
 from strength_handbook.pages.page import link
 from strength_handbook.pages.render import render
-from strength_handbook.plan.working import Line, Working, formulas
+from strength_handbook.workings.working import Line, Working, formulas
 
 NUMBERS = "numbers/"
 

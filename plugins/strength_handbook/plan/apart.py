@@ -1,20 +1,19 @@
 """Where a bar in the rack must be held while it is taken apart, for every load that exists."""
 
 from collections.abc import Iterator
-from functools import lru_cache
 
 from strength_handbook.model.dose import StripSet
 from strength_handbook.model.loading import OnBar
-from strength_handbook.plan.ramps import ramp_to, slot_ramps
-from strength_handbook.plan.scales import Scale, bar_table
-from strength_handbook.plan.strips import strip_set
+from strength_handbook.plan.remembered import remembered
+from strength_handbook.plan.scale import Scale
+from strength_handbook.plan.strips import stacks_for
 from strength_handbook.plan.tipover import fits, pairs_off, unloading
 from strength_handbook.plan.worked import Worked
 
 Stack = tuple[int, ...]
 
 
-@lru_cache(maxsize=256)
+@remembered(256)
 def stacks_to_hold(worked: Worked, exercise_id: str) -> tuple[Stack, ...] | None:
     """Stacks of one side, inner to outer, whose outermost pair comes off with the bar held.
 
@@ -36,7 +35,7 @@ def stacks_to_hold(worked: Worked, exercise_id: str) -> tuple[Stack, ...] | None
         return None
     stacks = {
         whole[:count]
-        for whole in _wholes(worked, exercise_id, loading, scale)
+        for whole in _wholes(worked, exercise_id, scale)
         for count in range(1, len(whole) + 1)
     }
     return tuple(
@@ -44,23 +43,20 @@ def stacks_to_hold(worked: Worked, exercise_id: str) -> tuple[Stack, ...] | None
     )
 
 
-@lru_cache(maxsize=8192)  # many exercises are done with the same bar in the same rack
+@remembered(8192)  # many exercises are done with the same bar in the same rack
 def _held(worked: Worked, bar_id: str, rack_id: str, stack: Stack) -> bool:
     room = worked.book.room
     bar, rack = room.bars[bar_id], room.racks[rack_id]
     return pairs_off(unloading(bar, rack, room.plates, stack, keep=len(stack) - 1))[0].hold
 
 
-def _wholes(worked: Worked, exercise_id: str, loading: OnBar, scale: Scale) -> Iterator[Stack]:
-    """Every load as it may stand on the bar: as listed, and as steps and strips build it."""
-    table = bar_table(worked.book.room, loading)
+def _wholes(worked: Worked, exercise_id: str, scale: Scale) -> Iterator[Stack]:
+    """Every load as it may stand on the bar: as listed, and as strips build it."""
     uses = [use.slot for use in worked.uses.get(exercise_id, ())]
-    climbs = any(slot_ramps(worked.book.room, slot) for slot in uses)
     works = [slot.dose.work for slot in uses if isinstance(slot.dose.work, StripSet)]
-    strips = {(work.strip.loads, work.strip.drop): work.strip for work in works}
+    asked = {(work.strip.loads, work.strip.drop): work.strip for work in works}
+    strips = [stacks_for(scale, one) for one in asked.values()]
     for step in scale.steps:
         yield step.parts
-        if climbs:
-            yield from (one.parts for one in ramp_to(table, step.grams)[-1:])
-        for asked in strips.values():
-            yield from (one.parts for one in (strip_set(table, asked, step.grams) or ())[:1])
+        for stacks in strips:
+            yield stacks.get(step.grams, ())

@@ -25,7 +25,7 @@ class BrokenSet:
 
 
 @dataclass(frozen=True, slots=True)
-class Interval:
+class SetInterval:
     """Sets that start at fixed times.
 
     Attributes:
@@ -87,13 +87,13 @@ def broken_set(book: Book, dose: Dose) -> BrokenSet | None:
     return BrokenSet(cluster.falling, cluster.reps, total, work_seconds(book, dose))
 
 
-def interval(book: Book, dose: Dose) -> Interval | None:
+def interval(book: Book, dose: Dose) -> SetInterval | None:
     """When each set starts; None where sets are not started by the clock."""
     if dose.every is None:
         return None
     starts = tuple(number * dose.every for number in range(dose.sets.high))
     work = work_seconds(book, dose)
-    return Interval(dose.every, starts, work, starts[-1] + work)
+    return SetInterval(dose.every, starts, work, starts[-1] + work)
 
 
 def timed_sets(dose: Dose) -> TimedSets | None:
@@ -102,9 +102,9 @@ def timed_sets(dose: Dose) -> TimedSets | None:
         return None
     work = dose.work.seconds
     rest = dose.rest if dose.every is None else dose.every - work
-    if rest is None or rest <= 0:
-        return None
     sets = dose.sets.high * (2 if dose.each_side else 1)
+    if rest is None or rest <= 0 or sets < 2:  # after the only set nothing is left to compare
+        return None
     return TimedSets(work, rest, rest / work, sets * (work + rest) - rest)
 
 

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from strength_handbook.calc.set_duration import carry_seconds
 from strength_handbook.model.book import Book
 from strength_handbook.model.dose import Distance
+from strength_handbook.model.length import Length, own_unit
 from strength_handbook.plan.worked import WorkedSlot
 
 
@@ -15,15 +16,13 @@ class CarryPlan:
 
     Attributes:
         lane: name of the lane, or empty where none is among the stations.
-        lane_m: its length, or 0.
         lengths: whole lengths of it.
-        more_m: metres beyond them.
+        more_m: metres beyond them, in the unit of the dose.
         turns: turns on the way.
         seconds: of one walk, one side, at the house's walking speed.
     """
 
     lane: str
-    lane_m: float
     lengths: int
     more_m: float
     turns: int
@@ -38,14 +37,12 @@ class TeamPlan:
         bearers: how many carry at once.
         total_g: everything together.
         each_g: what one bearer holds, if all hold alike.
-        turn_every_s: how often they change places, or None.
         changes: changes of places in one walk.
     """
 
     bearers: int
     total_g: int
     each_g: float
-    turn_every_s: float | None
     changes: int
 
 
@@ -58,12 +55,14 @@ def carry_plan(book: Book, slot: WorkedSlot) -> CarryPlan | None:
     places = (*slot.exercise.stations, *slot.exercise.uses)
     lane = next((book.room.lanes[place] for place in places if place in book.room.lanes), None)
     if lane is None:
-        return CarryPlan("", 0.0, 0, 0.0, 0, seconds)
+        return CarryPlan("", 0, 0.0, 0, seconds)
     # A hair of a millimetre is no further length: 40 m are two lengths of 20 m, not three.
     lengths = int(metres / lane.length + 1e-6)
-    more = max(0.0, round(metres - lengths * lane.length, 2))
+    # Whole centimetres; finer where the dose is in feet or yards, to be as even there.
+    rest = round(metres - lengths * lane.length, 4 if own_unit(metres) else 2)
+    more = Length(rest, own_unit(metres) or "m") if rest > 0 else 0.0
     turns = lengths if more else max(0, lengths - 1)
-    return CarryPlan(lane.name, lane.length, lengths, more, turns, seconds)
+    return CarryPlan(lane.name, lengths, more, turns, seconds)
 
 
 def team_plan(book: Book, slot: WorkedSlot) -> TeamPlan | None:
@@ -76,4 +75,4 @@ def team_plan(book: Book, slot: WorkedSlot) -> TeamPlan | None:
     if team.turn_every is not None and walk is not None:
         changes = max(0, math.ceil(walk.seconds / team.turn_every - 1e-9) - 1)
     grams = team.mass.grams
-    return TeamPlan(team.bearers, grams, grams / team.bearers, team.turn_every, changes)
+    return TeamPlan(team.bearers, grams, grams / team.bearers, changes)

@@ -6,27 +6,26 @@ plates together, never of the plates alone.
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
-from functools import lru_cache
 
+from strength_handbook.dose.key import AtDoor
+from strength_handbook.dose.table import KEYS
 from strength_handbook.model.book import Book
+from strength_handbook.model.doors import BODY_PARTS, HURTS, Door
 from strength_handbook.model.dose import (
-    Clock,
-    ClusterSet,
-    Distance,
     Dose,
     DosePart,
-    Hold,
     IncompleteDoseError,
-    Reps,
-    StripSet,
     complete,
 )
 from strength_handbook.model.dose_part import WORK_FIELDS
-from strength_handbook.model.exercise import Door, Exercise
+from strength_handbook.model.exercise import Exercise
 from strength_handbook.model.load import Setting, scaled
 from strength_handbook.model.program import Base
-from strength_handbook.plan.loads import PlannedLoad, achieved, body_share_g, is_estimate
-from strength_handbook.plan.scales import Scale
+from strength_handbook.plan.door_limits import ASKS_MORE, IN_EASY_WEEK, ON_TEST_DAY, within
+from strength_handbook.plan.loads import PlannedLoad, achieved, body_share_g
+from strength_handbook.plan.reference import is_estimate
+from strength_handbook.plan.remembered import remembered
+from strength_handbook.plan.scale import Scale
 from strength_handbook.plan.work_out import lifter_loads, own_base
 from strength_handbook.plan.worked import Worked, WorkedProgram, WorkedSlot
 
@@ -36,10 +35,21 @@ DOORS: tuple[tuple[str, str], ...] = (
 )  # fmt: skip
 """Key and name of each door, in order."""
 
-_CARRIED = ("sets", *WORK_FIELDS, "tempo", "rir", "rpe", "rest", "every")
+STOP = "stop"
+"""Key of the line that has no door: stop for today."""
+
+NAMES = dict(DOORS) | {f"{HURTS}-{part}": f"It hurts: {part}" for part in BODY_PARTS} | {
+    STOP: "Stop for today"
+}  # fmt: skip
+"""Names of the doors, of those for a part of the body, and of what has none, by key."""
+
+_CARRIED = [key.field for key in KEYS if AtDoor.CARRIED in key.door]
 """What an exercise without a dose of its own takes over from today's."""
 
-_WHOLE = ("test", "top", "last_set", "density", "cap")
+_OF_REPS = [key.field for key in KEYS if AtDoor.OF_REPS in key.door]
+"""The manner of repetitions: a hold and a walk have none."""
+
+_WHOLE = [key.field for key in KEYS if AtDoor.OF_SETS in key.door]
 """What belongs to today's sets, and goes when a door has other sets."""
 
 
@@ -48,7 +58,8 @@ class DoorPlan:
     """One door of one slot in one week.
 
     Attributes:
-        key: easier, harder, hurts, taken or no-partner.
+        key: easier, harder, hurts, hurts-knee and so on, taken or no-partner; or stop, where
+            nothing replaces the exercise.
         name: how members know it.
         how: what changes, in words.
         to: id of another exercise, or None for the same one made different.
@@ -61,6 +72,7 @@ class DoorPlan:
         scale: the loads that exist for it.
         estimate: the loads follow from the effort alone.
         look_up: the exercise's own table by body weight says where to start.
+        lowered: it asks less than is written, because today's work is less.
     """
 
     key: str
@@ -75,6 +87,7 @@ class DoorPlan:
     scale: Scale | None = None
     estimate: bool = False
     look_up: bool = False
+    lowered: bool = False
 
     @property
     def changed(self) -> bool:
@@ -82,16 +95,16 @@ class DoorPlan:
         return self.to is not None or self.own is not None
 
 
-@lru_cache(maxsize=4096)  # session page, exercise page and phone ask for the same slot
+@remembered(4096)  # session page, exercise page and phone ask for the same slot
 def doors_of(worked: Worked, program: WorkedProgram, slot: WorkedSlot) -> tuple[DoorPlan, ...]:
-    """The five doors of a slot of a worked program."""
+    """The doors of a slot of a worked program."""
     return slot_doors(worked.book, program.program.bases, worked.scales, slot)
 
 
 def slot_doors(
     book: Book, bases: Mapping[str, Base], scales: Mapping[str, Scale | None], slot: WorkedSlot
 ) -> tuple[DoorPlan, ...]:
-    """The five doors of a slot.
+    """The doors of a slot, the one for pain after what ends the session and before its parts.
 
     Args:
         book: exercises, lifters and house rules.
@@ -99,15 +112,25 @@ def slot_doors(
         scales: the loads that exist for each exercise.
         slot: the slot as it is done today.
     """
+    doors = dict(slot.exercise.doors.each())
     plans = []
     for key, name in DOORS:
-        door: Door = getattr(slot.exercise.doors, key.replace("-", "_"))
+        if key == HURTS and (stop := slot.exercise.doors.hurts.stop) is not None:
+            plans.append(DoorPlan(STOP, NAMES[STOP], stop, None, slot.exercise))
         words = slot.slot.doors.get(key)  # type: ignore[call-overload]  # the same five words
+        if words is None and slot.dose.said.test is not None:
+            words = ON_TEST_DAY.get(key)
+        if words is None and slot.easy and key == ASKS_MORE:
+            words = IN_EASY_WEEK
         if words is not None:
-            # The slot's own words replace the door: nothing else of it need be true here.
+            # Words of the slot or the day replace the door: nothing else of it need be true here.
             plans.append(DoorPlan(key, name, words, None, slot.exercise))
-        else:
-            plans.append(_door(book, bases, scales, slot, key, name, door))
+            continue
+        plans += [
+            _door(book, bases, scales, slot, own, NAMES[own], doors[own])
+            for own in (key, *(f"{key}-{part}" for part in BODY_PARTS))
+            if own in doors
+        ]
     return tuple(plans)
 
 
@@ -122,10 +145,13 @@ def _door(
 ) -> DoorPlan:
     to = door.to if door.to != slot.exercise_id else None
     exercise = book.exercises[to] if to else slot.exercise
-    dose = _other_dose(door, exercise, slot) if to else _same_dose(door, slot)
-    plan = DoorPlan(key, name, door.how, to, exercise, dose, door.dose, door.load)
-    if dose is None:
-        return plan
+    asked = _other_dose(door, exercise, slot) if to else _same_dose(door, slot)
+    if asked is None:
+        return DoorPlan(key, name, door.how, to, exercise, None, door.dose, door.load)
+    dose = asked if key == ASKS_MORE else within(book, asked, slot.dose)
+    plan = DoorPlan(
+        key, name, door.how, to, exercise, dose, door.dose, door.load, lowered=dose != asked
+    )
     scale = scales[to] if to else slot.scale
     if door.load is not None:
         loads = {
@@ -176,10 +202,17 @@ def _same_dose(door: Door, slot: WorkedSlot) -> Dose:
     own = door.dose
     if own is None:
         return slot.dose
-    today = as_part(slot.dose)
+    today = slot.dose.part
     if any(getattr(own, name) is not None for name in ("sets", *WORK_FIELDS)):
         today = today.model_copy(update=dict.fromkeys(_WHOLE))
-    return complete(own, today)
+    return complete(own, _fitting(own, today))
+
+
+def _fitting(own: DosePart, today: DosePart) -> DosePart:
+    """Today's dose without the manner of its repetitions, where the door asks for none."""
+    counted = own.reps is not None or own.cluster is not None or own.strip is not None
+    other = own.hold is not None or own.distance is not None
+    return today.model_copy(update=dict.fromkeys(_OF_REPS)) if other and not counted else today
 
 
 def _other_dose(door: Door, exercise: Exercise, slot: WorkedSlot) -> Dose | None:
@@ -189,35 +222,10 @@ def _other_dose(door: Door, exercise: Exercise, slot: WorkedSlot) -> Dose | None
         return complete(own, exercise.dose, each_side=each)
     except IncompleteDoseError:
         pass
-    today = as_part(slot.dose)
+    today = slot.dose.part
     carried = DosePart().model_copy(update={name: getattr(today, name) for name in _CARRIED})
+    carried = _fitting(own, _fitting(exercise.dose, carried))
     try:
         return complete(own, exercise.dose, carried, each_side=each)
     except IncompleteDoseError:
         return None
-
-
-def as_part(dose: Dose) -> DosePart:
-    """A complete dose as a part, to lay something else over it.
-
-    Keys that a deload or a variant changed have their changed value.
-    """
-    values: dict[str, object] = dict.fromkeys(WORK_FIELDS)
-    match dose.work:
-        case Reps(count):
-            values["reps"] = count
-        case Hold(seconds):
-            values["hold"] = seconds
-        case Clock(seconds):
-            values["time"] = seconds
-        case Distance(metres):
-            values["distance"] = metres
-        case ClusterSet(cluster):
-            values["cluster"] = cluster
-        case StripSet(strip):
-            values["strip"] = strip
-    values |= {
-        "sets": dose.sets, "load": dose.load, "last_set": dose.last_set, "tempo": dose.tempo,
-        "each_side": dose.each_side,
-    }  # fmt: skip
-    return dose.said.model_copy(update=values)

@@ -5,10 +5,16 @@ from dataclasses import dataclass, field
 
 from strength_handbook.calc.effort import reserve_is_reliable
 from strength_handbook.calc.one_rep_max import MOST_REPS, estimate_one_rep_max
+from strength_handbook.calc.outwards import outwards
 from strength_handbook.model.book import Book
 from strength_handbook.model.dose import Reps
-from strength_handbook.model.load import PercentOfTrainingMax
-from strength_handbook.plan.loads import is_estimate, reference_percent
+from strength_handbook.model.load import PercentOfEffort, PercentOfTrainingMax
+from strength_handbook.plan.reference import (
+    LoadRules,
+    effort_factor,
+    is_estimate,
+    reference_percent,
+)
 from strength_handbook.plan.worked import WorkedSlot
 
 REPS_SHOWN = 6
@@ -23,11 +29,18 @@ class OpenRow:
         reps: repetitions done.
         low: best single as a multiple of the load, lowest estimate,
         high: and highest; None beyond what the equations bear.
+        caution: too many repetitions for a good estimate.
     """
 
     reps: int
     low: float | None
     high: float | None
+    caution: bool = False
+
+    @property
+    def factors(self) -> tuple[float, float] | None:
+        """Both in hundredths, rounded outwards."""
+        return None if self.low is None or self.high is None else outwards(self.low, self.high, 2)
 
 
 @dataclass(frozen=True, eq=False)
@@ -55,12 +68,16 @@ class EffortLoad:
         reps: repetitions.
         reserve: good repetitions left.
         percent: percent of the best single that this comes to, or None where nobody can say.
+        slow: the tempo makes the repetitions count for more.
+        share: percent of that load that an easy week or a variant takes; 100 elsewhere.
         reliable: people judge such a reserve to about one repetition.
     """
 
     reps: int
     reserve: float
     percent: float | None
+    slow: bool
+    share: float
     reliable: bool
 
 
@@ -105,10 +122,10 @@ def _row(reps: int, reserve: float) -> OpenRow:
     if possible > MOST_REPS:
         return OpenRow(reps, None, None)
     found = estimate_one_rep_max(100, possible)
-    return OpenRow(reps, found.low / 100, found.high / 100)
+    return OpenRow(reps, found.low / 100, found.high / 100, found.caution)
 
 
-def effort_load(slot: WorkedSlot) -> EffortLoad | None:
+def effort_load(slot: WorkedSlot, rules: LoadRules) -> EffortLoad | None:
     """The percentage behind repetitions and a reserve; None where a load is written."""
     dose = slot.dose
     if not is_estimate(dose) or not isinstance(dose.work, Reps) or dose.reserve is None:
@@ -116,7 +133,9 @@ def effort_load(slot: WorkedSlot) -> EffortLoad | None:
     return EffortLoad(
         dose.work.count.high,
         dose.reserve,
-        reference_percent(dose),
+        reference_percent(dose, rules),
+        effort_factor(dose, rules) != 1,
+        dose.load.percent if isinstance(dose.load, PercentOfEffort) else 100.0,
         reserve_is_reliable(dose.reserve),
     )
 

@@ -9,15 +9,11 @@ from strength_handbook.model.load import BodyWeight
 from strength_handbook.model.loading import BodyWeightLift, Loading
 from strength_handbook.model.resistance import Band
 from strength_handbook.model.words import Hazard
+from strength_handbook.plan.scale import Scale, Step
 
 STEP_UP = 1.15
 """A band helps noticeably more from here on: two of one width may differ by less. Common practice,
 no source."""
-
-
-NEAR_ENOUGH = 2.0
-"""Points of the best total by which body weight alone may miss the plan, where every band would
-miss it by more. Common practice, no source."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,9 +43,22 @@ def help_bands(bands: Mapping[str, Band]) -> tuple[HelpBand, ...]:
     return tuple(sorted(read, key=lambda band: (band.grams, band.number)))
 
 
-def band_for(bands: Mapping[str, Band], help_g: float) -> HelpBand | None:
-    """The weakest band that helps enough; None where none does."""
-    return next((band for band in help_bands(bands) if band.grams >= help_g), None)
+def with_bands(scale: Scale | None, bands: tuple[HelpBand, ...]) -> Scale | None:
+    """The loads of a body-weight lift with the bands that take weight off; one of equal bands.
+
+    Args:
+        scale: what is hung on; None where nothing is.
+        bands: those to choose from.
+    """
+    weakest: dict[int, Step] = {}
+    for band in bands:
+        weakest.setdefault(band.grams, Step(-band.grams, (), band.number))
+    if not weakest:
+        return scale
+    helps = tuple(weakest[grams] for grams in sorted(weakest))
+    if scale is None:
+        scale = Scale("hung", "", 0, per_hand=False, rounding="down", steps=(Step(0),))
+    return replace(scale, helps=helps)
 
 
 def next_easier(bands: Mapping[str, Band], number: str) -> HelpBand | None:

@@ -1,12 +1,12 @@
 """A test: the sets on the way up to an expected result, and the attempts.
 
-Steps: Sheppard and Triplett 2016, Essentials of Strength Training and Conditioning, 4th ed.,
-ch. 17: 5 to 10 light, a minute; 5 to 10 % more (legs: 10 to 20 %) for 3 to 5, two minutes; the same
-step for 2 or 3, two to four minutes; the same step, first attempt. After a miss 2.5 to 5 % less
-(legs: 5 to 10 %).
+Sets and rests: Sheppard and Triplett 2016, Essentials of Strength Training and Conditioning, 4th
+ed., ch. 17: 5 to 10 light, a minute; 5 to 10 % more (legs: 10 to 20 %) for 3 to 5, two minutes;
+the same step for 2 or 3, two to four minutes; the same step, first attempt. Reckoned down from the
+first attempt, and with the larger step: the smaller one would ask ten "light" repetitions of a load
+that nobody lifts ten times. What follows the first attempt is in `attempts`.
 """
 
-import math
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
@@ -15,9 +15,9 @@ from strength_handbook.model.book import Book
 from strength_handbook.model.exercise import Exercise
 from strength_handbook.model.loading import BodyWeightLift
 from strength_handbook.model.words import Pattern
-from strength_handbook.plan.loads import PlannedLoad, achieved, body_share_g
+from strength_handbook.plan.attempts import AttemptRules, Attempts, Next, attempt_rules
+from strength_handbook.plan.loads import PlannedLoad, body_share_g
 from strength_handbook.plan.ramps import EVERY_ROW
-from strength_handbook.plan.scales import Scale
 from strength_handbook.plan.tables import base_strip
 from strength_handbook.plan.worked import WorkedSlot
 
@@ -29,11 +29,12 @@ SETS: tuple[tuple[int, int, int, int], ...] = (
 )  # fmt: skip
 """Fewest and most repetitions, shortest and longest rest afterwards, in seconds."""
 
-REST_S = (120, 240)
-"""Between attempts."""
-
 UPPER, LOWER = (5.0, 10.0), (10.0, 20.0)
-"""Smallest and largest step up, percent; down it is half of that."""
+"""Smallest and largest step of the warm-up, percent."""
+
+LIGHT = 65
+"""Percent of the first attempt that the light set has at most: the textbook's chart allows fifteen
+repetitions at 65 % of the best single, so ten leave five."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,19 +57,19 @@ class Ladder:
     """The way to one expected result.
 
     Attributes:
-        expected_g: the expected result; for body-weight lifts the total.
-        steps: sets before the first attempt; such as are lighter than anything there is are left
-            out.
+        tested: what is expected, and how attempts follow each other.
+        steps: sets before the first attempt; where the light ones lie below the lightest load there
+            is, that load is the only one of them.
         first: the first attempt.
-        up: the range for the next attempt after a good one,
-        down: and after a miss; None where no load lies there.
+        good: the next one after it, if it was good,
+        missed: and after a miss; None where there is no load.
     """
 
-    expected_g: float
+    tested: Attempts
     steps: tuple[LadderStep, ...]
     first: PlannedLoad
-    up: tuple[PlannedLoad, PlannedLoad] | None
-    down: tuple[PlannedLoad, PlannedLoad] | None
+    good: Next | None
+    missed: Next | None
 
 
 @dataclass(frozen=True, eq=False)
@@ -78,21 +79,34 @@ class Ladders:
     Attributes:
         rm: repetitions of the best.
         attempts: heavy sets allowed.
-        step_percent: smallest and largest step up.
+        shares: of each set on the way up, percent of the first attempt.
+        rules: how attempts follow each other.
         by_lifter: the ladder of each example lifter with a tested value.
         rows: tested value in grams and its ladder, for those without a profile.
     """
 
     rm: int
     attempts: int
-    step_percent: tuple[float, float]
+    shares: tuple[int, ...]
+    rules: AttemptRules
     by_lifter: Mapping[str, Ladder] = field(default_factory=dict)
     rows: tuple[tuple[int, Ladder], ...] = ()
 
 
 def step_percent(exercise: Exercise) -> tuple[float, float]:
-    """Smallest and largest step up: larger for the legs."""
+    """Smallest and largest step of the warm-up: larger for the legs."""
     return LOWER if exercise.pattern in LEGS else UPPER
+
+
+def shares_up(step: float) -> tuple[int, ...]:
+    """Sets on the way up as whole percentages of the first attempt, for a step in percent.
+
+    >>> shares_up(10), shares_up(20)
+    ((65, 83, 91), (58, 69, 83))
+    """
+    factor = 1 + step / 100
+    found = [round(100 / factor**place) for place in range(len(SETS), 0, -1)]
+    return (min(LIGHT, found[0]), *found[1:])
 
 
 def slot_ladders(book: Book, slot: WorkedSlot) -> Ladders | None:
@@ -100,88 +114,55 @@ def slot_ladders(book: Book, slot: WorkedSlot) -> Ladders | None:
     test, base = slot.dose.said.test, slot.base
     if test is None:
         return None
-    steps = step_percent(slot.exercise)
+    shares = shares_up(step_percent(slot.exercise)[1])
+    rules = attempt_rules(book, test.rm, legs=slot.exercise.pattern in LEGS)
     if base is None or slot.base_id is None:
-        return Ladders(test.rm, test.attempts, steps)
+        return Ladders(test.rm, test.attempts, shares, rules)
     percent, units = percent_for_reps(test.rm), book.room.units
+
+    def tested(best_g: int, share_g: float = 0.0) -> Ladder | None:
+        most = best_g if test.rm > 1 else None
+        wanted = Attempts(best_g * percent / 100, slot.scale, rules, share_g, units, most)
+        return ladder(wanted, shares)
+
     by_lifter = {}
     for name, lifter in book.lifters.items():
-        tested = lifter.bases.get(slot.base_id)
+        best = lifter.bases.get(slot.base_id)
         share = body_share_g(slot.exercise.load, lifter.bodyweight.grams)
-        if tested is not None:
-            expected = tested.grams * percent / 100
-            most = tested.grams if test.rm > 1 else None
-            if found := ladder(
-                expected, slot.scale, steps, share_g=share, units=units, most_g=most
-            ):
-                by_lifter[name] = found
+        if best is not None and (found := tested(best.grams, share)):
+            by_lifter[name] = found
     rows: list[tuple[int, Ladder]] = []
     # What hangs on a body depends on the body too: no table by the best alone.
     if not isinstance(slot.exercise.load, BodyWeightLift):
         values = [value for value, _ in base_strip(base, slot.scale, percent).rows[::EVERY_ROW]]
-        rows = [
-            (value, found)
-            for value in values
-            if (
-                found := ladder(
-                    value * percent / 100,
-                    slot.scale,
-                    steps,
-                    units=units,
-                    most_g=value if test.rm > 1 else None,
-                )
-            )
-        ]
-    return Ladders(test.rm, test.attempts, steps, by_lifter, tuple(rows))
+        rows = [(value, found) for value in values if (found := tested(value))]
+    return Ladders(test.rm, test.attempts, shares, rules, by_lifter, tuple(rows))
 
 
-def ladder(
-    expected_g: float,
-    scale: Scale | None,
-    steps: tuple[float, float],
-    *,
-    share_g: float = 0.0,
-    units: str = "kg",
-    most_g: float | None = None,
-) -> Ladder | None:
-    """Sets up to an expected result; None where it cannot be put on.
+def ladder(tested: Attempts, shares: tuple[int, ...]) -> Ladder | None:
+    """Sets up to an expected result and the attempts; None where it cannot be put on.
 
     Args:
-        expected_g: the expected result, body share included.
-        scale: the loads that exist.
-        steps: smallest and largest step up, percent; the middle one is taken on the way up.
-        share_g: share of the body that moves with the load.
-        units: unit that the pages print.
-        most_g: no attempt above it, share included: the best single, where several repetitions are
-            tested. The textbook's steps alone would lead past it. Common practice, no source.
+        tested: what is expected, and with which loads.
+        shares: of each set on the way up, percent of the first attempt.
     """
-
-    def at(total_g: float) -> PlannedLoad:
-        return achieved(total_g - share_g, scale, expected_g, share_g, units)
-
-    first = at(expected_g)
+    first = tested.first()
     if first.actual_g is None:
         return None
-    factor = 1 + sum(steps) / 200
-    built: list[LadderStep] = []
-    lighter_than, total = first.actual_g, expected_g
-    for low, high, shortest, longest in reversed(SETS):
-        total /= factor
-        load = at(total)
-        if load.actual_g is not None and load.actual_g < lighter_than:
-            built.insert(0, LadderStep(load, (low, high), (shortest, longest)))
-            lighter_than = load.actual_g
-    most = math.inf if most_g is None else most_g
-    up = tuple(at(min(expected_g * (1 + percent / 100), most)) for percent in steps)
-    down = tuple(at(expected_g * (1 - percent / 200)) for percent in reversed(steps))
+    steps: list[LadderStep] = []
+    heaviest = first.actual_g
+    planned = tested.expected_g * tested.rules.first / 100
+    for share, (low, high, shortest, longest) in reversed(list(zip(shares, SETS, strict=True))):
+        load = tested.at(planned * share / 100)
+        if load.actual_g is None and tested.scale is not None and tested.scale.steps:
+            load = tested.at(tested.scale.lightest_g + tested.share_g)
+        if load.actual_g is not None and load.actual_g < heaviest:
+            steps.insert(0, LadderStep(load, (low, high), (shortest, longest)))
+            heaviest = load.actual_g
     return Ladder(
-        expected_g,
-        tuple(built),
+        tested,
+        tuple(steps),
         first,
-        (up[0], up[1]) if _above(up[1], first) else None,
-        (down[0], down[1]) if _above(first, down[0]) else None,
+        tested.after(first.actual_g, None, was_good=True),
+        tested.after(None, first.actual_g, was_good=False),
     )
-
-
-def _above(one: PlannedLoad, other: PlannedLoad) -> bool:
-    return one.actual_g is not None and other.actual_g is not None and one.actual_g > other.actual_g

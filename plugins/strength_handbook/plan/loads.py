@@ -7,17 +7,15 @@ that moves is the share of the body plus that.
 import math
 from dataclasses import dataclass
 
-from strength_handbook.calc.effort import percent_from_effort, reserve_is_reliable
+from strength_handbook.calc.percent_load import load_at_percent, percent_of_base
 from strength_handbook.calc.push_up import ebben_2011_push_up, push_up_load
-from strength_handbook.calc.repetitions import TEXTBOOK_CHART, percent_for_reps
-from strength_handbook.model.dose import Dose, Reps
+from strength_handbook.model.dose import Dose
 from strength_handbook.model.load import (
     BodyWeight,
     FixedLoad,
     Load,
-    PercentOfBase,
     PercentOfBodyMass,
-    PercentOfSystem,
+    PercentOfEffort,
     PercentOfTop,
     PercentOfTrainingMax,
     RepMax,
@@ -25,7 +23,11 @@ from strength_handbook.model.load import (
 )
 from strength_handbook.model.loading import BodyWeightLift, Loading, PushUp
 from strength_handbook.model.quantities import GRAMS_PER_POUND
-from strength_handbook.plan.scales import POUND_SLACK_G, Scale, Step
+from strength_handbook.plan.reference import LoadRules, reference_percent
+from strength_handbook.plan.scale import POUND_SLACK_G, Scale, Step
+
+COMMON = LoadRules()
+"""What holds where the house sets nothing else."""
 
 HELP_STEP_G = {"kg": 1000, "lb": GRAMS_PER_POUND}
 """Help is printed in whole kilograms or pounds, rounded towards more help."""
@@ -38,7 +40,8 @@ class PlannedLoad:
     Attributes:
         planned_g: what the dose asks for; negative where weight is taken off.
         step: the load that exists, or None where none may be taken.
-        help_g: weight taken off, rounded towards more help; 0 where none.
+        help_g: weight taken off: what a band of the room takes, else rounded towards more help; 0
+            where none.
         reference_g: what the percentage is of, or 0 where the load is no percentage.
         body_g: share of the body that moves with the load, for body-weight lifts.
     """
@@ -48,6 +51,11 @@ class PlannedLoad:
     help_g: int = 0
     reference_g: float = 0
     body_g: float = 0
+
+    @property
+    def band(self) -> str:
+        """Number of the band that takes weight off; empty where there is none."""
+        return self.step.band if self.step is not None else ""
 
     @property
     def actual_g(self) -> int | None:
@@ -68,7 +76,8 @@ class PlannedLoad:
         """The percentage that the achievable load really is."""
         if not self.reference_g or self.actual_g is None:
             return None
-        return 100 * (self.actual_g + self.body_g) / self.reference_g
+        moved_g = max(0.0, self.actual_g + self.body_g)
+        return percent_of_base(moved_g / 1000, self.reference_g / 1000)
 
 
 def body_share_g(loading: Loading, body_g: float, height: float | None = None) -> float:
@@ -105,6 +114,8 @@ def achievable(target_g: float, scale: Scale | None, units: str) -> tuple[Step |
     >>> achievable(-8_200, None, "kg")
     (None, 9000)
     """
+    if scale is not None and target_g < 0 and (step := scale.help_for(-target_g)) is not None:
+        return step, max(0, -step.grams)
     # Percentages of grams can end in a hair below a whole gram: 0.7 * 140000 = 97999.99…
     target_g = round(target_g, 3)
     slack = POUND_SLACK_G if units == "lb" else 0
@@ -116,60 +127,6 @@ def achievable(target_g: float, scale: Scale | None, units: str) -> tuple[Step |
     return scale.best(max(target_g, 0)), 0
 
 
-TRAINING_MAX = 90.0
-"""Training max as percent of the tested value. Common practice, no source."""
-
-
-def reference_percent(dose: Dose, training_max: float = TRAINING_MAX) -> float | None:
-    """Percent of the base that a dose's load comes to, where it refers to a base.
-
-    An RM is looked up in the textbook chart; percent of the top set refers to that, and percent of
-    a training max to its share of the base. A dose with nothing but repetitions and a reserve is
-    estimated from the chart at their sum. Beyond the chart's repetitions nothing is known.
-
-    Args:
-        dose: what is asked.
-        training_max: the house's training max, percent of the base.
-    """
-    match dose.load:
-        case PercentOfBase(percent) | PercentOfSystem(percent):
-            return percent
-        case RepMax(reps):
-            return _charted(reps)
-        case PercentOfTop(percent):
-            of_base = _charted(dose.top or 1)
-            return None if of_base is None else percent * of_base / 100
-        case PercentOfTrainingMax(percent):
-            share = dose.said.training_max or training_max
-            return percent * share / 100
-        case None if dose.top is not None:
-            return _charted(dose.top)
-        case None:
-            return _from_effort(dose)
-        case _:
-            return None
-
-
-def is_estimate(dose: Dose) -> bool:
-    """True where the load follows from effort alone."""
-    return dose.load is None and dose.top is None
-
-
-def _from_effort(dose: Dose) -> float | None:
-    """Percent for the repetitions done and those left, where both are known and few enough."""
-    reps = dose.reps
-    if reps is None or dose.reserve is None or not isinstance(dose.work, Reps):
-        return None
-    longest = TEXTBOOK_CHART[-1][0]
-    if not reserve_is_reliable(dose.reserve) or reps.high + dose.reserve > longest:
-        return None
-    return percent_from_effort(reps.high, dose.reserve)
-
-
-def _charted(reps: int) -> float | None:
-    return percent_for_reps(reps) if reps <= TEXTBOOK_CHART[-1][0] else None
-
-
 def plan_load(
     dose: Dose,
     loading: Loading,
@@ -178,7 +135,7 @@ def plan_load(
     body_g: float | None,
     base_g: float | None,
     units: str = "kg",
-    training_max: float = TRAINING_MAX,
+    rules: LoadRules = COMMON,
 ) -> PlannedLoad | None:
     """The load of a dose; None where it takes a number that is not known, or effort decides.
 
@@ -189,16 +146,21 @@ def plan_load(
         body_g: body mass, or None.
         base_g: the tested value; for `PercentOfSystem` the best total, or None.
         units: unit that the pages print, for help in whole units.
-        training_max: the house's training max, percent of the base.
+        rules: the house's own numbers.
     """
     share_g = body_share_g(loading, body_g or 0, dose.said.height)
-    percent = reference_percent(dose, training_max)
+    percent = reference_percent(dose, rules)
     if percent is not None:
         if base_g is None or (share_g == 0 and isinstance(loading, BodyWeightLift)):
             return None
-        return achieved(base_g * percent / 100 - share_g, scale, base_g, share_g, units)
+        wanted_g = 1000 * load_at_percent(base_g / 1000, percent)
+        return achieved(wanted_g - share_g, scale, base_g, share_g, units)
     planned = _planned(dose.load, body_g)
     return None if planned is None else achieved(planned, scale, 0, share_g, units)
+
+
+_NO_MASS = (Setting, RepMax, PercentOfTop, PercentOfTrainingMax, PercentOfEffort)
+"""Loads that come to no mass without a tested value."""
 
 
 def _planned(load: Load | None, body_g: float | None) -> float | None:
@@ -207,8 +169,8 @@ def _planned(load: Load | None, body_g: float | None) -> float | None:
     if isinstance(load, BodyWeight):
         return load.sign * load.change.grams
     if isinstance(load, PercentOfBodyMass):
-        return None if body_g is None else load.percent * body_g / 100
-    if isinstance(load, Setting | RepMax | PercentOfTop | PercentOfTrainingMax) or load is None:
+        return None if body_g is None else 1000 * load_at_percent(body_g / 1000, load.percent)
+    if load is None or isinstance(load, _NO_MASS):
         return None
     raise TypeError(f"no rule for {load!r}")
 

@@ -2,7 +2,6 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from functools import lru_cache
 
 from strength_handbook.model.book import Book
 from strength_handbook.model.loading import OnMachine
@@ -10,7 +9,7 @@ from strength_handbook.model.words import Hazard
 from strength_handbook.plan.broken_sets import (
     BrokenSet,
     DensityPlan,
-    Interval,
+    SetInterval,
     TimedSets,
     broken_set,
     density,
@@ -28,6 +27,8 @@ from strength_handbook.plan.efforts import (
 )
 from strength_handbook.plan.ladder import Ladders, slot_ladders
 from strength_handbook.plan.ramps import Ramps, slot_ramps
+from strength_handbook.plan.reference import load_rules
+from strength_handbook.plan.remembered import remembered
 from strength_handbook.plan.slot_strips import Strips, slot_strips
 from strength_handbook.plan.top_sets import BackOffPlan, back_off
 from strength_handbook.plan.worked import WorkedSession, WorkedSlot, WorkedWeek
@@ -52,7 +53,7 @@ class Contacts:
 
 @dataclass(frozen=True, eq=False)
 class MachineSettings:
-    """Settings of a machine whose units are no kilograms.
+    """Settings of a machine whose units are not kilograms.
 
     Attributes:
         unit: what its display counts.
@@ -75,7 +76,7 @@ class MethodPlan:
     training_max: TrainingMax | None
     strips: Strips | None
     broken: BrokenSet | None
-    interval: Interval | None
+    interval: SetInterval | None
     timed: TimedSets | None
     density: DensityPlan | None
     carry: CarryPlan | None
@@ -84,7 +85,7 @@ class MethodPlan:
     machine: MachineSettings | None
 
 
-@lru_cache(maxsize=4096)  # session page, exercise page and data ask for the same slot
+@remembered(4096)  # session page, exercise page and data ask for the same slot
 def method_plan(
     book: Book, slot: WorkedSlot, session: WorkedSession, week: WorkedWeek
 ) -> MethodPlan:
@@ -95,7 +96,7 @@ def method_plan(
         test=slot_ladders(book, slot),
         back_off=back_off(slot, book.room.units),
         open_set=open_set(slot),
-        effort=effort_load(slot),
+        effort=effort_load(slot, load_rules(book)),
         training_max=training_max(book, slot),
         strips=slot_strips(book, slot),
         broken=broken_set(book, dose),

@@ -3,29 +3,50 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 from math import ceil
+from typing import Literal, NamedTuple
 
-from strength_handbook.calc.duration import Block, block_seconds, gap_seconds
-from strength_handbook.calc.set_duration import broken_set_seconds, carry_seconds, set_seconds
-from strength_handbook.calc.tempo import rep_tension
+from strength_handbook.calc.duration import Block, block_seconds, gap_seconds, session_time
+from strength_handbook.calc.shared_bar import exchange_seconds
+from strength_handbook.dose.one_set import one_set
 from strength_handbook.model.book import Book
-from strength_handbook.model.dose import Clock, ClusterSet, Distance, Dose, Hold, Reps, StripSet
+from strength_handbook.model.dose import Dose
 from strength_handbook.model.exercise import Exercise
 from strength_handbook.model.program import Program
-
-STRIP_REPS = 8
-"""Repetitions reckoned for each load of a strip set without a total."""
-
-SIDE_CHANGE_S = 5.0
-"""From one side to the other. Common practice, no source."""
 
 
 @dataclass(frozen=True, slots=True)
 class TimedSlot:
-    """What the clock needs of one slot."""
+    """What the clock needs of one slot.
+
+    Attributes:
+        order: its place in the session.
+        exercise: the exercise.
+        dose: what is asked.
+        steps: warm-up steps of its own, which the session's warm-up does not hold.
+        plates: plates moved on one side in one round of all who share the bar.
+        hung: times in that round that bands or chains come off or go on.
+    """
 
     order: str
     exercise: Exercise
     dose: Dose
+    steps: int = 0
+    plates: int = 0
+    hung: int = 0
+
+
+class LetterBlock(NamedTuple):
+    """Sets done in a row.
+
+    Attributes:
+        letter: of what they belong to.
+        block: times and people.
+        kind: ``sets``, ``steps`` up to their load, or the way to today's ``top``.
+    """
+
+    letter: str
+    block: Block
+    kind: Literal["sets", "steps", "top"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,57 +70,47 @@ def session_minutes(book: Book, program: Program, slots: Sequence[TimedSlot]) ->
     blocks = session_blocks(book, program, slots)
     starts: list[tuple[str, float]] = []
     clock = 0.0
-    for index, (letter, block) in enumerate(blocks):
+    for index, (letter, block, _) in enumerate(blocks):
         if all(letter != known for known, _ in starts):
             starts.append((letter, warm_up + clock / 60))
         clock += block_seconds(block)
         if index + 1 < len(blocks):
             clock += gap_seconds(block)
-    return Minutes(warm_up + clock / 60 + close, clock / 60, tuple(starts))
+    time = session_time((one.block for one in blocks), close, warm_up)
+    return Minutes(time.total_min, time.training_min, tuple(starts))
 
 
-def session_blocks(
-    book: Book, program: Program, slots: Sequence[TimedSlot]
-) -> list[tuple[str, Block]]:
-    """What is done in a row, with its letter; a ramp is a block of its own before its letter's."""
+def session_blocks(book: Book, program: Program, slots: Sequence[TimedSlot]) -> list[LetterBlock]:
+    """What is done in a row; a way up is a block of its own before its letter's sets."""
     letters: dict[str, list[TimedSlot]] = {}
     for slot in slots:
         letters.setdefault(slot.order[0], []).append(slot)
-    blocks: list[tuple[str, Block]] = []
+    blocks: list[LetterBlock] = []
     for letter, group in letters.items():
-        ramp = _ramp(book, program, group)
-        if ramp is not None:
-            blocks.append((letter, ramp))
-        blocks.append((letter, _block(book, program, group)))
+        if (steps := max(slot.steps for slot in group)) > 0:
+            found = _way_up(book, program, steps, book.rule("step-reps"))
+            blocks.append(LetterBlock(letter, found, "steps"))
+        if tops := [slot.dose.top for slot in group if slot.dose.top is not None]:
+            found = _way_up(book, program, round(book.rule("ramp-sets")), max(tops))
+            blocks.append(LetterBlock(letter, found, "top"))
+        blocks.append(LetterBlock(letter, _block(book, program, group), "sets"))
     return blocks
 
 
 def work_seconds(book: Book, dose: Dose) -> float:
     """Seconds of one set, both sides counted."""
-    sides = 2 if dose.each_side else 1
-    per_rep = rep_seconds(book, dose)
-    match dose.work:
-        case Reps(count):
-            one_side = count.middle * per_rep
-        case ClusterSet(cluster):
-            one_side = broken_set_seconds(cluster.parts, per_rep, cluster.pause)
-        case StripSet(strip):
-            reps = strip.total if strip.total is not None else strip.loads * STRIP_REPS
-            one_side = reps * per_rep + (strip.loads - 1) * book.rule("strip-time")
-        case Hold(seconds) | Clock(seconds):
-            one_side = seconds
-        case Distance(metres):
-            one_side = carry_seconds(metres, book.rule("walking-speed"))
-    return set_seconds(0, hold_s=one_side, sides=sides, side_change_s=SIDE_CHANGE_S)
+    return one_set(book.rule, dose).seconds
 
 
-def rep_seconds(book: Book, dose: Dose) -> float:
-    """Seconds of one repetition: by its tempo, or the house's, and a hold inside it."""
-    held = dose.said.pause.time if dose.said.pause else 0.0
-    tempo = dose.tempo
-    if tempo is None:
-        return book.rule("seconds-per-rep") + held
-    return rep_tension(tempo.lower, tempo.low_pause, tempo.lift, tempo.high_pause).total_s + held
+def next_lifter_seconds(book: Book, program: Program, slot: TimedSlot) -> float:
+    """Seconds from one lifter to the next on one bar, in the mean of a round of all who share it.
+
+    Where nothing moves, it is the swap alone.
+    """
+    moved = exchange_seconds(
+        0.0, slot.plates, book.rule("plate-time"), slot.hung, book.rule("band-time")
+    )
+    return book.rule("swap-time") + moved / program.group.sharing
 
 
 def _block(book: Book, program: Program, group: Sequence[TimedSlot]) -> Block:
@@ -121,28 +132,32 @@ def _block(book: Book, program: Program, group: Sequence[TimedSlot]) -> Block:
         # Those who share a pair of stations set one up each.
         setup_s=sum(slot.exercise.setup_seconds for slot in group) / hands,
         people=ceil(program.group.sharing / _together(doses)),
-        swap_s=swap,
+        swap_s=max(next_lifter_seconds(book, program, slot) for slot in group),
         interval_s=sum(every) if every else None,
         change_s=book.rule("change-time"),
     )
 
 
 def _together(doses: Sequence[Dose]) -> int:
-    """How many do one set between them: those who share a density set work in turns inside it."""
-    shared = [dose.said.density.sharing if dose.said.density else 1 for dose in doses]
-    return min(shared)
+    """How many do one set at the same time.
+
+    Those who share a density set work in turns inside it; all bearers of a team walk together.
+    """
+
+    def at_once(dose: Dose) -> int:
+        if dose.said.team is not None:
+            return dose.said.team.bearers
+        return dose.said.density.sharing if dose.said.density else 1
+
+    return min(map(at_once, doses))
 
 
-def _ramp(book: Book, program: Program, group: Sequence[TimedSlot]) -> Block | None:
-    """The sets up to today's top, where a dose asks for one."""
-    tops = [slot.dose.top for slot in group if slot.dose.top is not None]
-    if not tops:
-        return None
-    work = max(tops) * book.rule("seconds-per-rep")
+def _way_up(book: Book, program: Program, sets: int, reps: float) -> Block:
+    """Sets up to a load: of so many repetitions, with the house's rest between them."""
     rest = book.rule("ramp-rest")
     return Block(
-        rounds=round(book.rule("ramp-sets")),
-        work_s=(work,),
+        rounds=sets,
+        work_s=(reps * book.rule("seconds-per-rep"),),
         rest_s=rest,
         people=program.group.sharing,
         swap_s=book.rule("swap-time"),

@@ -9,7 +9,7 @@ from strength_handbook.model.load import FixedLoad
 from strength_handbook.model.loading import OnMachine
 from strength_handbook.model.quantities import Mass, in_unit
 from strength_handbook.plan.loads import PlannedLoad, achieved
-from strength_handbook.plan.scales import Scale
+from strength_handbook.plan.scale import Scale
 from strength_handbook.plan.worked import WorkedSlot
 
 LARGE_JUMP = 10.0
@@ -25,7 +25,7 @@ _LOADS = {
 
 
 @dataclass(frozen=True, slots=True)
-class Move:
+class LoadMove:
     """How the next load follows from today's, for whoever knows today's.
 
     Attributes:
@@ -64,8 +64,11 @@ class NextLoad:
         new = self.at(today.actual_g + grams)
         if new.actual_g is not None and new.actual_g > today.actual_g:
             return new
-        if scale is None or today.actual_g < 0:
+        if scale is None:
             return None
+        if today.actual_g < 0:
+            lighter = [one for one in scale.helps if one.grams > today.actual_g]
+            return self.at(lighter[-1].grams if lighter else 0) if scale.helps else None
         place = bisect_right(_masses(scale), today.actual_g + scale.slack_g)
         return self.at(scale.steps[place].grams) if place < len(scale.steps) else None
 
@@ -86,7 +89,8 @@ class NextLoad:
     def text(self, load: PlannedLoad) -> str:
         """A load in words: ``62.5 kg``, ``body weight +5 kg``, ``7 kg of help``."""
         if load.help_g:
-            return f"{self._mass(load.help_g)} of help"
+            help_ = self._mass(load.help_g)
+            return f"band {load.band}, about {help_} off" if load.band else f"{help_} of help"
         grams = load.actual_g or 0
         if load.body_g:
             return f"body weight +{self._mass(grams)}" if grams else "body weight"

@@ -5,6 +5,7 @@ from collections.abc import Mapping
 from strength_handbook.calc.bands import BandCurve, BandPair, band_mismatch, band_pull
 from strength_handbook.calc.chains import all_off_floor
 from strength_handbook.model.dose import Dose
+from strength_handbook.model.length import length_text, span_text
 from strength_handbook.model.loading import Loading, OnBar
 from strength_handbook.model.methods import BandsOn, ChainsOn
 from strength_handbook.model.resistance import Band, Chain, Travel
@@ -118,13 +119,13 @@ def _pair(
         low, high = curves[name].places[0], curves[name].places[-1]
         if travel.bottom < low or travel.top > high:
             raise CannotServeError(
-                f"band {name} was read from {100 * low:g} to {100 * high:g} cm, and the bar goes "
+                f"band {name} was read from {span_text(low, high)}, and the bar goes "
                 f"from {_cm(travel)}; nothing is guessed beyond the readings"
             )
         if band_pull(curves[name], travel.bottom) <= 0:
             raise CannotServeError(
-                f"band {name} is slack at the bottom, {100 * travel.bottom:g} cm; a slack band "
-                "snaps tight"
+                f"band {name} is slack at the bottom, {length_text(travel.bottom, 'cm')}; a slack "
+                "band snaps tight"
             )
     mismatch = max(
         band_mismatch(curves[left], curves[right], height) for height in (travel.bottom, travel.top)
@@ -146,11 +147,11 @@ def _chains(chain: Chain, asked: ChainsOn, travel: Travel) -> OnTop:
         raise CannotServeError(f"the room has no pair of {chain.name}")
     if all_off_floor(calc_chain(chain), travel.top):
         raise CannotServeError(
-            f"at the top, {100 * travel.top:g} cm, all of the {chain.name} is off the floor and "
-            "only weight; a longer leader or a longer chain keeps some of it down"
+            f"at the top, {length_text(travel.top, 'cm')}, all of the {chain.name} is off the "
+            "floor and only weight; a longer leader or a longer chain keeps some of it down"
         )
     return OnTop(travel, {}, chain=chain, chains=asked)
 
 
 def _cm(travel: Travel) -> str:
-    return f"{100 * travel.bottom:g} to {100 * travel.top:g} cm"
+    return span_text(travel.bottom, travel.top)

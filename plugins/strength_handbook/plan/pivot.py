@@ -3,8 +3,8 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from strength_handbook.calc.barbell import Bar as CalcBar
-from strength_handbook.calc.barbell import Plate as CalcPlate
+from strength_handbook.calc.barbell import BarShape as CalcBar
+from strength_handbook.calc.barbell import PlateShape as CalcPlate
 from strength_handbook.calc.landmine import landmine_angle, landmine_square, landmine_vertical
 from strength_handbook.model.resistance import Pivot, Reach
 from strength_handbook.model.room import Bar, Plate
@@ -13,19 +13,20 @@ UNMEASURED_PLATE = 0.05
 """Thickness in m of a plate that was not measured: a thick one, which tips a bar sooner than a thin
 one and changes the load on a pivot by half a percent. Common practice, no source."""
 
+COLLAR_WIDTH = 0.05
+"""Room in m that an outer collar takes on the sleeve. Common practice, no source."""
+
 
 @dataclass(frozen=True, slots=True)
 class AtTheHands:
     """One loading of a bar on a pivot.
 
     Attributes:
-        plates_g: plates on the free end, inner to outer.
         vertical_kg: what the hands hold when they push straight up, at any height.
         bottom_kg: when they push square to the bar, at the bottom of the lift,
         top_kg: and at its top.
     """
 
-    plates_g: tuple[int, ...]
     vertical_kg: float
     bottom_kg: float
     top_kg: float
@@ -49,7 +50,7 @@ def plates_for_calc(plates: Sequence[Plate], grams: Sequence[int]) -> list[CalcP
 def at_the_hands(
     bar: Bar, pivot: Pivot, reach: Reach, plates: Sequence[Plate], on_g: Sequence[int]
 ) -> AtTheHands:
-    """Load at the hands for one loading.
+    """Load at the hands for one loading; plates are held by a collar, where the bar's counts.
 
     Args:
         bar: the bar.
@@ -64,10 +65,11 @@ def at_the_hands(
     """
     steel = bar_for_calc(bar)
     side = plates_for_calc(plates, on_g)
+    if side and bar.collar.grams:
+        side.append(CalcPlate(bar.collar.kg, COLLAR_WIDTH))
     bottom = landmine_angle(reach.bottom, pivot.height, reach.grip, pivot.offset)
     top = landmine_angle(reach.top, pivot.height, reach.grip, pivot.offset)
     return AtTheHands(
-        tuple(on_g),
         landmine_vertical(steel, side, reach.grip, pivot.offset),
         landmine_square(steel, side, reach.grip, bottom, pivot.offset),
         landmine_square(steel, side, reach.grip, top, pivot.offset),

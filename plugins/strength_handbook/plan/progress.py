@@ -4,10 +4,12 @@ from collections.abc import Callable
 from dataclasses import dataclass, replace
 
 from strength_handbook.model.dose import Distance, Hold
+from strength_handbook.model.length import length_text
 from strength_handbook.model.progress import Progress, RuleName
 from strength_handbook.model.quantities import in_unit
 from strength_handbook.plan.loads import PlannedLoad
-from strength_handbook.plan.next_load import LARGE_JUMP, Move, NextLoad
+from strength_handbook.plan.next_load import LARGE_JUMP, LoadMove, NextLoad
+from strength_handbook.plan.next_written import instead_of_rule, next_number
 from strength_handbook.plan.worked import WorkedProgram, WorkedSession, WorkedSlot
 
 
@@ -25,7 +27,7 @@ class Outcome:
     when: str
     then: str
     load: PlannedLoad | None = None
-    move: Move | None = None
+    move: LoadMove | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,8 +80,13 @@ def next_target(
     today = slot.loads.get(lifter) if lifter else None
     later = following.loads.get(lifter) if following and lifter else None
     case = _Case(slot, rule, NextLoad(slot, today, units), following, later)
-    warning = "" if rule.step is None else case.next.warning(rule.step)
-    return NextTarget(rule.rule, _RULES[rule.rule](case), warning)
+    planned = instead_of_rule(slot, following, rule.rule)
+    outcomes = _RULES[rule.rule](case)
+    if planned:
+        outcomes = (Outcome("Done as planned", planned, case.later, LoadMove("later")),)
+    steps = any(one.move is not None and one.move.kind == "up" for one in outcomes)
+    warning = case.next.warning(rule.step) if rule.step is not None and steps else ""
+    return NextTarget(rule.rule, outcomes, warning)
 
 
 @dataclass(frozen=True, slots=True)
@@ -111,18 +118,25 @@ class _Case:
         step = self.rule.step
         if step is None:
             return Outcome(when, "One step more.")
-        load, move = self.next.raised(steps * step.grams), Move("up", steps * step.grams)
+        load, move = self.next.raised(steps * step.grams), LoadMove("up", steps * step.grams)
         then = f"{in_unit(steps * step.grams, step.unit)} {step.unit} more."
         if load is not None:
             then = f"{_capital(self.next.text(load))}."
         return Outcome(when, then, load, move)
+
+    def written(self, when: str, by_rule: str, written: str) -> Outcome:
+        """The rule's number, or the next time's own with its load."""
+        then = next_number(self.slot, self.following, by_rule, written)
+        if by_rule == written:
+            return Outcome(when, then, self.today)
+        return Outcome(when, then, self.later, LoadMove("later"))
 
     def less(self) -> Outcome:
         count = self.rule.misses
         when = "Missed once" if count == 1 else f"Missed {_times(count)} in a row"
         load = self.next.lowered()
         what = "" if load is None else f": {self.next.text(load)}"
-        return Outcome(when, f"Go back by a tenth{what}.", load, Move("down"))
+        return Outcome(when, f"Go back by a tenth{what}.", load, LoadMove("down"))
 
 
 def _linear(case: _Case) -> tuple[Outcome, ...]:
@@ -173,26 +187,41 @@ def _hold(case: _Case) -> tuple[Outcome, ...]:
     done, again = "Every hold complete, breathing steadily", case.again()
     if not isinstance(work, Hold):
         return Outcome(done, f"{step:g} s more."), again
-    if cap is not None and work.seconds >= cap:
+    enough = cap is not None and work.seconds >= cap
+    longer = (
+        work.seconds + step if cap is None else min(work.seconds + step, max(cap, work.seconds))
+    )
+    later = case.following.dose.work if case.following else None
+    written = later.seconds if isinstance(later, Hold) else longer
+    if enough and written == longer:
         then = f"{cap:g} s is enough: more load or a longer position, and begin shorter."
         return Outcome(done, then), again
-    longer = work.seconds + step if cap is None else min(work.seconds + step, cap)
-    return Outcome(done, f"{longer:g} s.", case.today), again
+    return case.written(done, f"{longer:g} s", f"{written:g} s"), again
 
 
 def _distance(case: _Case) -> tuple[Outcome, ...]:
     work, step = case.slot.dose.work, case.rule.step_distance or 0.0
-    then = f"{work.metres + step:g} m." if isinstance(work, Distance) else f"{step:g} m more."
-    return Outcome("Every walk without setting down", then, case.today), case.again()
+    done = "Every walk without setting down"
+    if not isinstance(work, Distance):
+        return Outcome(done, f"{length_text(step)} more.", case.today), case.again()
+    later, longer = case.following.dose.work if case.following else None, work.metres + step
+    written = later.metres if isinstance(later, Distance) else longer
+    return case.written(
+        done, length_text(longer, like=work.metres), length_text(written, like=work.metres)
+    ), case.again()
 
 
 def _speed(case: _Case) -> tuple[Outcome, ...]:
     points, percent, today = case.rule.step_percent or 0.0, case.slot.percent, case.today
     then, load, move = f"{points:g} points more.", None, None
     if percent is not None:
-        then, move = f"{percent + points:g} %.", Move("percent", percent + points)
+        following = case.following
+        written = following.percent if following and following.percent else percent + points
+        now = f"{percent + points:g} %"
+        then = next_number(case.slot, following, now, f"{written:g} %")
+        move = LoadMove("percent", written)
         if today is not None and today.reference_g:
-            load = case.next.at(today.reference_g * (percent + points) / 100 - today.body_g)
+            load = case.next.at(today.reference_g * written / 100 - today.body_g)
     return (
         Outcome("Every repetition fast, by a partner's eye or the sound", then, load, move),
         case.again("One slow", "Stop these sets for today. The same next time."),
@@ -205,7 +234,7 @@ def _effort(case: _Case) -> tuple[Outcome, ...]:
     if now is None or then is None or then >= now:
         return (Outcome("Every set done", "The same load, one repetition closer to the limit."),)
     text = f"The same load, {then:g} left instead of {now:g}."
-    move = Move("heavier") if case.following else None
+    move = LoadMove("heavier") if case.following else None
     outcome = Outcome("Every set done at the planned effort", text, case.today, move)
     today, later = case.today, case.later
     if today and later and today.actual_g and later.actual_g and later.actual_g > today.actual_g:
@@ -223,7 +252,7 @@ def _listed(case: _Case) -> tuple[Outcome, ...]:
     then = "As the next week says." if load is None else f"The next week says {load.text}."
     if jump > LARGE_JUMP:
         then += f" That is {jump:.0f} % more load: a large step."
-    return (Outcome("Done as planned", then, case.later, Move("later")),)
+    return (Outcome("Done as planned", then, case.later, LoadMove("later")),)
 
 
 def _jump(today: WorkedSlot, following: WorkedSlot) -> float:

@@ -1,17 +1,16 @@
-"""Warm-up steps to today's load, adding plates only."""
+"""Warm-up steps to today's load and its plates."""
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from functools import lru_cache
 
 from strength_handbook.calc.plates import LoadTable
-from strength_handbook.calc.ramp import ramp_plan, ramp_targets
+from strength_handbook.calc.ramp import ramp_plan
 from strength_handbook.calc.repetitions import TEXTBOOK_CHART, percent_for_reps
-from strength_handbook.calc.stacks import fewest_moves
 from strength_handbook.model.load import FixedLoad
 from strength_handbook.model.loading import OnBar
 from strength_handbook.model.room import Room
-from strength_handbook.plan.loads import is_estimate
+from strength_handbook.plan.reference import is_estimate
 from strength_handbook.plan.scales import bar_table
 from strength_handbook.plan.tables import base_strip
 from strength_handbook.plan.worked import WorkedSlot
@@ -28,7 +27,7 @@ class RampStep:
         grams: the load.
         parts: plates on one side, inner to outer.
         added: plates that go on for this step, on each side.
-        off: plates that have to come off first; empty wherever the room allows it.
+        off: plates that come off first, outer one first; empty for all steps but one.
         reps: repetitions; 0 for the working load itself.
     """
 
@@ -61,35 +60,22 @@ class Ramps:
     percent: float | None = None
 
 
-@lru_cache(maxsize=4096)
+@lru_cache(maxsize=4096)  # of numbers only, so it holds for the next handbook too
 def ramp_to(table: LoadTable, top_g: int) -> Ramp:
     """Steps to a load, the load itself last; empty where it cannot be built.
 
-    Where no loading grows by adding alone, the steps with the fewest plate moves are taken.
+    The plates of the load are those that the table lists for it, as on every other page.
     """
     ramp = ramp_plan(table, top_g)
-    if ramp is not None:
-        steps = [
-            RampStep(step.load.total_g, step.load.side_g, step.on_g, (), step.reps)
-            for step in ramp.steps
-        ]
-        last = RampStep(ramp.top.total_g, ramp.top.side_g, ramp.top_on_g, (), 0)
-        return (*steps, last)
-    top = table.best(top_g)
-    if top is None:
+    if ramp is None:
         return ()
-    # Two wanted loads may come to the same plates; the lighter one's repetitions stay.
-    reps: dict[int, int] = {}
-    for target in ramp_targets(top.total_g, table.empty_g):
-        load = table.best(target.load_g)
-        if load is not None and load.total_g < top.total_g:
-            reps.setdefault(load.total_g, target.reps)
-    plan = fewest_moves(table, [*reps, top.total_g])
-    if plan is None:
-        return ()
-    return tuple(
-        RampStep(one.load.total_g, one.load.side_g, one.on_g, one.off_g, count)
-        for one, count in zip(plan.sets, [*reps.values(), 0], strict=True)
+    steps = [
+        RampStep(step.load.total_g, step.load.side_g, step.on_g, step.off_g, step.reps)
+        for step in ramp.steps
+    ]
+    return (
+        *steps,
+        RampStep(ramp.top.total_g, ramp.top.side_g, ramp.top_on_g, ramp.top_off_g, 0),
     )
 
 

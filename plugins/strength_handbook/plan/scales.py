@@ -1,15 +1,6 @@
-"""Which loads exist for an exercise in this room, each with how it is put together.
+"""Which loads exist for an exercise in this room: the scale of every way to load."""
 
-A scale is a rising list of steps. Every load on a page is one of these steps, so what the build
-prints and what a phone picks cannot differ.
-"""
-
-from bisect import bisect_left, bisect_right
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
-from functools import cached_property
-from operator import attrgetter
-from typing import Literal
 
 from strength_handbook.calc.plates import LoadTable, PlateSize, load_table
 from strength_handbook.model.loading import (
@@ -26,83 +17,7 @@ from strength_handbook.model.loading import (
 )
 from strength_handbook.model.quantities import MOST_KG, Mass
 from strength_handbook.model.room import Carrier, Plate, Room
-
-POUND_SLACK_G = 10
-"""How far a load in pounds may seem to lie above its target. A pound is no whole number of grams:
-every plate and every tested value may be half a gram off, and 135 lb must stay 135 lb."""
-
-Rounding = Literal["down", "nearest", "up"]
-Kind = Literal["bar", "fixed", "hung", "pin", "plate", "pivot"]
-
-
-@dataclass(frozen=True, slots=True)
-class Step:
-    """One load that exists.
-
-    Attributes:
-        grams: the load itself; per hand where things are held in both hands.
-        parts: plates of one side, inner to outer; plates hung on; or the pin and its add-on. A
-            stack's load is what its pin says, not what the hand feels: that is what is set.
-    """
-
-    grams: int
-    parts: tuple[int, ...] = ()
-
-
-@dataclass(frozen=True, eq=False)
-class Scale:
-    """All loads of one loading. Compared by identity: one scale serves all tables of its kind.
-
-    Attributes:
-        kind: ``bar`` plates on both ends, ``fixed`` masses, ``hung`` single plates on or in
-            something, ``pin`` in a stack, ``plate`` held or laid on, ``pivot`` plates on the free
-            end of a bar.
-        on: name of the thing loaded.
-        empty_g: its own mass, part of every step.
-        per_hand: the load is for each hand.
-        rounding: which step to take for a target between two.
-        steps: rising.
-        slack_g: differences up to this are none; 0 where all masses are in kilograms.
-    """
-
-    kind: Kind
-    on: str
-    empty_g: int
-    per_hand: bool
-    rounding: Rounding
-    steps: tuple[Step, ...]
-    slack_g: int = 0
-
-    @cached_property
-    def lightest_g(self) -> int:
-        """The smallest load there is."""
-        return self.steps[0].grams if self.steps else 0
-
-    @cached_property
-    def heaviest_g(self) -> int:
-        """The largest load there is."""
-        return self.steps[-1].grams if self.steps else 0
-
-    def best(self, target_g: float) -> Step | None:
-        """The step for a target, by the scale's rounding; None where none may be taken.
-
-        ``nearest`` takes the lighter of two that are equally near.
-        """
-        steps, slack = self.steps, self.slack_g
-        at_most = bisect_right(steps, target_g + slack, key=_grams)
-        at_least = bisect_left(steps, target_g - slack, key=_grams)
-        below = steps[at_most - 1] if at_most else None
-        above = steps[at_least] if at_least < len(steps) else None
-        if self.rounding == "down":
-            return below
-        if self.rounding == "up":
-            return above
-        if below is None or above is None:
-            return below or above
-        return below if target_g - below.grams <= above.grams - target_g + slack else above
-
-
-_grams = attrgetter("grams")
+from strength_handbook.plan.scale import POUND_SLACK_G, Kind, Rounding, Scale, Step
 
 
 def scale_for(room: Room, loading: Loading) -> Scale | None:
@@ -131,8 +46,7 @@ def scale_for(room: Room, loading: Loading) -> Scale | None:
     if isinstance(loading, PlateHeld):
         return _one_plate(room.plates, loading.limit, loading.rounding)
     if isinstance(loading, PushUp) and loading.plate_limit is not None:
-        # A push-up needs no plate at all.
-        return _one_plate(room.plates, loading.plate_limit, loading.rounding, bare=True)
+        return _on_the_back(room.plates, loading.plate_limit, loading.plates, loading.rounding)
     if isinstance(loading, OnStack):
         return _stack(room, loading)
     return None
@@ -176,7 +90,7 @@ def _bar(room: Room, loading: OnBar) -> Scale:
     steps = tuple(Step(load.total_g, load.side_g) for load in table.loads)
     per_hand = loading.hands == 2
     slack = _slack((bar.mass, bar.collar, *(plate.mass for plate in room.plates)))
-    return Scale("bar", bar.name, table.empty_g, per_hand, loading.rounding, steps, slack)
+    return Scale("bar", bar.name, table.empty_g, per_hand, loading.rounding, steps, slack, table)
 
 
 def _carried(room: Room, carrier: Carrier, rounding: Rounding, *, without: bool) -> Scale:
@@ -200,6 +114,7 @@ def _carried(room: Room, carrier: Carrier, rounding: Rounding, *, without: bool)
         rounding=rounding,
         steps=steps,
         slack_g=slack,
+        table=table,
     )
 
 
@@ -217,27 +132,30 @@ def _pivot(room: Room, loading: OnPivot) -> Scale:
     steps = tuple(Step(load.total_g, load.side_g) for load in table.loads)
     slack = _slack(plate.mass for plate in room.plates)
     return Scale(
-        "pivot", bar.name, 0, per_hand=False, rounding=loading.rounding, steps=steps, slack_g=slack
-    )
+        "pivot", bar.name, 0, per_hand=False, rounding=loading.rounding, steps=steps,
+        slack_g=slack, table=table,
+    )  # fmt: skip
 
 
-def _one_plate(
-    plates: Sequence[Plate],
-    limit: Mass | None,
-    rounding: Rounding,
-    *,
-    bare: bool = False,
-) -> Scale:
-    """Single plates up to a limit; with `bare` also none."""
+def _one_plate(plates: Sequence[Plate], limit: Mass | None, rounding: Rounding) -> Scale:
+    """Single plates up to a limit."""
     most = limit.grams if limit else MOST_KG * 1000
     masses = {plate.mass.grams for plate in plates if plate.pairs and plate.mass.grams <= most}
-    steps = [Step(grams, (grams,)) for grams in sorted(masses)]
-    if bare:
-        steps.insert(0, Step(0))
+    steps = tuple(Step(grams, (grams,)) for grams in sorted(masses))
     slack = _slack(plate.mass for plate in plates)
-    return Scale(
-        "plate", "plate", 0, per_hand=False, rounding=rounding, steps=tuple(steps), slack_g=slack
+    return Scale("plate", "plate", 0, per_hand=False, rounding=rounding, steps=steps, slack_g=slack)
+
+
+def _on_the_back(plates: Sequence[Plate], limit: Mass, most: int, rounding: Rounding) -> Scale:
+    """Plates that a partner lays on a back: none, or up to so many and so heavy together."""
+    table = load_table(0, _sizes(plates), limit_g=limit.grams, sides=1)
+    steps = tuple(
+        Step(load.total_g, load.side_g) for load in table.loads if len(load.side_g) <= most
     )
+    slack = _slack(plate.mass for plate in plates)
+    # One plate is named by its mass; several are listed.
+    kind: Kind = "plate" if most == 1 else "hung"
+    return Scale(kind, "back", 0, False, rounding, steps, slack, table, most)  # noqa: FBT003
 
 
 def _stack(room: Room, loading: OnStack) -> Scale:

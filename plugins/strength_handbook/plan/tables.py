@@ -6,8 +6,8 @@ the same scale and the same figures are worked out once.
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from functools import lru_cache
 
+from strength_handbook.calc.allometry import scale_strength
 from strength_handbook.model.loading import (
     BodyWeightLift,
     ByEffort,
@@ -18,7 +18,8 @@ from strength_handbook.model.loading import (
 from strength_handbook.model.program import Base
 from strength_handbook.model.quantities import GRAMS_PER_POUND, Mass
 from strength_handbook.plan.loads import achievable
-from strength_handbook.plan.scales import Scale, Step
+from strength_handbook.plan.remembered import remembered
+from strength_handbook.plan.scale import Scale, Step
 
 BODY_KG = range(45, 131, 5)
 BODY_LB = range(100, 291, 10)
@@ -27,7 +28,7 @@ BEST_CHANGES_LB = (-40, -20, 0, 20, 40, 60)
 
 
 @dataclass(frozen=True, slots=True)
-class Cell:
+class TableCell:
     """One load in a table: a step that exists, or weight taken off, or neither."""
 
     step: Step | None
@@ -53,18 +54,18 @@ class Table:
 
     kind: str
     columns: tuple[str, ...]
-    rows: tuple[tuple[int, tuple[Cell, ...]], ...]
+    rows: tuple[tuple[int, tuple[TableCell, ...]], ...]
     scale: Scale | None
     steps: tuple[Step, ...]
 
 
 @dataclass(frozen=True, eq=False)
-class Strip:
+class LookUp:
     """A look-up strip: a tested value, and the load for one percentage of it."""
 
     base: Base
     percent: float
-    rows: tuple[tuple[int, Cell], ...]
+    rows: tuple[tuple[int, TableCell], ...]
     scale: Scale | None
 
 
@@ -90,6 +91,12 @@ def exercise_table(loading: Loading, scale: Scale | None, units: str) -> Table |
     return None
 
 
+def start_table(loading: Loading, scale: Scale | None, units: str) -> Table | None:
+    """The same table, where it says how heavy to begin without a tested value."""
+    table = exercise_table(loading, scale, units)
+    return table if table is not None and table.kind in ("start", "system") else None
+
+
 def loading_table(
     loading: Loading, scale: Scale | None, percent: float, units: str
 ) -> Table | None:
@@ -106,8 +113,8 @@ def loading_table(
     return None
 
 
-@lru_cache(maxsize=512)
-def base_strip(base: Base, scale: Scale | None, percent: float) -> Strip:
+@remembered(512)
+def base_strip(base: Base, scale: Scale | None, percent: float) -> LookUp:
     """Load for each tested value between the base's limits."""
     # Stepped in the unit it is written in: pounds in whole grams would drift and miss the end.
     start, step = _exact_g(base.from_), _exact_g(base.by)
@@ -115,10 +122,10 @@ def base_strip(base: Base, scale: Scale | None, percent: float) -> Strip:
     for index in range(int((base.to.grams + 1 - start) / step) + 1):
         value = round(start + index * step)
         rows.append((value, _cell(scale, value * percent / 100)))
-    return Strip(base, percent, tuple(rows), scale)
+    return LookUp(base, percent, tuple(rows), scale)
 
 
-@lru_cache(maxsize=512)
+@remembered(512)
 def share_table(
     kind: str, scale: Scale, shares: tuple[float, ...], masses: tuple[int, ...]
 ) -> Table:
@@ -134,12 +141,15 @@ def _start_table(start: Start, scale: Scale, masses: Sequence[int]) -> Table:
     at = start.at.grams
     rows = []
     for mass in masses:
-        size = (mass / at) ** start.power
-        rows.append((mass, tuple(_cell(scale, at * size * s / 100) for s in start.shares.values())))
+        loads = (
+            scale_strength(at * share / 100, at / 1000, mass / 1000, start.power)
+            for share in start.shares.values()
+        )
+        rows.append((mass, tuple(_cell(scale, load) for load in loads)))
     return _table("start", tuple(start.shares), scale, rows)
 
 
-@lru_cache(maxsize=512)
+@remembered(512)
 def _base_table(
     scale: Scale, percent: float, multiples: tuple[float, ...], masses: tuple[int, ...]
 ) -> Table:
@@ -162,7 +172,7 @@ def _system_table(
     return _table("system", labels, scale, rows)
 
 
-@lru_cache(maxsize=512)
+@remembered(512)
 def _best_table(
     scale: Scale | None,
     percent: float,
@@ -181,9 +191,9 @@ def _best_table(
     return _table("best-by-body", labels, scale, rows)
 
 
-@lru_cache(maxsize=64)
+@remembered(64)
 def _moved_table(share: float, masses: tuple[int, ...]) -> Table:
-    rows = [(mass, (Cell(Step(round(mass * share / 100 / 500) * 500)),)) for mass in masses]
+    rows = [(mass, (TableCell(Step(round(mass * share / 100 / 500) * 500)),)) for mass in masses]
     return Table("moved", (_points(share),), tuple(rows), None, ())
 
 
@@ -191,15 +201,16 @@ def _table(
     kind: str,
     labels: tuple[str, ...],
     scale: Scale | None,
-    rows: list[tuple[int, tuple[Cell, ...]]],
+    rows: list[tuple[int, tuple[TableCell, ...]]],
 ) -> Table:
     steps = {cell.step.grams: cell.step for _, cells in rows for cell in cells if cell.step}
+    # Bands stand in front, the strongest first.
     ordered = tuple(steps[grams] for grams in sorted(steps))
     return Table(kind, labels, tuple(rows), scale, ordered)
 
 
-def _cell(scale: Scale | None, target_g: float, units: str = "kg") -> Cell:
-    return Cell(*achievable(target_g, scale, units))
+def _cell(scale: Scale | None, target_g: float, units: str = "kg") -> TableCell:
+    return TableCell(*achievable(target_g, scale, units))
 
 
 def _points(share: float) -> str:

@@ -1,7 +1,7 @@
 """Whether a bar in this rack can tip, for every step of loading, stripping and unloading."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from strength_handbook.calc.tipping import Side, lone_load
 from strength_handbook.calc.unloading import Order, safe_order
@@ -12,7 +12,7 @@ from strength_handbook.plan.scales import scale_for
 
 
 @dataclass(frozen=True, slots=True)
-class Pair:
+class RackPair:
     """The same plate off the left and off the right, one after the other.
 
     Attributes:
@@ -41,7 +41,7 @@ class TipLimit:
     rack: str
     lone_kg: float
     side_g: tuple[int, ...]
-    pairs: tuple[Pair, ...]
+    pairs: tuple[RackPair, ...]
     lowest_margin: float
 
 
@@ -52,8 +52,32 @@ def fits(bar: Bar, rack: Rack) -> bool:
 
 
 def lone_limit_kg(bar: Bar, rack: Rack, thickness: float = UNMEASURED_PLATE) -> float:
-    """Heaviest single plate that may stand alone on an otherwise empty bar, in kg."""
-    return lone_load(bar_for_calc(bar), rack.hook_spacing, thickness)
+    """Heaviest single plate that may stand alone on an otherwise empty bar, in kg.
+
+    With its collar, where the bar's collars count.
+    """
+    return max(0.0, lone_load(bar_for_calc(bar), rack.hook_spacing, thickness) - bar.collar.kg)
+
+
+def collared(bar: Bar, plates: Sequence[Plate], side_g: Sequence[int]) -> Side:
+    """One side with its collar, as part of the outermost plate."""
+    side = plates_for_calc(plates, side_g)
+    if side:
+        side[-1] = replace(side[-1], mass=side[-1].mass + bar.collar.kg)
+    return Side(tuple(side))
+
+
+def plates_alone(order: Order, bar: Bar) -> Order:
+    """An order of taking off whose steps name the plates without their collars.
+
+    A collar comes off with the first plate of its side.
+    """
+    firsts = {step.move.side: place for place, step in reversed(list(enumerate(order.steps)))}
+    steps = tuple(
+        replace(step, load=step.load - bar.collar.kg) if place in firsts.values() else step
+        for place, step in enumerate(order.steps)
+    )
+    return replace(order, steps=steps)
 
 
 def unloading(
@@ -61,28 +85,21 @@ def unloading(
 ) -> Order:
     """The order in which plates come off, with the margin against tipping after each.
 
-    Raises:
-        ValueError: where the hooks are wider apart than the collars.
-    """
-    side = Side(tuple(plates_for_calc(plates, side_g)), ())
-    return safe_order(bar_for_calc(bar), side, side, rack.hook_spacing, keep=keep)
-
-
-def loading(bar: Bar, rack: Rack, plates: Sequence[Plate], side_g: Sequence[int]) -> Order:
-    """The order in which plates go on.
+    An outer collar comes off with the first plate of its side: until then it pulls there too.
 
     Raises:
         ValueError: where the hooks are wider apart than the collars.
     """
-    side = Side(tuple(plates_for_calc(plates, side_g)), ())
-    return safe_order(bar_for_calc(bar), side, side, rack.hook_spacing, loading=True)
+    side = collared(bar, plates, side_g)
+    order = safe_order(bar_for_calc(bar), side, side, rack.hook_spacing, keep=keep)
+    return plates_alone(order, bar)
 
 
-def pairs_off(order: Order) -> tuple[Pair, ...]:
+def pairs_off(order: Order) -> tuple[RackPair, ...]:
     """An order with the same plates on both sides, two steps at a time."""
     steps = order.steps
     return tuple(
-        Pair(round(first.load * 1000), first.hold or second.hold)
+        RackPair(round(first.load * 1000), first.hold or second.hold)
         for first, second in zip(steps[::2], steps[1::2], strict=True)
     )
 

@@ -5,15 +5,15 @@ The plates are for the straight part, the percentage; bands and chains come on t
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from functools import lru_cache
 from itertools import combinations
 
 from strength_handbook.calc.bands import BandCurve, BandPair, banded_load, choose_band_pair
-from strength_handbook.calc.chains import Chain as CalcChain
+from strength_handbook.calc.chains import ChainShape as CalcChain
 from strength_handbook.calc.chains import chain_pairs_for_share, chained_load
 from strength_handbook.calc.variable_load import VariableLoad
 from strength_handbook.model.methods import ChainsOn
 from strength_handbook.model.resistance import Band, Chain, Travel
+from strength_handbook.plan.remembered import remembered
 
 LARGEST_MISMATCH = 10.0
 """Bands of a pair differ by no more than this, in percent. Common practice, no source."""
@@ -73,14 +73,18 @@ class OnTop:
             return self._with_chains(self.chain, weight_kg)
         if self.needs_base and base_kg is None:
             return None
-        wanted = (base_kg or 0.0) * (self.top_share or 0.0) / 100
-        pair = min(
-            self.pairs,
-            key=lambda p: (round(abs(p.top_pull - wanted), 9), p.mismatch, p.left, p.right),
-        )
+        pair = self.nearest_pair(base_kg or 0.0)
         left, right = self.curves[pair.left], self.curves[pair.right]
         load = banded_load(weight_kg, left, right, self.travel.bottom, self.travel.top)
         return Variable(f"bands {pair.left} and {pair.right}", load, pair.mismatch)
+
+    def nearest_pair(self, base_kg: float) -> BandPair:
+        """The bands whose pull at the top is nearest to the share of a tested value."""
+        wanted = base_kg * (self.top_share or 0.0) / 100
+        return min(
+            self.pairs,
+            key=lambda p: (round(abs(p.top_pull - wanted), 9), p.mismatch, p.left, p.right),
+        )
 
     def _with_chains(self, chain: Chain, weight_kg: float) -> Variable:
         pairs = self.chain_pairs(weight_kg)
@@ -114,7 +118,7 @@ def fitting_pairs(curves: Mapping[str, BandCurve], travel: Travel) -> tuple[Band
     return _fitting(tuple(sorted(curves.items())), travel.bottom, travel.top)
 
 
-@lru_cache(maxsize=64)
+@remembered(64)
 def _fitting(
     curves: tuple[tuple[str, BandCurve], ...], bottom: float, top: float
 ) -> tuple[BandPair, ...]:

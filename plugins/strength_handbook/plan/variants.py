@@ -1,15 +1,27 @@
-"""A session made less, for another day: called out last night, only 45 minutes."""
+"""A session made less, for another day: after a bad night, or with only 45 minutes."""
 
 from dataclasses import dataclass, replace
+from math import floor
 
-from strength_handbook.calc.tempo import rep_tension
 from strength_handbook.model.book import Book
-from strength_handbook.model.dose import Dose, lighter
-from strength_handbook.model.program import Program, Variant
-from strength_handbook.model.tempo import Tempo
-from strength_handbook.plan.minutes import Minutes, TimedSlot, session_minutes
+from strength_handbook.model.dose import Dose, lighter, only_a_top, with_reserve
+from strength_handbook.model.load import (
+    Load,
+    PercentOfBase,
+    PercentOfBodyMass,
+    PercentOfSystem,
+    RepMax,
+)
+from strength_handbook.model.program import Program
+from strength_handbook.model.session import Variant
+from strength_handbook.plan.minutes import Minutes, session_minutes
+from strength_handbook.plan.timed import timed_slots
 from strength_handbook.plan.work_out import work_slot
 from strength_handbook.plan.worked import WorkedSession, WorkedSlot
+
+WITHOUT_A_TOP = 3.0
+"""Repetitions left where a load would have followed from today's best and nothing else says how
+hard the sets are. Common practice, no source."""
 
 
 @dataclass(frozen=True, eq=False)
@@ -29,18 +41,24 @@ class WorkedVariant:
     minutes: Minutes
 
 
+def offered(session: WorkedSession) -> tuple[Variant, ...]:
+    """The variants of a session's week: without those whose time the whole session fits."""
+    minutes = round(session.minutes.total)
+    return tuple(
+        one for one in session.session.variants if one.time is None or minutes > one.time / 60
+    )
+
+
 def session_variants(
     book: Book, program: Program, session: WorkedSession
 ) -> tuple[WorkedVariant, ...]:
-    """Every variant of a session, worked out."""
+    """Every variant that a session offers in its week, worked out."""
     found = []
-    for variant in session.session.variants:
-        stay = tuple(slot for slot in session.slots if slot.order not in variant.leave_out)
+    for variant in offered(session):
+        left = tuple(slot for slot in session.slots if is_left_out(slot, variant))
+        stay = tuple(slot for slot in session.slots if slot not in left)
         slots = tuple(lighter_slot(book, slot, variant) for slot in stay)
-        minutes = session_minutes(
-            book, program, [TimedSlot(slot.order, slot.exercise, slot.dose) for slot in slots]
-        )
-        left = tuple(slot for slot in session.slots if slot.order in variant.leave_out)
+        minutes = session_minutes(book, program, timed_slots(book, program.group.sharing, slots))
         found.append(WorkedVariant(variant, slots, left, minutes))
     return tuple(found)
 
@@ -51,16 +69,57 @@ def lighter_slot(book: Book, slot: WorkedSlot, variant: Variant) -> WorkedSlot:
     return work_slot(book, slot.slot, slot.exercise_id, dose, slot.base_id, slot.base, slot.scale)
 
 
+def is_left_out(slot: WorkedSlot, variant: Variant) -> bool:
+    """True where the variant names the slot, or where it is a maximal effort and nothing else."""
+    if slot.order in variant.leave_out:
+        return True
+    return variant.max_efforts == "leave-out" and _is_maximal(slot.dose)
+
+
+def _is_maximal(dose: Dose) -> bool:
+    """A test, a push against what does not move, or today's best and no set beside it."""
+    said = dose.said
+    return said.test is not None or said.push is not None or only_a_top(dose)
+
+
 def variant_dose(dose: Dose, variant: Variant) -> Dose:
-    """A dose with fewer sets, less load and no slower tempo than the variant's."""
+    """A dose with fewer sets, less load, less effort and no slower lowering."""
     less = lighter(dose, variant.keep_sets, variant.keep_load, 100)
     if variant.keep_sets == variant.keep_load == 100:
-        # Nothing but the tempo changes: an open set may stay open.
+        # An open set may stay open.
         less = dose
-    if variant.tempo and less.tempo and _seconds(less.tempo) > _seconds(variant.tempo):
-        less = replace(less, tempo=variant.tempo)
+    if variant.keep_load != 100 and less.load is not None:
+        less = replace(less, load=_in_halves(less.load))
+    if dose.top is not None and variant.max_efforts == "leave-out":
+        reserve = WITHOUT_A_TOP if less.reserve is None else less.reserve
+        less = replace(with_reserve(less, reserve), top=None, load=None)
+    if variant.rir is not None:
+        less = _no_harder(less, variant.rir)
+    if variant.tempo and less.tempo and less.tempo.lower > variant.tempo.lower:
+        less = replace(less, tempo=replace(less.tempo, lower=variant.tempo.lower))
     return less
 
 
-def _seconds(tempo: Tempo) -> float:
-    return rep_tension(tempo.lower, tempo.low_pause, tempo.lift, tempo.high_pause).total_s
+def _in_halves(load: Load) -> Load:
+    """A percentage down to the half: nobody writes 70.2 %.
+
+    >>> _in_halves(PercentOfBase(70.2))
+    PercentOfBase(percent=70.0)
+    """
+    match load:
+        case PercentOfBase(percent) | PercentOfSystem(percent) | PercentOfBodyMass(percent):
+            return type(load)(floor(2 * percent + 1e-9) / 2)
+        case _:
+            return load
+
+
+def _no_harder(dose: Dose, least: int) -> Dose:
+    """The dose with at least so many repetitions left in every set."""
+    if dose.reserve is not None and dose.reserve < least:
+        dose = with_reserve(dose, least)
+    if dose.last_set is not None and dose.last_set.rir < least:
+        dose = replace(dose, last_set=dose.last_set.model_copy(update={"rir": least}))
+    if isinstance(dose.load, RepMax) and dose.reps is not None:
+        most = max(dose.load.reps, dose.reps.high + least)
+        dose = replace(dose, load=replace(dose.load, reps=most))
+    return dose

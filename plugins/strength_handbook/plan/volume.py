@@ -7,10 +7,18 @@ each leg is one hard set for the legs.
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
 
-from strength_handbook.calc.tempo import TensionTime, rep_tension
-from strength_handbook.calc.volume import pelland_2025
+from strength_handbook.calc.tempo import TensionTime, rep_tension, total_tension
+from strength_handbook.calc.volume import (
+    SetGroup,
+    fast_repetitions,
+    isometric_dose,
+    pelland_2025,
+    repetition_volume,
+)
+from strength_handbook.dose.effort import in_repetitions
+from strength_handbook.dose.one_set import one_set
 from strength_handbook.model.book import Book
-from strength_handbook.model.dose import Clock, ClusterSet, Distance, Dose, Hold, Reps, StripSet
+from strength_handbook.model.dose import Dose
 from strength_handbook.model.exercise import Exercise
 from strength_handbook.model.words import Hazard, Pattern
 
@@ -53,10 +61,12 @@ def slot_volume(
     """
     sets = dose.sets.middle
     sides = 2 if dose.each_side else 1
-    reps = dose.reps.middle if dose.reps else 0.0
-    total_reps = sets * reps * sides
-    held = sets * sides * dose.work.seconds if isinstance(dose.work, Hold) else 0.0
-    tension = _tension(dose)
+    one = one_set(book.rule, dose)
+    reps = float(sum(one.reps))
+    group = SetGroup(sets, reps, 0.0, sides, fast=dose.fast)
+    total_reps = repetition_volume([group])
+    held = isometric_dose(sets, one.held_s, sides)
+    tension = total_tension(_tension(dose), total_reps)
     # A jump is practice of landing and leaving; it is counted by its contacts.
     counts = exercise.pattern is not Pattern.JUMP and is_hard(book, dose)
     hard = sets if counts else 0.0
@@ -64,9 +74,9 @@ def slot_volume(
     return Volume(
         sets=sets,
         reps=total_reps,
-        eccentric_s=tension.eccentric_s * total_reps,
-        isometric_s=tension.isometric_s * total_reps + held,
-        fast_reps=total_reps if dose.fast else 0.0,
+        eccentric_s=tension.eccentric_s,
+        isometric_s=tension.isometric_s + held,
+        fast_reps=fast_repetitions([group]),
         contacts=total_reps if Hazard.IMPACT in exercise.hazards else 0.0,
         hard_sets={muscle.value: pelland_2025(hard, 0) for muscle in direct if hard}
         | {muscle.value: pelland_2025(0, hard) for muscle in helping if hard},
@@ -83,14 +93,12 @@ def is_hard(book: Book, dose: Dose) -> bool:
     interval are practice of speed. Holds, carries and timed sets count from the house rule's
     effort on, and not where no effort is stated.
     """
-    match dose.work:
-        case Reps() | ClusterSet() | StripSet():
-            if dose.every is not None and dose.fast:
-                return False
-            return dose.reserve is None or dose.reserve <= book.rule("hard-set-reserve")
-        case Hold() | Distance() | Clock():
-            effort = None if dose.reserve is None else 10 - dose.reserve
-            return effort is not None and effort >= book.rule("hard-hold-effort")
+    if in_repetitions(dose):
+        if dose.every is not None and dose.fast:
+            return False
+        return dose.reserve is None or dose.reserve <= book.rule("hard-set-reserve")
+    effort = None if dose.reserve is None else 10 - dose.reserve
+    return effort is not None and effort >= book.rule("hard-hold-effort")
 
 
 def _tension(dose: Dose) -> TensionTime:

@@ -1,24 +1,31 @@
 """A book worked out: every slot of every week, its loads, minutes and volumes."""
 
 from collections.abc import Mapping
+from dataclasses import replace
 
 from strength_handbook.calc.repetitions import RepBand, feasible_reps
 from strength_handbook.model.book import Book, WrittenProgram
 from strength_handbook.model.dose import Dose
 from strength_handbook.model.exercise import Exercise
-from strength_handbook.model.program import Base, Program, Session, Slot
+from strength_handbook.model.program import Base, Program
+from strength_handbook.model.session import Session, Slot
 from strength_handbook.model.slot_dose import slot_dose
-from strength_handbook.plan.help import assisted, with_help
-from strength_handbook.plan.loads import (
-    PlannedLoad,
-    is_estimate,
-    moved_g,
-    plan_load,
-    reference_percent,
-)
-from strength_handbook.plan.minutes import TimedSlot, session_minutes
+from strength_handbook.plan.help import assisted, help_bands, takes_bands, with_bands, with_help
+from strength_handbook.plan.loads import PlannedLoad, plan_load
+from strength_handbook.plan.minutes import session_minutes
 from strength_handbook.plan.on_top import for_lifters, served
-from strength_handbook.plan.scales import Scale, scale_for
+from strength_handbook.plan.reference import is_estimate, load_rules, reference_percent
+from strength_handbook.plan.scale import Scale
+from strength_handbook.plan.scales import scale_for
+from strength_handbook.plan.strip_lifters import (
+    as_stripped,
+    lifter_strips,
+    loaded_for_strips,
+    mean_moved_g,
+)
+from strength_handbook.plan.strip_load import StripLoad, StripLoads
+from strength_handbook.plan.strips import felt_g
+from strength_handbook.plan.timed import timed_slots
 from strength_handbook.plan.volume import add_up, slot_volume
 from strength_handbook.plan.worked import (
     Use,
@@ -32,13 +39,16 @@ from strength_handbook.plan.worked import (
 
 def work_out(book: Book) -> Worked:
     """Loads, minutes and volumes of all programs of a book."""
-    shared: dict[str, Scale | None] = {}
+    shared: dict[tuple[str, bool], Scale | None] = {}
+    bands = help_bands(book.room.bands)
     scales: dict[str, Scale | None] = {}
     for key, exercise in book.exercises.items():
         # Exercises loaded alike share one scale, and with it every table made from it.
-        alike = exercise.load.model_dump_json(exclude={"start"})
+        banded = takes_bands(exercise)
+        alike = exercise.load.model_dump_json(exclude={"start"}), banded
         if alike not in shared:
-            shared[alike] = scale_for(book.room, exercise.load)
+            scale = scale_for(book.room, exercise.load)
+            shared[alike] = with_bands(scale, bands) if banded else scale
         scales[key] = shared[alike]
     programs = tuple(_program(book, written, scales) for written in book.programs)
     uses: dict[str, list[Use]] = {}
@@ -60,7 +70,17 @@ def _program(
             sessions = tuple(
                 worked
                 for key, session in sorted(wave.sessions.items(), key=_day)
-                if (worked := _session(book, written.program, key, session, number, scales))
+                if (
+                    worked := _session(
+                        book,
+                        written.program,
+                        key,
+                        session,
+                        number,
+                        scales,
+                        easy=number in wave.deload,
+                    )
+                )
             )
             volume = add_up(session.volume for session in sessions if not session.session.optional)
             weeks.append(WorkedWeek(number, wave_id, wave, sessions, volume))
@@ -83,17 +103,18 @@ def _session(
     session: Session,
     week: int,
     scales: Mapping[str, Scale | None],
+    *,
+    easy: bool,
 ) -> WorkedSession | None:
     """A session in one week; None where nothing is done in it."""
     slots = tuple(
-        _slot(book, program, slot, week, scales[slot.exercise])
+        replace(_slot(book, program, slot, week, scales[slot.exercise]), easy=easy)
         for slot in session.slots
         if slot.weeks.get(week) is not None
     )
     if not slots:
         return None
-    timed = [TimedSlot(slot.order, slot.exercise, slot.dose) for slot in slots]
-    minutes = session_minutes(book, program, timed)
+    minutes = session_minutes(book, program, timed_slots(book, program.group.sharing, slots))
     volume = add_up(slot.volume for slot in slots)
     return WorkedSession(key, week, session, slots, minutes, volume)
 
@@ -127,22 +148,16 @@ def work_slot(
         scale: the loads that exist for the exercise, or None.
     """
     exercise = book.exercises[exercise_id]
-    training_max = book.rule("training-max")
     asked = with_help(dose, exercise.load, book.room.bands)
+    if (named := assisted(dose, book.room.bands)) is not None:
+        scale = with_bands(scale, (named.band,))
+    scale = loaded_for_strips(book, exercise, dose, scale)
     loads = lifter_loads(book, exercise, dose, base_id, scale)
-    pieces = 2 if scale is not None and scale.per_hand else 1
-    moved = {
-        name: None
-        if load.actual_g is None
-        else moved_g(
-            exercise.load,
-            book.lifters[name].bodyweight.grams,
-            pieces * load.actual_g,
-            dose.said.height,
-        )
-        for name, load in loads.items()
-    }
-    percent = reference_percent(asked, training_max) if base else None
+    strips = lifter_strips(book, exercise, dose, scale, loads)
+    loads = as_stripped(loads, strips)
+    percent = reference_percent(asked, load_rules(book)) if base else None
+    possible = _reps_possible(book, dose, percent)
+    moved = _moved(book, exercise, dose, scale, loads, strips, possible)
     on_top = served(book.room, exercise.load, dose)
     variable = for_lifters(
         on_top,
@@ -155,9 +170,31 @@ def work_slot(
     )  # fmt: skip
     return WorkedSlot(
         slot, exercise_id, exercise, dose, base_id, base, percent, scale, loads,
-        _reps_possible(book, dose, percent), slot_volume(book, exercise, dose, moved),
-        on_top, variable, assisted(dose, book.room.bands),
+        possible, slot_volume(book, exercise, dose, moved),
+        on_top, variable, named, strips,
     )  # fmt: skip
+
+
+def _moved(
+    book: Book, exercise: Exercise, dose: Dose, scale: Scale | None,
+    loads: Mapping[str, PlannedLoad], strips: Mapping[str, StripLoads | None],
+    possible: RepBand | None,
+) -> dict[str, int | None]:  # fmt: skip
+    """What a repetition of each example lifter moves, in grams; of a strip set the mean."""
+    pieces = 2 if scale is not None and scale.per_hand else 1
+    moved: dict[str, int | None] = {}
+    for name, load in loads.items():
+        body_g = book.lifters[name].bodyweight.grams
+        if stripped := strips.get(name):
+            mean = mean_moved_g(book.room, exercise, dose, stripped, possible, body_g)
+            moved[name] = pieces * mean
+        elif load.actual_g is not None:
+            parts = load.step.parts if load.step else ()
+            each = StripLoad(pieces * load.actual_g, parts)
+            moved[name] = round(felt_g(book.room, exercise.load, each, body_g, dose.said.height))
+        else:
+            moved[name] = None
+    return moved
 
 
 def lifter_loads(
@@ -165,14 +202,14 @@ def lifter_loads(
 ) -> dict[str, PlannedLoad]:
     """Load of each example lifter for whom it can be known."""
     asked = with_help(dose, exercise.load, book.room.bands)
-    training_max = book.rule("training-max")
+    rules = load_rules(book)
     loads: dict[str, PlannedLoad] = {}
     for name, lifter in book.lifters.items():
         tested = lifter.bases.get(base_id) if base_id else None
         load = plan_load(
             asked, exercise.load, scale, body_g=lifter.bodyweight.grams,
             base_g=tested.grams if tested else None, units=book.room.units,
-            training_max=training_max,
+            rules=rules,
         )  # fmt: skip
         if load is not None:
             loads[name] = load

@@ -7,13 +7,15 @@ from strength_handbook.calc.repetitions import RepBand
 from strength_handbook.model.book import Book
 from strength_handbook.model.dose import Dose
 from strength_handbook.model.exercise import Exercise
-from strength_handbook.model.program import Base, Program, Session, Slot, Wave
+from strength_handbook.model.program import Base, Program, Wave
+from strength_handbook.model.session import Session, Slot
 from strength_handbook.plan.help import Assisted
 from strength_handbook.plan.loads import (
     PlannedLoad,
 )
 from strength_handbook.plan.minutes import Minutes
-from strength_handbook.plan.scales import Scale
+from strength_handbook.plan.scale import Scale
+from strength_handbook.plan.strip_load import StripLoads
 from strength_handbook.plan.variable import OnTop, Variable
 from strength_handbook.plan.volume import Volume
 
@@ -37,6 +39,8 @@ class WorkedSlot:
         on_top: bands or chains that hang on the bar, or None.
         variable: the load with them of each example lifter for whom it can be known.
         assisted: the band that takes weight off, and the next easier one, or None.
+        strips: loads of each example lifter's strip set; None where the room allows none.
+        easy: it is done in a week of less.
     """
 
     slot: Slot
@@ -53,6 +57,8 @@ class WorkedSlot:
     on_top: OnTop | None = None
     variable: Mapping[str, Variable] = field(default_factory=dict)
     assisted: Assisted | None = None
+    strips: Mapping[str, StripLoads | None] = field(default_factory=dict)
+    easy: bool = False
 
     @property
     def order(self) -> str:

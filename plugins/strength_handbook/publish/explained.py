@@ -6,6 +6,8 @@ from pathlib import Path
 
 from strength_handbook.model.book import rule_values
 from strength_handbook.model.house_rules import RULES
+from strength_handbook.model.samples import sample, samples_in
+from strength_handbook.publish.command_errors import MisuseError
 from strength_handbook.reading.book import read_book
 from strength_handbook.reading.explain import EXPLANATIONS
 from strength_handbook.reading.explanation import Explanation
@@ -19,7 +21,7 @@ ALL: Mapping[str, Explanation] = {**EXPLAINED, **EXPLANATIONS}
 _WIDTH = 80
 
 
-class UnknownSlugError(ValueError):
+class UnknownSlugError(MisuseError):
     """No finding has that name; the message names the nearest."""
 
 
@@ -37,7 +39,8 @@ def explained(slug: str, folder: Path | None) -> str:
         return _check(CHECKS[slug], folder)
     if slug not in ALL:
         raise UnknownSlugError(f"no finding is called '{slug}'{did_you_mean(slug, ALL)}")
-    return ALL[slug].text(slug)
+    with samples_in(_units(folder)):
+        return sample(ALL[slug].text(slug))
 
 
 def _check(one: Check, folder: Path | None) -> str:
@@ -69,6 +72,12 @@ def _limits(one: Check, folder: Path | None) -> str:
             )
         )  # fmt: skip
     return "\n".join(lines)
+
+
+def _units(folder: Path | None) -> str:
+    """The units of a folder's room, whatever else is wrong in it."""
+    room = read_book(folder).written.room if folder is not None and folder.is_dir() else None
+    return room.model.units if room else "kg"
 
 
 def _written(folder: Path | None) -> Mapping[str, float] | None:

@@ -11,6 +11,7 @@ from pathlib import Path
 
 from strength_handbook.pages.page import Page, Site
 from strength_handbook.publish.bundle import bundled
+from strength_handbook.publish.command_errors import MisuseError
 from strength_handbook.publish.front_matter import front_matter
 
 LIST = ".strength-handbook-export"
@@ -23,7 +24,7 @@ _BLANK = re.compile(r"\n[ \t]*(?=\n)")
 _PRE = re.compile(r"<pre\b.*?</pre>", re.DOTALL)
 
 
-class ForeignFolderError(ValueError):
+class ForeignFolderError(MisuseError):
     """A folder with files that no export wrote."""
 
 
@@ -71,10 +72,8 @@ def _texts(site: Site) -> Iterator[tuple[str, bytes]]:
         if path.suffix not in (".css", ".js"):
             yield path.relative_to(THEME).as_posix(), path.read_bytes()
     # Drafts are not exported, and the worker that offline.js asks for comes with our own build.
-    for name, text in bundled(THEME / ASSETS, "coach.css", "offline.js").items():
-        short, _, kind = name.split(".")
-        # People link these by hand in another builder: no version in the name.
-        yield f"{ASSETS}/{short}.{kind}", text.encode()
+    for name, text in bundled(THEME / ASSETS, "coach.css", "offline.js", versions=False).items():
+        yield f"{ASSETS}/{name}", text.encode()
 
 
 def _written_before(out: Path) -> set[str]:

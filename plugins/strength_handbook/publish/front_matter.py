@@ -1,9 +1,9 @@
 """The block of keys at the top of a Markdown file, made from a page."""
 
-from html import escape
 from typing import Any
 
 import yaml
+from markupsafe import Markup, escape
 
 from strength_handbook.pages.page import Page
 
@@ -16,14 +16,13 @@ def page_keys(page: Page, *, pasted: bool = False) -> dict[str, Any]:
     Args:
         page: the page.
         pasted: the reader puts these texts into HTML as they are, as Material's templates do.
-            Titles also reach attributes that it does escape, so they keep their ``&``.
 
     >>> page_keys(Page("a.md", "Hinge", "", boost=2))
     {'title': 'Hinge', 'search': {'boost': 2}}
     """
     title, description = page.title, page.description
     if pasted:
-        title, description = title.replace("<", "&lt;").replace(">", "&gt;"), escape(description)
+        title, description = as_html(title), as_html(description)
     keys: dict[str, Any] = {"title": title}
     if description:
         keys["description"] = description
@@ -34,6 +33,16 @@ def page_keys(page: Page, *, pasted: bool = False) -> dict[str, Any]:
     if page.boost != 1:
         keys["search"] = {"boost": page.boost}
     return keys
+
+
+def as_html(text: str) -> Markup:
+    """A text that a template may paste anywhere, also where it escapes: that is not done twice.
+
+    >>> print(as_html('Lift & "lower" <slowly>'))
+    Lift &amp; &quot;lower&quot; &lt;slowly&gt;
+    """
+    # An apostrophe does no harm between double quotes, and would be part of words in the search.
+    return Markup(str(escape(text)).replace("&#39;", "'").replace("&#34;", "&quot;"))  # noqa: S704
 
 
 def front_matter(page: Page) -> str:

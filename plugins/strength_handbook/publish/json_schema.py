@@ -4,6 +4,11 @@ import json
 import re
 from typing import Any
 
+from pydantic import BaseModel
+from pydantic.json_schema import GenerateJsonSchema, JsonSchemaValue
+from pydantic_core.core_schema import ModelSchema
+
+from strength_handbook.model.field_words import field_words
 from strength_handbook.reading.book import MODELS
 from strength_handbook.reading.notation import EXAMPLE
 
@@ -42,8 +47,21 @@ def json_schema(kind: str) -> dict[str, Any]:
         KeyError: where there is no such kind.
     """
     model = {str(key): model for key, model in MODELS.items()}[kind]
-    schema: dict[str, Any] = _as_written(model.model_json_schema(by_alias=True))
+    schema: dict[str, Any] = _as_written(
+        model.model_json_schema(by_alias=True, schema_generator=_WithWords)
+    )
     return {"$schema": "https://json-schema.org/draft/2020-12/schema", **schema}
+
+
+class _WithWords(GenerateJsonSchema):
+    """Each field with what its docstring says, which an editor shows beside the key."""
+
+    def model_schema(self, schema: ModelSchema) -> JsonSchemaValue:
+        made = super().model_schema(schema)
+        model: type[BaseModel] = schema["cls"]
+        for name, said in field_words(model).items():
+            made["properties"][model.model_fields[name].alias or name]["description"] = said
+        return made
 
 
 def _as_written(part: Any) -> Any:

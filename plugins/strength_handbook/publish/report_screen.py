@@ -1,19 +1,15 @@
-"""Findings and changes for a person at a terminal: grouped, coloured, with room to breathe."""
+"""Findings for a person at a terminal: grouped, coloured, with room to breathe."""
 
 import json
 import shutil
 import textwrap
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from itertools import groupby
 
 import click
 
 from strength_handbook.checked import counted
-from strength_handbook.pages.change_words import HEADINGS, said, where
-from strength_handbook.pages.member_lines import member_lines
-from strength_handbook.plan.change import Changes
 from strength_handbook.publish.report import NOUNS, sum_line
-from strength_handbook.publish.since import Since
 from strength_handbook.reading.problem import Problem, Severity
 from strength_handbook.review.check import Family
 from strength_handbook.review.finding import Reported
@@ -35,7 +31,7 @@ def on_screen(
     problems: Sequence[Problem],
     shown: str,
     accepted: int = 0,
-    since: Since | None = None,
+    changes: Iterable[str] = (),
     width: int | None = None,
 ) -> Iterator[str]:
     """Errors, then warnings, then notes; within them by family; at last the sums.
@@ -44,19 +40,17 @@ def on_screen(
         problems: the findings.
         shown: name of the folder.
         accepted: how many findings may stand.
-        since: an earlier publication, or None where nobody asked.
+        changes: lines of `report_changes.changes_on_screen`.
         width: columns of the terminal; its own if left out.
     """
-    columns = shutil.get_terminal_size().columns if width is None else width
-    width = min(max(columns, _NARROWEST), _WIDEST)
+    width = columns(width)
     for severity in Severity:
         several = [problem for problem in problems if problem.severity is severity]
         if several:
             yield from _severity(severity, several, width)
-    for program, changes in (since.changes if since else {}).items():
-        yield from _changes(changes, since.files[program] if since else "", width)
+    yield from changes
     if accepted:
-        yield _wrapped(f"{counted(accepted, 'finding')} accepted, each with a reason in "
+        yield wrapped(f"{counted(accepted, 'finding')} accepted, each with a reason in "
                        "program.yml", width, "")  # fmt: skip
     colour = next((COLOURS[one] for one in Severity if _has(problems, one)), "green")
     yield click.style(sum_line(problems, shown), fg=colour, bold=True)
@@ -70,7 +64,7 @@ def _severity(severity: Severity, several: Sequence[Problem], width: int) -> Ite
     title = counted(len(several), NOUNS[severity]).upper()
     yield click.style(title, fg=COLOURS[severity], bold=True)
     if severity is Severity.WARN and any(isinstance(one, Reported) for one in several):
-        yield _wrapped(_LET_STAND, width, "")
+        yield wrapped(_LET_STAND, width, "")
     yield ""
     in_order = sorted(several, key=lambda problem: _ORDER.index(_family(problem)))
     for family, group in groupby(in_order, key=_family):
@@ -92,9 +86,9 @@ def _problem(problem: Problem, width: int) -> Iterator[str]:
     if change:
         # The line for pipes has the change at its end; here it gets a line of its own.
         text = text.removesuffix(change).removesuffix(" Smallest change: ")
-    yield _wrapped(text, width, "    ")
+    yield wrapped(text, width, "    ")
     if change:
-        yield click.style(_wrapped(f"Smallest change: {change}", width, "      "), fg="green")
+        yield click.style(wrapped(f"Smallest change: {change}", width, "      "), fg="green")
     if isinstance(problem, Reported) and problem.severity is Severity.WARN:
         # Never broken: a terminal that is too narrow wraps it, and it is copied as one line.
         yield f"      {accepting_line(problem.slug, problem.at)}"
@@ -109,28 +103,14 @@ def accepting_line(slug: str, at: str) -> str:
     return f"- {{finding: {slug}, at: {json.dumps(at, ensure_ascii=False)}, reason: ...}}"
 
 
-def _changes(changes: Changes, file: str, width: int) -> Iterator[str]:
-    since = f"version {changes.before}, " if changes.before else ""
-    yield click.style(f"CHANGED IN {changes.program.upper()}", bold=True)
-    yield _wrapped(f"since {since}{file}", width, "")
-    yield ""
-    if not changes.items:
-        yield "  Nothing."
-        yield ""
-        return
-    if lines := member_lines(changes):
-        yield click.style("Members read", bold=True, underline=True)
-        yield from (_wrapped(line, width, "  ") for line in lines)
-        yield ""
-    for heading, group in groupby(changes.items, key=lambda item: HEADINGS[item.kind]):
-        yield click.style(heading, bold=True, underline=True)
-        for item in group:
-            yield _wrapped(where(item), width, "  ")
-            yield _wrapped(said(item), width, "      ")
-        yield ""
+def columns(width: int | None = None) -> int:
+    """Columns to write in: of the terminal, or as many as asked for, within reason."""
+    found = shutil.get_terminal_size().columns if width is None else width
+    return min(max(found, _NARROWEST), _WIDEST)
 
 
-def _wrapped(text: str, width: int, indent: str) -> str:
+def wrapped(text: str, width: int, indent: str) -> str:
+    """A text in lines of a width, every one behind the same indent."""
     return textwrap.fill(
         text, width, initial_indent=indent, subsequent_indent=indent,
         break_long_words=False, break_on_hyphens=False,

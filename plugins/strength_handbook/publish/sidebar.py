@@ -3,16 +3,17 @@
 from collections.abc import Collection, Iterable, Iterator, Sequence
 from typing import Any
 
-from strength_handbook.pages.coach_frame import DRAFTS, TITLE
+from strength_handbook.pages.coach.frame import DRAFTS, TITLE
 from strength_handbook.pages.page import Site
+from strength_handbook.publish.front_matter import as_html
 
 PLACE = "programs/"
 """The entry of `nav` in mkdocs.yml where the programs go."""
 
 _FIRST = ("index.md",)
 _THEN = (
-    "my-numbers.md", "exercises/index.md", "room.md", "cards.md", "safety.md", "numbers.md",
-    "words.md",
+    "my-numbers.md", "my-log.md", "exercises/index.md", "room.md", "cards.md", "safety.md",
+    "numbers.md", "words.md",
 )  # fmt: skip
 _LAST = ("tags.md",)
 
@@ -29,7 +30,7 @@ def fill_nav(nav: Sequence[Any] | None, site: Site, pages: Collection[str]) -> l
 
 
 def _filled(entries: Iterable[Any], site: Site) -> Iterator[Any]:
-    chapters = [{chapter.title: list(chapter.uris)} for chapter in site.chapters]
+    chapters = [{as_html(chapter.title): list(chapter.uris)} for chapter in site.chapters]
     for entry in entries:
         if entry == PLACE:
             yield from chapters

@@ -10,14 +10,14 @@ from pathlib import Path
 
 from strength_handbook.checked import Checked, counted, shown_path
 from strength_handbook.pages.change_words import said, where
-from strength_handbook.plan.change import Changes, Kind
-from strength_handbook.plan.changes import compare
-from strength_handbook.plan.data import program_data
-from strength_handbook.plan.earlier import Earlier, EarlierError, read_earlier
 from strength_handbook.reading.problem import Problem, Severity
+from strength_handbook.record.change import ChangeKind, Changes
+from strength_handbook.record.changes import compare
+from strength_handbook.record.data import program_data
+from strength_handbook.record.earlier import Earlier, EarlierError, read_earlier
 from strength_handbook.review.desk import Desk
 
-_CAUSES = (Kind.ROOM, Kind.LIFTER)
+_CAUSES = (ChangeKind.ROOM, ChangeKind.LIFTER)
 """Changes that make many others."""
 
 
@@ -29,11 +29,13 @@ class Since:
         changes: by program; one that was compared and is the same has no items.
         files: which file each program was compared with.
         problems: files that can't be compared, and versions that were not raised.
+        units: of the room, for masses in the changes.
     """
 
     changes: Mapping[str, Changes] = field(default_factory=dict)
     files: Mapping[str, str] = field(default_factory=dict)
     problems: tuple[Problem, ...] = ()
+    units: str = "kg"
 
 
 def read_since(where: Path | None, checked: Checked) -> Since:
@@ -56,7 +58,7 @@ def read_since(where: Path | None, checked: Checked) -> Since:
     files = {program: file for program, (file, _) in found.items()}
     for program, several in changes.items():
         problems += _same_version(desk, several, files[program])
-    return Since(changes, files, tuple(problems))
+    return Since(changes, files, tuple(problems), desk.book.room.units)
 
 
 def _as_read(desk: Desk, program: str) -> dict[str, object]:
@@ -130,7 +132,11 @@ def _same_version(desk: Desk, changes: Changes, file: str) -> Iterator[Problem]:
     if number:
         things = "1 thing is" if number == 1 else f"{counted(number, 'thing')} are"
         cause = next((one for one in changes.items if one.kind in _CAUSES), None)
-        first = f" (it begins with {where(cause)}: {said(cause)})" if cause else ""
+        first = (
+            f" (it begins with {where(cause)}: {said(cause, desk.book.room.units)})"
+            if cause
+            else ""
+        )
         text = (
             f"version is still {changes.after}, but {things} different from {file}{first}; raise "
             "it, printed cards can't be told apart"

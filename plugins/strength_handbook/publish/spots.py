@@ -1,6 +1,6 @@
 """Where in the program files a change is written now."""
 
-from strength_handbook.plan.change import Change, Kind
+from strength_handbook.record.change import Change, ChangeKind
 from strength_handbook.review.desk import Desk
 from strength_handbook.review.finding import Spot
 
@@ -34,19 +34,19 @@ def spot_of(desk: Desk, program: str, change: Change) -> Spot:
 
 def _in_no_week(desk: Desk, program: str, change: Change) -> Spot:
     written = desk.written
-    if change.kind is Kind.RULE and written.rules is not None:
+    if change.kind is ChangeKind.RULE and written.rules is not None:
         return Spot(written.rules.source, ("rules", *(pair.key for pair in change.pairs[:1])))
-    if change.kind is Kind.ROOM:
+    if change.kind is ChangeKind.ROOM:
         section, _, key = change.name.rpartition(" ")
         if change.name in ("plates", "loose plates", "gym", "emergency panel"):
             section, key = change.name.removesuffix(" panel").replace(" ", "-"), ""
         return desk.room_spot(section.replace(" ", "-"), *([key] if key else []), key=True)
-    if change.kind is Kind.LIFTER and written.lifters is not None:
+    if change.kind is ChangeKind.LIFTER and written.lifters is not None:
         lifter = change.pairs[0].key.partition(".")[0]
         return Spot(written.lifters.source, ("lifters", lifter))
     if change.exercise in written.exercises:
         keys = [pair.key for pair in change.pairs]
-        key = "doors" if change.kind is Kind.DOORS else keys[0] if keys else "name"
+        key = "doors" if change.kind is ChangeKind.DOORS else keys[0] if keys else "name"
         return Spot(written.exercises[change.exercise].source, (key,), key=True)
     what = change.pairs[0].key.partition(".")[0] if change.pairs else ""
     key = _PROGRAM_KEYS.get(what, "version")

@@ -8,7 +8,8 @@ from string import Template
 
 from strength_handbook.model.room import Room
 from strength_handbook.model.words import Hazard, Muscle, Pattern
-from strength_handbook.publish.starter_words import dose_keys, loading_keys, word_list
+from strength_handbook.publish.command_errors import MisuseError
+from strength_handbook.publish.starter_words import dose_keys, figure_keys, loading_keys, word_list
 from strength_handbook.reading.book import read_book
 
 TEMPLATE = Path(__file__).parent / "starter_exercise.yml"
@@ -18,7 +19,7 @@ _LONGEST = 60
 _USUAL_STATIONS = ("floor", "mat", "mats")
 
 
-class StarterError(ValueError):
+class StarterError(MisuseError):
     """A file that can't be begun; the message says why and what to do."""
 
 
@@ -36,6 +37,8 @@ def new_exercise(name: str, programs: Path) -> Path:
         StarterError: where the name gives no file name, or the file is there already.
     """
     title = " ".join(name.split())
+    if not title.isprintable():
+        raise StarterError("the name holds a sign that is no letter; type it again")
     key = short_name(title)
     path = programs / "exercises" / f"{key}.yml"
     path.parent.mkdir(parents=True, exist_ok=True)
@@ -50,6 +53,7 @@ def new_exercise(name: str, programs: Path) -> Path:
         muscles=word_list(Muscle),
         load_kinds=loading_keys(),
         dose_keys=dose_keys(),
+        figure_keys=figure_keys(),
     )
     try:
         with path.open("x", encoding="utf-8") as file:

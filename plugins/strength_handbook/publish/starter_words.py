@@ -5,9 +5,10 @@ from collections.abc import Iterable, Iterator
 from typing import Any, get_args
 
 from pydantic import BaseModel
-from pydantic.fields import FieldInfo
 
 from strength_handbook.model.dose import DosePart
+from strength_handbook.model.field_words import field_words
+from strength_handbook.model.figure import Arms, BasePose, Figure, Held, Pose, ThingKind
 from strength_handbook.model.loading import Loading
 
 _WIDTH = 98
@@ -29,27 +30,41 @@ def loading_keys() -> str:
     for kind in kinds:
         (word,) = get_args(kind.model_fields["kind"].annotation)
         lines.append(_comment(f"{word}: {_first_line(kind)}", "#   "))
-        own = {key: field for key, field in kind.model_fields.items() if key not in shared}
-        lines += _keys(own, "#     ", also)
+        own = [name for name in kind.model_fields if name not in shared]
+        lines += _keys(kind, own, "#     ", also)
     lines.append("# Keys that every kind may have:")
-    common = {key: fields[0][key] for key in shared if key != "kind"}
-    return "\n".join([*lines, *_keys(common, "#   ", also)])
+    common = [name for name in shared if name != "kind"]
+    return "\n".join([*lines, *_keys(kinds[0], common, "#   ", also)])
 
 
 def dose_keys() -> str:
     """All keys of a dose, as lines of a comment."""
-    return "\n".join(_keys(DosePart.model_fields, "#   ", _UNSAID))
+    return "\n".join(_keys(DosePart, DosePart.model_fields, "#   ", _UNSAID))
 
 
-def _keys(fields: dict[str, FieldInfo], indent: str, also: dict[str, str]) -> Iterator[str]:
+def figure_keys() -> str:
+    """All keys of a figure and of a pose, as lines of a comment, with the words to choose from."""
+    moments = ("start", "turn", "end")
+    own = [name for name in Figure.model_fields if name not in moments]
+    lines = [*_keys(Figure, own, "#   ", {}), _comment("start, turn, end: a pose each:", "#   ")]
+    lines += _keys(Pose, Pose.model_fields, "#     ", {})
+    for key, words in (("pose", BasePose), ("arms", Arms), ("holds", Held), ("thing", ThingKind)):
+        lines.append(_comment(f"Words for {key}: {', '.join(get_args(words))}.", "#   "))
+    return "\n".join(lines)
+
+
+def _keys(
+    model: type[BaseModel], names: Iterable[str], indent: str, also: dict[str, str]
+) -> Iterator[str]:
     """One line for each key; the keys of a block stand under it."""
-    for name, field in fields.items():
+    for name in names:
+        field = model.model_fields[name]
         key = field.alias or name
         blocks = list(_blocks(field.annotation))
-        what = field.description or also.get(key) or next(map(_first_line, blocks), "")
+        what = field_words(model).get(name) or also.get(key) or next(map(_first_line, blocks), "")
         yield _comment(f"{key}: {what}".rstrip(": ").replace("``", "'"), indent)
         for block in blocks:
-            yield from _keys(block.model_fields, f"{indent}  ", also)
+            yield from _keys(block, block.model_fields, f"{indent}  ", also)
 
 
 def _blocks(annotation: Any) -> Iterator[type[BaseModel]]:
@@ -64,9 +79,8 @@ def _descriptions(kinds: Iterable[type[BaseModel]]) -> dict[str, str]:
     """What a key means where it is said first, for the kinds that leave it unsaid."""
     said: dict[str, str] = {}
     for kind in kinds:
-        for name, field in kind.model_fields.items():
-            if field.description:
-                said.setdefault(field.alias or name, field.description)
+        for name, words in field_words(kind).items():
+            said.setdefault(kind.model_fields[name].alias or name, words)
     return said
 
 

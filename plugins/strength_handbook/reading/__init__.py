@@ -8,7 +8,7 @@ which line and column each of them stands. The story in order:
   hands a parser's events to `yaml_build`, which takes unquoted words by the rules of `yaml_scalar`;
 - `yaml_syntax` puts the parser's complaint (`yaml_complaint`) into words that say what to write;
 - `files` finds the files of a folder and says what each describes;
-- `doses` puts doses written in one line (`notation`, `clauses`) into their long form;
+- `doses` puts doses written in one line (`notation`, by the table in `dose`) into their long form;
 - `shape` makes typed models of the data; it finds places with `keys` and words with `wording`;
 - `references` checks that everything named is there, and `fit` that it goes together, over all that
   is `written`;

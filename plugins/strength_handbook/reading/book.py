@@ -4,8 +4,9 @@ The order is fixed: text, one-line doses, shape, then what holds between files. 
 problem does not hide the problems of the others.
 """
 
-from collections.abc import Mapping
-from dataclasses import dataclass, field
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field, replace
+from functools import lru_cache
 from pathlib import Path
 
 from pydantic import BaseModel
@@ -13,25 +14,32 @@ from pydantic import BaseModel
 from strength_handbook.model.book import Book, WrittenProgram, rule_values
 from strength_handbook.model.exercise import Exercise
 from strength_handbook.model.house_rules import HouseRules
-from strength_handbook.model.program import Lifters, Program, Wave
+from strength_handbook.model.lifter import Lifters
+from strength_handbook.model.program import Program, Wave
 from strength_handbook.model.room import Room
-from strength_handbook.reading.doses import expand_doses
-from strength_handbook.reading.files import Found, Kind, list_folder
+from strength_handbook.model.samples import samples_in
+from strength_handbook.reading.doing import Doing, doing
+from strength_handbook.reading.doses import ReadAs, expand_doses
+from strength_handbook.reading.files import FileKind, FoundFile, list_folder
 from strength_handbook.reading.problem import Problem, Severity, sorted_problems
+from strength_handbook.reading.raw_text import MAX_BYTES, too_large
 from strength_handbook.reading.references import check_references
 from strength_handbook.reading.shape import MOST_SHOWN, shape
-from strength_handbook.reading.source import Source
+from strength_handbook.reading.source import Plain, Source
+from strength_handbook.reading.split_texts import split_texts
 from strength_handbook.reading.written import Written
 from strength_handbook.reading.yaml_source import read_source
 
-MODELS: Mapping[Kind, type[BaseModel]] = {
-    Kind.ROOM: Room,
-    Kind.RULES: HouseRules,
-    Kind.LIFTERS: Lifters,
-    Kind.EXERCISE: Exercise,
-    Kind.PROGRAM: Program,
-    Kind.WAVE: Wave,
+MODELS: Mapping[FileKind, type[BaseModel]] = {
+    FileKind.ROOM: Room,
+    FileKind.RULES: HouseRules,
+    FileKind.LIFTERS: Lifters,
+    FileKind.EXERCISE: Exercise,
+    FileKind.PROGRAM: Program,
+    FileKind.WAVE: Wave,
 }
+MOST_KEPT = 100_000
+"""Bytes of a file up to which its content is kept for the next reading; most are far smaller."""
 
 _NO_RULES = HouseRules.model_validate({"owner": "Head coach", "date": "2000-01-01", "rules": {}})
 
@@ -44,50 +52,130 @@ class Reading:
         book: everything, or None where there is an error.
         problems: all problems of all files, sorted.
         written: the typed files with their sources, for later checks that point into files.
+        read_as: doses in other spellings than the house's, and how each was understood.
     """
 
     book: Book | None
     problems: list[Problem] = field(default_factory=list)
     written: Written = field(default_factory=Written)
+    read_as: list[ReadAs] = field(default_factory=list)
 
 
-def read_book(root: Path, shown: str | None = None) -> Reading:
+def read_book(
+    root: Path, shown: str | None = None, tell: Callable[[str], None] = lambda _: None
+) -> Reading:
     """Read and check a program folder; never raises for what stands in the files.
 
     Args:
         root: the folder.
         shown: its name in messages; the folder's own name if left out.
+        tell: takes the name of each file before it is read.
     """
     folder = list_folder(root, shown)
     problems = list(folder.problems)
     written = Written()
-    for found in folder.files:
-        model, source, wrong = _read_file(found)
-        problems += wrong
-        if wrong:
+    read_as: list[ReadAs] = []
+    # The room first: examples in the messages about all other files are in its units. Exercises
+    # before waves: an example of a dose fits what is done.
+    known = _Known()
+    for found in sorted(folder.files, key=_turn):
+        tell(f"reading {found.shown}")
+        said, known = _read_file(found, known)
+        problems += said.problems
+        read_as += said.read_as
+        if said.problems:
             written.broken.append(found)
-        if model is not None and source is not None:
-            written.add(found, model, source)
-    problems += check_references(written)
+        if said.model is not None and said.source is not None:
+            written.add(found, said.model, said.source)
+    units = known.units
+    with samples_in(units):
+        problems += check_references(written)
     ordered = sorted_problems(problems)
     if any(problem.severity is Severity.ERROR for problem in ordered):
-        return Reading(None, ordered, written)
-    return Reading(_book(written), ordered, written)
+        return Reading(None, ordered, written, read_as)
+    return Reading(_book(written), ordered, written, read_as)
 
 
-def _read_file(found: Found) -> tuple[BaseModel | None, Source | None, list[Problem]]:
-    """A file's model and source, as far as it can be read, and its problems."""
+def _turn(found: FoundFile) -> int:
+    """When a file is read; those of one kind in their order."""
+    return {FileKind.ROOM: 0, FileKind.EXERCISE: 1}.get(found.kind, 2)
+
+
+@dataclass(frozen=True)
+class _Known:
+    """What the files read so far say for the messages about others.
+
+    Attributes:
+        units: the room's.
+        exercises: short name of each, and what is done.
+    """
+
+    units: str = "kg"
+    exercises: tuple[tuple[str, Doing], ...] = ()
+
+
+@dataclass(frozen=True)
+class FileContent:
+    """What the bytes of a file say.
+
+    Attributes:
+        model: the file, typed; None where it has no shape.
+        source: its data and where it stands; None where it can't be read.
+        problems: all that is wrong in it.
+        read_as: its doses in other spellings than the house's.
+    """
+
+    model: BaseModel | None = None
+    source: Source | None = None
+    problems: tuple[Problem, ...] = ()
+    read_as: tuple[ReadAs, ...] = ()
+
+
+def _read_file(found: FoundFile, known: _Known) -> tuple[FileContent, _Known]:
+    """What a file says, as far as it can be read, and what is known with it."""
     try:
+        if (size := found.path.stat().st_size) > MAX_BYTES:
+            return FileContent(problems=(too_large(size, found.shown),)), known
         raw = found.path.read_bytes()
     except OSError as error:
         text = f"the file can't be read: {error.strerror or error}"
-        return None, None, [Problem(found.shown, 1, 1, "no-file", text)]
-    source, problems = read_source(raw, found.shown)
+        return FileContent(problems=(Problem(found.shown, 1, 1, "no-file", text),)), known
+    read = said_in if len(raw) <= MOST_KEPT else said_in.__wrapped__
+    exercises = known.exercises if found.kind is FileKind.WAVE else ()
+    said = read(found.kind, found.shown, raw, known.units, exercises)
+    data = said.source.data if said.source is not None else None
+    if found.kind is FileKind.ROOM:
+        return said, replace(known, units=_units(data, known.units))
+    if found.kind is FileKind.EXERCISE:
+        return said, replace(known, exercises=(*known.exercises, (found.id, doing(data))))
+    return said, known
+
+
+def _units(room: Plain, otherwise: str) -> str:
+    return str(room.get("units", otherwise)) if isinstance(room, dict) else otherwise
+
+
+@lru_cache(maxsize=1024)  # after a save all other files are as they were, and they are many
+def said_in(
+    kind: FileKind,
+    shown: str,
+    raw: bytes,
+    units: str,
+    exercises: tuple[tuple[str, Doing], ...] = (),
+) -> FileContent:
+    """What the bytes of a file say; the same objects for the same bytes, so nobody changes them."""
+    source, problems = read_source(raw, shown)
     if source is None:
-        return None, None, _shortened(problems)
-    source, wrong_doses = expand_doses(source)
-    model, wrong_shape = shape(MODELS[found.kind], source)
-    return model, source, _shortened(problems + wrong_doses) + wrong_shape
+        return FileContent(problems=tuple(_shortened(problems)))
+    if kind is FileKind.ROOM:
+        units = _units(source.data, units)
+    with samples_in(units):
+        doses = expand_doses(source, dict(exercises))
+        source = doses.source
+        model, wrong_shape = shape(MODELS[kind], source)
+    wrong_shape += split_texts(MODELS[kind], source)
+    wrong = (*_shortened(problems + doses.problems), *wrong_shape)
+    return FileContent(model, source, wrong, tuple(doses.read_as))
 
 
 def _shortened(problems: list[Problem]) -> list[Problem]:
@@ -95,7 +183,7 @@ def _shortened(problems: list[Problem]) -> list[Problem]:
     shown = problems[:MOST_SHOWN]
     if len(problems) > len(shown):
         more = len(problems) - len(shown)
-        text = f"there are {more} more problems in this file; mend the others first"
+        text = f"there are {more} more problems in this file; fix the others first"
         shown.append(Problem(shown[0].file, 1, 1, "too-many", text))
     return shown
 

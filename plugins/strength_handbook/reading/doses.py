@@ -4,9 +4,15 @@ Each value keeps the place of its own words in the file, so a wrong tempo in the
 reported at that tempo.
 """
 
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, field
 from typing import TypeAlias
 
-from strength_handbook.reading.notation import Found, NotationError, read_dose
+from strength_handbook.dose.printing import dose_line
+from strength_handbook.dose.texts import OneLineError
+from strength_handbook.reading.doing import Doing, doing_at
+from strength_handbook.reading.long_form import part_of, stored
+from strength_handbook.reading.notation import Found, NotationError, read_dose, read_house
 from strength_handbook.reading.problem import Problem
 from strength_handbook.reading.source import Mark, Path, Plain, Source
 
@@ -14,18 +20,59 @@ _Way: TypeAlias = tuple[str | None, ...]
 _DOSES: tuple[_Way, ...] = (
     ("dose",),
     ("doors", None, "dose"),
+    ("doors", "hurts", None, "dose"),
     ("sessions", None, "slots", None, "weeks", None),
 )
 """Ways to the places of doses; None stands for any key or index."""
 
 
-def expand_doses(source: Source) -> tuple[Source, list[Problem]]:
+@dataclass(frozen=True, slots=True)
+class ReadAs:
+    """A dose in another spelling, and how it was understood.
+
+    Attributes:
+        file: where it stands.
+        line: its line.
+        column: its column.
+        path: keys and indexes to it from the top of the file.
+        written: the line as written.
+        read_as: the same in the house's notation.
+    """
+
+    file: str
+    line: int
+    column: int
+    path: Path
+    written: str
+    read_as: str
+
+
+@dataclass
+class Expanded:
+    """What came out of the one-line doses of a file.
+
+    Attributes:
+        source: the file with each of them in its long form.
+        problems: those that can't be read.
+        read_as: those in another spelling than the house's, and how each was understood.
+    """
+
+    source: Source
+    problems: list[Problem] = field(default_factory=list)
+    read_as: list[ReadAs] = field(default_factory=list)
+
+
+def expand_doses(source: Source, exercises: Mapping[str, Doing] | None = None) -> Expanded:
     """The source with every one-line dose in its long form, and the lines that can't be read.
 
     A line that can't be read leaves a week without dose, or an empty dose.
+
+    Args:
+        source: a file.
+        exercises: what is known of each exercise, by short name.
     """
     marks, key_marks = dict(source.marks), dict(source.key_marks)
-    problems: list[Problem] = []
+    out = Expanded(source)
 
     def expanded(data: Plain, path: Path, ways: tuple[_Way, ...]) -> Plain:
         if () in ways:
@@ -43,47 +90,47 @@ def expand_doses(source: Source) -> tuple[Source, list[Problem]]:
     def long_form(line: str, path: Path) -> Plain:
         whole = source.at(path)
         try:
-            found = read_dose(line)
+            found = read_dose(line, doing_at(source.data, path, exercises or {}))
         except NotationError as error:
             mark = _mark(whole, error.start)
-            problems.append(Problem(source.file, mark.line, mark.column, "dose", str(error)))
+            out.problems.append(Problem(source.file, mark.line, mark.column, "dose", str(error)))
             return {} if path[-1] == "dose" else None
-        long: dict[str, Plain] = {}
+        if house := read_as(line, found):
+            out.read_as.append(ReadAs(source.file, whole.line, whole.column, path, line, house))
         for value in found:
-            store(long, value)
             for length in range(1, len(value.key) + 1):
                 place = (*path, *value.key[:length])
                 marks[place] = key_marks[place] = _mark(whole, value.start)
-        return long
+        return stored(found)
 
     data = expanded(source.data, (), _DOSES)
-    return Source(source.file, data, marks, key_marks), problems
+    out.source = Source(source.file, data, marks, key_marks)
+    return out
+
+
+def read_as(line: str, found: Iterable[Found]) -> str:
+    """What was found in a line, in the house's notation; "" where the line is in it already.
+
+    >>> read_as("3 sets of 5", read_dose("3 sets of 5")), read_as("3x5", read_dose("3x5"))
+    ('3x5', '')
+    """
+    part = part_of(found)
+    if part is None:  # what is wrong is reported where it stands
+        return ""
+    try:
+        if part_of(read_house(line)) == part:
+            return ""
+    except NotationError:
+        pass  # only other spellings make sense of it
+    try:
+        return dose_line(part)
+    except OneLineError:
+        return ""
 
 
 def _further(ways: tuple[_Way, ...], key: str | int) -> tuple[_Way, ...]:
     """The ways that lead on through a key."""
     return tuple(way[1:] for way in ways if way[0] in (key, None))
-
-
-def store(long: dict[str, Plain], value: Found) -> None:
-    """Put one value of a line into its place in the long form.
-
-    >>> dose: dict[str, Plain] = {}
-    >>> for value in read_dose("3x(4+2)/20 s"):
-    ...     store(dose, value)
-    >>> dose
-    {'sets': '3', 'cluster': {'parts': ['4', '2'], 'pause': '20 s'}}
-    """
-    inner: Plain = long
-    for part, following in zip(value.key, (*value.key[1:], None), strict=True):
-        step: Plain = value.value
-        if following is not None:
-            step = [] if isinstance(following, int) else {}
-        if isinstance(inner, dict):
-            inner = inner.setdefault(str(part), step)
-        elif isinstance(inner, list):  # values of a list come in order
-            inner.append(step)
-            inner = step
 
 
 def _mark(whole: Mark, start: int) -> Mark:

@@ -18,6 +18,12 @@ CONTENT = {
         "valid-until: 31/3/2027",
         "valid-until: 2027-03-31",
     ),
+    "drop": E(
+        "What comes off between two loads of a strip set: a share of the load, a mass, or plates "
+        "of each side.",
+        "strip: {loads: 3, drop: less}",
+        "strip: {loads: 3, drop: 20 %}",
+    ),
     "dose": E(
         "A dose in one line is sets by repetitions (or seconds, or metres), then load, tempo, "
         "effort and rest in any order. The column shows the first word that can't be read.",
@@ -67,6 +73,10 @@ CONTENT = {
         "exercise: standing-press\nbase: press-1rm\nweeks:\n  1: 3x5 @ 70 %",
     ),
     "no-file": E("A file that the others build on is not there, or can't be opened."),
+    "no-program": E(
+        "There is a room, and no program: the site has no weeks and no sessions. A program is a "
+        "folder beside room.yml with a program.yml and a file for each wave.",
+    ),
     "no-folder": E(
         "The folder with the program files is not there. Go to the handbook's folder first, or "
         "name the right one.",
@@ -119,7 +129,10 @@ CONTENT = {
         "tempo: 3-1-X-0",
     ),
     "text": E("Words are expected here.", "name: [press, standing]", "name: Standing press"),
-    "too-large": E("A file or a number is larger than anything real; probably a slip of the keys."),
+    "too-large": E(
+        "A file or a number is larger than anything real, or there are more files than any gym "
+        "writes; probably a slip of the keys, or something else lies in the folder."
+    ),
     "too-many": E("A list has more entries than its page can carry; the message says how many."),
     "top": E(
         "'top' asks for a ramp to today's best load for so many repetitions.",
@@ -159,6 +172,12 @@ CONTENT = {
     "unknown-hand-weight": E(_THING + "These stand in room.yml under 'hand-weights'."),
     "unknown-house-rule": E(
         _THING + "The page 'How the numbers are made' lists all house rules with their values."
+    ),
+    "split-text": E(
+        "In brackets a comma begins the next entry, also in the middle of a sentence. A text with "
+        "a comma stands in quotes, or on a line of its own after '- '.",
+        "before: [Zip the belly up, look down.]",
+        'before: ["Zip the belly up, look down."]',
     ),
     "unknown-key": E(
         "No such key is known in this place. A misspelt key would silently count for nothing, so "

@@ -5,14 +5,16 @@ exercises/<id>.yml
 <program>/program.yml  <program>/<n>-<wave>.yml
 """
 
+import os
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from enum import StrEnum
 from pathlib import Path
 
-from strength_handbook.reading.problem import Problem
-from strength_handbook.reading.suggest import did_you_mean, one_of, quoted
+from strength_handbook.model.shape import quoted
+from strength_handbook.reading.problem import Problem, Severity
+from strength_handbook.reading.suggest import did_you_mean, one_of
 
 _ID = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*")
 _WAVE = re.compile(r"(\d{1,2})-([a-z0-9]+(?:-[a-z0-9]+)*)", re.ASCII)
@@ -28,7 +30,7 @@ INDEX = ("index", "readme")
 """Names that stand for the folder itself on a site."""
 
 
-class Kind(StrEnum):
+class FileKind(StrEnum):
     """What a file describes."""
 
     ROOM = "room"
@@ -39,8 +41,12 @@ class Kind(StrEnum):
     WAVE = "wave"
 
 
+MOST: Mapping[FileKind, int] = {FileKind.EXERCISE: 2000, FileKind.PROGRAM: 40, FileKind.WAVE: 400}
+"""Files of a kind that are read. A thousand exercises take a quarter of a minute to build."""
+
+
 @dataclass(frozen=True, slots=True)
-class Found:
+class FoundFile:
     """One file.
 
     Attributes:
@@ -54,7 +60,7 @@ class Found:
 
     path: Path
     shown: str
-    kind: Kind
+    kind: FileKind
     id: str = ""
     order: int = 0
     wave: str = ""
@@ -64,7 +70,7 @@ class Found:
 class Folder:
     """All files of a program folder, and what is wrong with their names."""
 
-    files: list[Found] = field(default_factory=list)
+    files: list[FoundFile] = field(default_factory=list)
     problems: list[Problem] = field(default_factory=list)
 
 
@@ -77,7 +83,7 @@ def list_folder(root: Path, shown: str | None = None) -> Folder:
         folder.problems.append(Problem(name, 1, 1, "no-folder", text))
         return folder
     meant: set[tuple[str, ...]] = set()
-    for path in sorted(root.rglob("*")):
+    for path in _walked(root, name, folder.problems):
         parts = path.relative_to(root).parts
         hidden = any(part.startswith((".", "_")) for part in parts)
         if not hidden and _MEANT.fullmatch(path.name) and _is_file(path):
@@ -88,15 +94,51 @@ def list_folder(root: Path, shown: str | None = None) -> Folder:
             shown_name = _printable(f"{name}/{'/'.join(parts)}")
             folder.problems.append(Problem(shown_name, 1, 1, "file-name", text))
             meant.add((*parts[:-1], better))
+    folder.problems += _too_many(folder)
     if ("room.yml",) not in meant:
         text = "the room is missing; write room.yml first"
         folder.problems.append(Problem(f"{name}/room.yml", 1, 1, "no-file", text))
-    for program in sorted({found.id for found in folder.files if found.kind is Kind.WAVE}):
+    for program in sorted({found.id for found in folder.files if found.kind is FileKind.WAVE}):
         if (program, "program.yml") not in meant:
             text = "this folder has waves but no program.yml; write it first"
             folder.problems.append(Problem(f"{name}/{program}/program.yml", 1, 1, "no-file", text))
     folder.problems += _same_twice(folder.files)
+    if not any(len(parts) == 2 and parts[0] != "exercises" for parts in meant):
+        text = (
+            "there is no program yet, so members find no week; write <name>/program.yml and "
+            "<name>/1-<wave>.yml beside room.yml"
+        )
+        folder.problems.append(Problem(f"{name}/room.yml", 1, 1, "no-program", text, Severity.NOTE))
     return folder
+
+
+def _walked(root: Path, name: str, problems: list[Problem]) -> list[Path]:
+    """Everything below the folder, in order; a folder that can't be looked into is a problem."""
+    found: list[Path] = []
+
+    def unread(error: OSError) -> None:
+        where = Path(error.filename or root)
+        parts = where.relative_to(root).parts if where.is_relative_to(root) else ()
+        shown = _printable("/".join((name, *parts)))
+        text = (
+            f"the folder can't be read: {error.strerror or error}; make it readable, or delete it"
+        )
+        problems.append(Problem(shown, 1, 1, "no-file", text))
+
+    for folder, folders, files in os.walk(root, onerror=unread):
+        found += [Path(folder) / one for one in (*folders, *files)]
+    return sorted(found)
+
+
+def _too_many(folder: Folder) -> Iterator[Problem]:
+    """More than a gym ever has, which nobody waits for; what is beyond is not read."""
+    for kind, most in MOST.items():
+        several = [found for found in folder.files if found.kind is kind]
+        if len(several) > most:
+            left = set(several[:most])
+            folder.files = [one for one in folder.files if one.kind is not kind or one in left]
+            text = f"{len(several)} {kind} files are too many; the most is {most}"
+            yield Problem(several[most].shown, 1, 1, "too-large", text)
 
 
 def _is_file(path: Path) -> bool:
@@ -110,7 +152,7 @@ def _is_file(path: Path) -> bool:
 def _sort_in(folder: Folder, path: Path, parts: tuple[str, ...], shown: str) -> None:
     """Put one file under its kind, or say what its name should be."""
     sorted_in = _classify(path, parts, shown)
-    if isinstance(sorted_in, Found):
+    if isinstance(sorted_in, FoundFile):
         folder.files.append(sorted_in)
     else:
         folder.problems.append(Problem(shown, 1, 1, "file-name", sorted_in))
@@ -125,10 +167,10 @@ def _other_ending(path: Path, parts: tuple[str, ...]) -> str:
         return ""
     right = path.with_name(f"{path.stem.lower()}.yml")
     sorted_in = _classify(right, (*parts[:-1], right.name), "")
-    return right.name if isinstance(sorted_in, Found) and not right.exists() else ""
+    return right.name if isinstance(sorted_in, FoundFile) and not right.exists() else ""
 
 
-def _classify(path: Path, parts: tuple[str, ...], shown: str) -> Found | str:
+def _classify(path: Path, parts: tuple[str, ...], shown: str) -> FoundFile | str:
     """The file with its kind, or what is wrong with its name."""
     stem = path.stem
     if path.suffix != ".yml":
@@ -136,7 +178,7 @@ def _classify(path: Path, parts: tuple[str, ...], shown: str) -> Found | str:
         return f"names of program files end in .yml; rename it to {better}"
     if len(parts) == 1:
         if path.name in _TOP:
-            return Found(path, shown, Kind(stem))
+            return FoundFile(path, shown, FileKind(stem))
         hint = did_you_mean(path.name, _TOP)
         return f"a file beside room.yml is called {one_of(_TOP)}{hint}"
     if len(parts) > 2:
@@ -145,7 +187,7 @@ def _classify(path: Path, parts: tuple[str, ...], shown: str) -> Found | str:
         if stem in INDEX:
             return f"the site needs the name {quoted(stem)} itself; give the exercise another"
         if _ID.fullmatch(stem):
-            return Found(path, shown, Kind.EXERCISE, stem)
+            return FoundFile(path, shown, FileKind.EXERCISE, stem)
         return "write an exercise's file name like 'box-squat.yml': small letters, digits, hyphens"
     program = parts[0]
     if not _ID.fullmatch(program):
@@ -155,18 +197,18 @@ def _classify(path: Path, parts: tuple[str, ...], shown: str) -> Found | str:
             f"the site needs the name {quoted(program)} itself; give the program's folder another"
         )
     if stem == "program":
-        return Found(path, shown, Kind.PROGRAM, program)
+        return FoundFile(path, shown, FileKind.PROGRAM, program)
     if wave := _WAVE.fullmatch(stem):
-        return Found(path, shown, Kind.WAVE, program, int(wave[1]), wave[2])
+        return FoundFile(path, shown, FileKind.WAVE, program, int(wave[1]), wave[2])
     hint = did_you_mean(path.name, ("program.yml",))
     return f"name a wave's file by its number and a word, like '1-brakes.yml'{hint}"
 
 
-def _same_twice(files: list[Found]) -> Iterator[Problem]:
+def _same_twice(files: list[FoundFile]) -> Iterator[Problem]:
     """Waves of one program that share their number or their name."""
     taken: dict[tuple[str, int | str], str] = {}
     for found in files:
-        if found.kind is not Kind.WAVE:
+        if found.kind is not FileKind.WAVE:
             continue
         for key, what in ((found.order, "number"), (found.wave, "name")):
             first = taken.setdefault((found.id, key), found.path.name)

@@ -11,12 +11,14 @@ from strength_handbook.model.load import (
     PercentOfTrainingMax,
 )
 from strength_handbook.model.loading import BodyWeightLift
-from strength_handbook.model.program import Program, Session, Slot, Wave
+from strength_handbook.model.program import Program, Wave
+from strength_handbook.model.session import Session, Slot
+from strength_handbook.model.shape import quoted
 from strength_handbook.model.slot_dose import NoSuchWeekError, slot_dose
-from strength_handbook.reading.files import INDEX, Kind
+from strength_handbook.reading.files import INDEX, FileKind
 from strength_handbook.reading.problem import Problem
 from strength_handbook.reading.source import Path, Source
-from strength_handbook.reading.suggest import one_of, quoted
+from strength_handbook.reading.suggest import one_of
 from strength_handbook.reading.written import File, Written
 
 MOST_ROWS = 200
@@ -30,12 +32,12 @@ def check_fit(written: Written) -> Iterator[Problem]:
     yield from _check_room(written)
     for key, program in sorted(written.programs.items()):
         yield from _check_bases(written, program)
-        if not written.waves.get(key) and not written.unread(Kind.WAVE, key):
+        if not written.waves.get(key) and not written.unread(FileKind.WAVE, key):
             text = "the program has no wave; write one, like '1-brakes.yml', beside this file"
             yield program.source.problem((), "no-file", text)
     for key in sorted(written.waves):
         yield from _check_weeks(written.waves_of(key))
-        around = None if written.unread(Kind.PROGRAM, key) else written.programs.get(key)
+        around = None if written.unread(FileKind.PROGRAM, key) else written.programs.get(key)
         for wave in written.waves_of(key):
             yield from _check_wave(written, around, wave)
 
@@ -126,7 +128,7 @@ def _check_wave(
                     place = (*path, "weeks", str(week))
                     yield source.problem(place, "week", _not_here(week, wave), key=True)
             exercise = written.exercises.get(slot.exercise)
-            if exercise and slot.exercise not in written.unread(Kind.EXERCISE):
+            if exercise and slot.exercise not in written.unread(FileKind.EXERCISE):
                 base = getattr(exercise.model.load, "base", None)
                 # An exercise's base that no program has is reported in its own file.
                 known = base is None or any(

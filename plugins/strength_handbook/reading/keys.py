@@ -13,9 +13,11 @@ from typing import Annotated, Any, Literal, Union, get_args, get_origin
 from pydantic import BaseModel, WithJsonSchema
 from pydantic.fields import FieldInfo
 
-from strength_handbook.model.shape import kebab
+from strength_handbook.model.field_words import field_words
+from strength_handbook.model.samples import sample
+from strength_handbook.model.shape import kebab, quoted
 from strength_handbook.reading.source import Path
-from strength_handbook.reading.suggest import one_of, quoted
+from strength_handbook.reading.suggest import one_of
 
 
 @dataclass(frozen=True)
@@ -46,6 +48,18 @@ class Place:
     def field(self, key: str) -> FieldInfo | None:
         """The field behind a key."""
         return next((f[key] for model in self.models if key in (f := _fields(model))), None)
+
+    def says(self, key: str) -> str:
+        """What the field behind a key says of itself; "" where it says nothing."""
+        return next(
+            (
+                field_words(model).get(name, "")
+                for model in self.models
+                for name, field in model.model_fields.items()
+                if key == (field.alias or kebab(name))
+            ),
+            "",
+        )
 
 
 def place_of(model: type[BaseModel], location: Sequence[str | int]) -> Place:
@@ -92,7 +106,7 @@ def write_what(kind: Any, metadata: Sequence[Any] = ()) -> str:
         schema = item.json_schema if isinstance(item, WithJsonSchema) else None
         examples = [text for text in (schema or {}).get("examples", ()) if isinstance(text, str)]
         if examples:
-            return f"it like {one_of(examples[:2])}"
+            return sample(f"it like {one_of(examples[:2])}")
     if models := _models(kind):
         return _block(models)
     origin = get_origin(kind)

@@ -3,167 +3,168 @@
     4x5 @ 74 %, tempo 4-1-X-0, RIR 2, rest 2:30
 
 Clauses stand in any order after the first; commas between them are welcome and not needed, except
-after words of the coach's own. The reader does not judge values, it only finds them and remembers
-their columns, so that whatever is wrong later is reported at the word that is wrong.
+after words of the coach's own. Where the trade spells a clause in another way, it is read as the
+clause that it stands for. The reader does not judge values, it only finds them and remembers their
+columns, so that whatever is wrong later is reported at the word that is wrong.
 """
 
 import re
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, field, replace
+from functools import partial
+from operator import add
 
-from strength_handbook.model.line_words import COUNT, END, LOAD, LONGEST
-from strength_handbook.model.quantities import as_clock
-from strength_handbook.reading.clauses import CLAUSES, WORDS, Found, NotationError
-from strength_handbook.reading.suggest import did_you_mean, quoted
+from strength_handbook.dose.clause import Found, Handler, NotationError
+from strength_handbook.dose.line_words import LONGEST
+from strength_handbook.dose.table import CLAUSES, IN_PARTS
+from strength_handbook.reading.doing import ANYTHING, EXAMPLE, Doing
+from strength_handbook.reading.long_form import part_of
+from strength_handbook.reading.shorthand import shorthand_at
+from strength_handbook.reading.unreadable import unreadable
 
-__all__ = ["EXAMPLE", "Found", "NotationError", "read_dose"]
+__all__ = ["EXAMPLE", "Found", "NotationError", "read_dose", "read_house"]
 
-EXAMPLE = "'4x5 @ 74 %, tempo 4-1-X-0, RIR 2, rest 2:30'"
+_IN_BRACKETS = re.compile(r"\(([^()]+)\)")
+_BETWEEN = re.compile(
+    r"(?:[\s,;]|[|·](?=\s)|(?<=\s)(?:[-–](?=\s+[a-z])|/(?=\s+(?:rest|tempo|R|@)))|\.(?=\s|$))+",
+    re.IGNORECASE,
+)
 
-_EACH_SIDE = "write 'each side' or 'ES' for one side after the other"
-_OPEN = "write an open set as '3x5+', or '3x5, last set 5+ cap 10 RIR 1'"
-_CLUSTER = "write a set in parts with its pause, such as '3x(2+2+2)/20 s'"
-_STRIP = "write a strip set like 'strip 3 loads -20 % to 36 reps within 3 min'"
-_BANDS = "write bands as 'bands 20 % at top', or with two numbers, such as 'bands 22-a 22-b'"
-_CHAINS = "write chains as 'chains 1 pair' or 'chains 20 % at top'"
-_RAMP = "an RM belongs after 'ramp to', such as 'ramp to 5RM'"
-_PACE = "a number belongs after 'pace', such as 'pace 8/min'"
-_SETTING = "a word and a value belong after 'setting', such as 'setting seat 4'"
-_NEEDS = {
-    "rest": "a time belongs after 'rest', such as 'rest 2:30' or 'rest 90 s'",
-    "every": "a time belongs after 'every', such as 'every 60 s'",
-    "top": "an RM belongs after 'top', such as 'top 5RM', or 'none'",
-    "ramp": _RAMP,
-    "test": "an RM belongs after 'test', such as 'test 3RM in 4 attempts'",
-    "last": "write the last set like 'last set 5+ cap 10 RIR 1'",
-    "iso": "sets and seconds belong after 'ISO', such as 'ISO 3x30 s'",
-    "rir": "a number belongs after 'RIR', such as 'RIR 2'",
-    "rpe": "a number belongs after 'RPE', such as 'RPE 8'",
-    "tempo": "four fields belong after 'tempo', such as 'tempo 3-1-X-0'",
-    "@": "a load belongs after '@', such as '@ 74 %', '@ 60 kg', '@ 25 % BM' or '@ BW+10 kg'",
-    "at": "write '@' for 'at', such as '@ 74 %'",
-    "load": "write '@' for 'load', such as '@ 74 %' or '@ 60 kg'",
-    "each": _EACH_SIDE, "per": _EACH_SIDE, "side": _EACH_SIDE, "sides": _EACH_SIDE,
-    "leg": _EACH_SIDE, "arm": _EACH_SIDE,
-    "amrap": _OPEN, "max": _OPEN, "failure": _OPEN, "last-set": _OPEN,
-    "cap": "a number of repetitions belongs after 'cap', such as 'cap 12'",
-    "pace": _PACE,
-    "shared": "write how many share the work, such as 'shared by 2'",
-    "push": "say where after 'push at', such as 'push at pin 9 ramp 1 s'",
-    "pause": "a time and a place belong after 'pause', such as 'pause 2 s at the bottom'",
-    "return": "say how it gets back up, such as 'return by the arms'",
-    "help": "write 'help band 22-a', or 'help by' and who or what helps",
-    "bands": _BANDS, "band": _BANDS, "chains": _CHAINS, "chain": _CHAINS,
-    "box": "a height belongs after 'box', such as 'box 45 cm'",
-    "team": "write a team like 'team 6 x 100 kg turn 60 s'",
-    "setting": _SETTING, "settings": _SETTING,
-    "tm": "a percentage belongs after 'TM', such as 'TM 90 %'",
-    "strip": _STRIP, "drop": _STRIP, "cluster": _CLUSTER,
-    "deload": "say of which week, such as 'deload of 3'",
-    "sets": "a number belongs after 'sets', such as 'sets 3', or a share, such as 'sets 60 %'",
-    "reps": "a number belongs after 'reps', such as 'reps 5'",
-    "hold": "a time belongs after 'hold', such as 'hold 30 s', or a share, such as 'hold 60 %'",
-    "time": "a time belongs after it, such as 'time 40 s'",
-    "distance": "metres belong after 'distance', such as 'distance 40 m'",
-    "breathe": "say when, such as 'breathe out on the way up'",
-    "range": "say how far, such as 'range to a 40 cm box'",
-    "intent": "write 'intent fast', 'intent controlled' or 'intent slow'",
-}  # fmt: skip
-"""Advice for words that are known but not followed, or not preceded, by what they need."""
+_Place = Callable[[int], int]
+"""From a position in a text to the one in the line of which it is made."""
+
+_DIFFERENT = "; sets that differ need a slot each"
 
 
-def read_dose(line: str) -> list[Found]:
-    """Take one line apart.
+@dataclass
+class _Line:
+    """What was found so far.
 
-    >>> [(f.key[0], f.value) for f in read_dose("3x5 @ 70 %, RIR 3")]
-    [('sets', '3'), ('reps', '5'), ('load', '70 %'), ('rir', '3')]
-
-    Raises:
-        NotationError: at the first word that cannot be read, with what to write instead.
+    Attributes:
+        other: other spellings are read too.
+        doing: what is done.
+        values: in the order of the line.
+        seen: the keys that clauses have filled.
     """
-    if len(line) > LONGEST:
-        raise NotationError(0, f"a dose has at most {LONGEST} characters; write it like {EXAMPLE}")
-    values: list[Found] = []
-    seen: set[tuple[str | int, ...]] = set()
-    position = 0
-    while True:
-        position = _skip(line, position)
-        if position >= len(line):
-            break
-        end, clause = _clause(line, position)
+
+    other: bool
+    doing: Doing
+    values: list[Found] = field(default_factory=list)
+    seen: set[tuple[str | int, ...]] = field(default_factory=set)
+
+    def add(self, clause: Iterator[Found], place: _Place) -> None:
         own = list(clause)
         keys = [value.key for value in own]
         for index, value in enumerate(own):
             block = _block(value)
-            if block in seen or value.key in keys[:index]:
-                raise NotationError(
-                    value.start, f"'{block[-1]}' is given twice in this line; write it once"
-                )
-        seen |= {_block(value) for value in own}
-        values += own
-        position = end
-    if not values:
-        raise NotationError(0, f"the dose is empty; write it like {EXAMPLE}")
-    return values
+            if block in self.seen or value.key in keys[:index]:
+                advice = _DIFFERENT if block[-1] in ("sets", "reps", "load") else ""
+                text = f"'{block[-1]}' is given twice in this line; write it once{advice}"
+                raise NotationError(value.start, text)
+        self.seen |= {_block(value) for value in own}
+        self.values += (replace(value, start=place(value.start)) for value in own)
+
+
+def read_dose(line: str, doing: Doing = ANYTHING) -> list[Found]:
+    """Take one line apart.
+
+    >>> [(f.key[0], f.value) for f in read_dose("3x5 @ 70 %, RIR 3")]
+    [('sets', '3'), ('reps', '5'), ('load', '70 %'), ('rir', '3')]
+    >>> [(f.key[0], f.value) for f in read_dose("3 sets of 5 with 60s rest")]
+    [('sets', '3'), ('reps', '5'), ('rest', '60 s')]
+
+    Args:
+        line: as it stands in the file.
+        doing: what is done.
+
+    Raises:
+        NotationError: at the first word that cannot be read, with what to write instead.
+    """
+    try:
+        house = read_house(line)
+    except NotationError:
+        return _found(line, doing, other=True)
+    keys = {value.key for value in house}
+    if part_of(house) is not None and (("sets",) in keys or ("tempo",) not in keys):
+        return house
+    # A value that can't be may be another spelling; four numbers alone may be no tempo.
+    return _found(line, doing, other=True)
+
+
+def read_house(line: str) -> list[Found]:
+    """The same for the house's own notation only.
+
+    Raises:
+        NotationError: at the first word that is none of it.
+    """
+    return _found(line, ANYTHING, other=False)
+
+
+def _found(line: str, doing: Doing, *, other: bool) -> list[Found]:
+    if len(line) > LONGEST:
+        raise NotationError(
+            0, f"a dose has at most {LONGEST} characters; write it like {doing.shown}"
+        )
+    found = _Line(other, doing)
+    _read(line, found, lambda position: position)
+    if not found.values:
+        raise NotationError(0, f"the dose is empty; write it like {doing.shown}")
+    return found.values
+
+
+def _read(text: str, line: _Line, place: _Place) -> None:
+    """Add all clauses of a text.
+
+    Raises:
+        NotationError: at a position in this text.
+    """
+    position = 0
+    while (position := _skip(text, position)) < len(text):
+        house = _clause(text, position)
+        end = house[0].end() if house else position
+        if line.other and (
+            short := shorthand_at(
+                text, position, end, sets=("sets",) in line.seen, adds=line.doing.adds
+            )
+        ):
+            # It says everything in the house's notation.
+            _read_inner(short.text, replace(line, other=False), short.place, place)
+            position = short.end
+        elif house is not None:
+            found, handle = house
+            line.add(handle(found), place)
+            position = end
+        elif line.other and (inside := _IN_BRACKETS.match(text, position)):
+            try:
+                _read_inner(inside[1], line, partial(add, inside.start(1)), place)
+            except NotationError as error:
+                raise unreadable(text, position, line.doing.shown) from error
+            position = inside.end()
+        else:
+            raise unreadable(text, position, line.doing.shown)
+
+
+def _read_inner(text: str, line: _Line, inner: _Place, place: _Place) -> None:
+    """Add what is made of a part of a text; `inner` leads from it to that text."""
+    try:
+        _read(text, line, lambda position: place(inner(position)))
+    except NotationError as error:
+        raise NotationError(inner(error.start), str(error)) from None
 
 
 def _block(value: Found) -> tuple[str | int, ...]:
     """The key a clause fills: two clauses may fill different settings, and pace and sharing."""
-    return value.key if value.key[0] in ("settings", "density") else value.key[:1]
+    return value.key if value.key[0] in IN_PARTS else value.key[:1]
 
 
-def _clause(line: str, position: int) -> tuple[int, Iterator[Found]]:
-    """The clause that starts here: where it ends, and its values."""
-    for pattern, handle in CLAUSES:
-        found = pattern.match(line, position)
-        if found:
-            return found.end(), handle(found)
-    raise _unreadable(line, position)
+def _clause(line: str, position: int) -> tuple[re.Match[str], Handler] | None:
+    """The clause of the house's notation that starts here, and what makes values of it."""
+    matches = ((pattern.match(line, position), handle) for pattern, handle in CLAUSES)
+    there = [(found, handle) for found, handle in matches if found]
+    return max(there, key=lambda one: one[0].end(), default=None)
 
 
 def _skip(line: str, position: int) -> int:
-    while position < len(line) and (line[position].isspace() or line[position] in ",;"):
-        position += 1
-    return position
-
-
-def _unreadable(line: str, position: int) -> NotationError:
-    """What to write instead of the word that begins here."""
-    found = re.match(r"@|[^\s,;@]+", line[position:])
-    word = found[0] if found else line[position:]
-    after = re.split(r",(?!\d)", line[position + len(word) :], maxsplit=1)[0].strip()
-    best = re.match(r"(?:of\s+)?(?:the\s+)?1\s*RM\b", line[position:], re.IGNORECASE)
-    if best and line[:position].rstrip().endswith("%"):
-        text = f"leave out {quoted(best[0])}: a percentage is of the slot's 'base'"
-        return NotationError(position, text)
-    if load := re.match(rf"({LOAD}){END}", line[position:], re.IGNORECASE):
-        return NotationError(position, f"a load has '@' before it: write '@ {load[0]}'")
-    if inner := re.match(rf"(?:{COUNT}\s*[x×]\s*)?(\(|(?:strip|drop)\b)", line[position:], re.I):
-        advice = _CLUSTER if inner[1] == "(" else _STRIP
-        return NotationError(position + inner.start(1), advice)
-    if bare := _bare(word, after):
-        return NotationError(position, bare)
-    if advice := _NEEDS.get(word.lower(), ""):
-        return NotationError(position, advice)
-    if re.fullmatch(r"\d+(?:[.,]\d+)?", word):
-        text = f"can't tell what {quoted(word)} counts; write the dose like {EXAMPLE}"
-        return NotationError(position, text)
-    if inside := re.search(r"(/(?:side|leg|arm|hand))|(amrap|max|failure)", word, re.IGNORECASE):
-        advice = _EACH_SIDE if inside[1] else _OPEN
-        return NotationError(position, f"can't read {quoted(word)} in a dose; {advice}")
-    hint = did_you_mean(word, WORDS) or f"; write it like {EXAMPLE}"
-    return NotationError(position, f"can't read {quoted(word)} in a dose{hint}")
-
-
-def _bare(word: str, after: str) -> str | None:
-    """Advice where a number stands without its unit, or an effort lacks its number."""
-    number = re.match(r"\d+(?:[.,]\d+)?(?=$|\s+[^\s%])", after)
-    if word == "@" and number:
-        return f"{quoted(number[0])} has no unit; write '@ {number[0]} %' or '@ {number[0]} kg'"
-    if word == "@" and (effort := re.match(r"RPE|RIR", after, re.IGNORECASE)):
-        return _NEEDS[effort[0].lower()]
-    if word.lower() in ("rest", "every") and number:
-        example = f"{word.lower()} {number[0]}"
-        clock = as_clock(number[0])
-        first = f"'{word.lower()} {clock}', " if clock else ""
-        return f"{quoted(number[0])} has no unit; write {first}'{example} s' or '{example} min'"
-    return None
+    """Past gaps, commas, and what the trade puts between clauses."""
+    found = _BETWEEN.match(line, position)
+    return found.end() if found else position

@@ -15,6 +15,12 @@ MAX_BYTES = 1_000_000
 FORBIDDEN = re.compile(r"[\x00-\x08\x0b-\x1f\x7f-\x9f\u2028\u2029\ud800-\udfff\ufeff\ufffe\uffff]")
 
 
+def too_large(size: int, file: str) -> Problem:
+    """What is said of a file with more bytes than `MAX_BYTES`, which nobody reads whole."""
+    text = f"the file has {size:,} bytes, the limit is {MAX_BYTES:,}: split it"
+    return Problem(file, 1, 1, "too-large", text)
+
+
 def read_text(raw: bytes, file: str) -> tuple[str | None, list[Problem]]:
     """Decodes a file, or says why it is no readable text.
 
@@ -27,8 +33,7 @@ def read_text(raw: bytes, file: str) -> tuple[str | None, list[Problem]]:
         first of each line is reported.
     """
     if len(raw) > MAX_BYTES:
-        text = f"the file has {len(raw):,} bytes, the limit is {MAX_BYTES:,}: split it"
-        return None, [Problem(file, 1, 1, "too-large", text)]
+        return None, [too_large(len(raw), file)]
     if _looks_like_utf_16(raw):
         text = "the file is saved as UTF-16: save it with the encoding UTF-8"
         return None, [Problem(file, 1, 1, "utf-16", text)]

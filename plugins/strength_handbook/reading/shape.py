@@ -10,10 +10,12 @@ from typing import TypeVar
 from pydantic import BaseModel, ValidationError
 from pydantic_core import ErrorDetails
 
+from strength_handbook.model.shape import quoted
 from strength_handbook.reading.keys import Place, belongs, place_of, write_what
 from strength_handbook.reading.problem import Problem
-from strength_handbook.reading.source import Path, Plain, Source
-from strength_handbook.reading.suggest import did_you_mean, one_of, quoted
+from strength_handbook.reading.source import Path, Source, value_at
+from strength_handbook.reading.split_texts import cut_off
+from strength_handbook.reading.suggest import did_you_mean, one_of
 from strength_handbook.reading.wording import words_for
 
 Model = TypeVar("Model", bound=BaseModel)
@@ -31,7 +33,7 @@ def shape(model: type[Model], source: Source) -> tuple[Model | None, list[Proble
     problems = list(_problems(model, source, details[:MOST_SHOWN]))
     if len(details) > MOST_SHOWN:
         more = len(details) - MOST_SHOWN
-        text = f"there are {more} more problems in this file; mend the others first"
+        text = f"there are {more} more problems in this file; fix the others first"
         problems.append(source.problem((), "too-many", text))
     return None, problems
 
@@ -41,11 +43,17 @@ def _problems(
 ) -> Iterator[Problem]:
     meant: set[Path] = set()
     """Missing keys that are there under a misspelt name."""
+    cut: set[str] = set()
     for detail in details:
         if detail["type"] == "extra_forbidden":
             *around, key = detail["loc"]
             place = place_of(model, around)
-            text, right = _unknown_key(str(key), place, belongs(model, around, str(key)))
+            text, right = cut_off(source, place.path, str(key)), ""
+            if text and text in cut:  # one text with several commas
+                continue
+            cut.add(text)
+            if not text:
+                text, right = _unknown_key(str(key), place, belongs(model, around, str(key)))
             meant.add((*place.path, right))
             yield source.problem((*place.path, str(key)), "unknown-key", text, key=True)
     for detail in details:
@@ -61,7 +69,7 @@ def _problems(
 
 
 def _refused(place: Place, source: Source, detail: ErrorDetails) -> Problem:
-    value = detail["input"] if place.on_key else _value(source.data, place.path)
+    value = detail["input"] if place.on_key else value_at(source.data, place.path)
     context = detail.get("ctx") or {}
     slug, text = words_for(detail["type"], detail["msg"], value, place, context)
     path = place.path
@@ -78,28 +86,17 @@ def _unknown_key(key: str, place: Place, elsewhere: str) -> tuple[str, str]:
     hint = did_you_mean(key, options)
     right = next((option for option in options if hint.endswith(f"{quoted(option)}?")), "")
     chosen = f" where kind is {quoted(place.chosen)}" if place.chosen else ""
-    return f"unknown key {quoted(key)}{chosen}{hint or f'; known here: {one_of(options)}'}", right
+    known = f"; known here: {one_of(options, limit=len(options))}"
+    return f"unknown key {quoted(key)}{chosen}{hint or known}", right
 
 
 def _missing(key: str, place: Place) -> str:
     field = place.field(key)
     if field is None:
         return f"missing key {quoted(key)}"
-    what = (field.description or "").strip().rstrip(".,").split("\n")[0].replace("`", "'")
+    what = place.says(key).strip().rstrip(".,").split("\n")[0].replace("`", "'")
     if what[1:2].islower():
         what = what[0].lower() + what[1:]
     write = write_what(field.annotation, field.metadata)
     text = f"missing key {quoted(key)}"
     return text + (f": {what}" if what else "") + (f"; write {write}" if write else "")
-
-
-def _value(data: Plain, path: Path) -> Plain:
-    """What stands at a path; None where nothing does."""
-    for part in path:
-        if isinstance(data, dict) and isinstance(part, str):
-            data = data.get(part)
-        elif isinstance(data, list) and isinstance(part, int) and part < len(data):
-            data = data[part]
-        else:
-            return None
-    return data

@@ -73,3 +73,15 @@ class Source:
         """A problem at a value, or at its key."""
         mark = self.key_at(path) if key else self.at(path)
         return Problem(self.file, mark.line, mark.column, slug, text, severity)
+
+
+def value_at(data: Plain, path: Path) -> Plain:
+    """What stands at a path; None where nothing does."""
+    for part in path:
+        if isinstance(data, dict) and isinstance(part, str):
+            data = data.get(part)
+        elif isinstance(data, list) and isinstance(part, int) and part < len(data):
+            data = data[part]
+        else:
+            return None
+    return data

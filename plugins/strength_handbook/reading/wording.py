@@ -8,10 +8,10 @@ import re
 from collections.abc import Callable, Mapping
 from typing import Any
 
-from strength_handbook.model.shape import shown
+from strength_handbook.model.shape import quoted, shown
 from strength_handbook.reading.keys import Place, write_what
 from strength_handbook.reading.notation import EXAMPLE
-from strength_handbook.reading.suggest import did_you_mean, one_of, quoted
+from strength_handbook.reading.suggest import did_you_mean, one_of
 
 Context = Mapping[str, Any]
 Words = tuple[str, str]
@@ -103,6 +103,8 @@ def _word(value: object, place: Place, context: Context) -> Words:
     word = place.path[-1] if place.on_key else value
     if isinstance(word, dict | list):
         return "shape", f"{shown(word)} stands where one word belongs: {one_of(options, limit=30)}"
+    if isinstance(word, str) and word in options:
+        return "unknown-word", f"{shown(word)} is a number here; write {word} without quotes"
     hint = did_you_mean(str(word), options)
     if hint and len(options) > 8:
         return "unknown-word", f"{shown(word)} is not known here{hint}"

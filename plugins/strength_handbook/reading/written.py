@@ -7,9 +7,10 @@ from pydantic import BaseModel
 
 from strength_handbook.model.exercise import Exercise
 from strength_handbook.model.house_rules import HouseRules
-from strength_handbook.model.program import Lifters, Program, Wave
+from strength_handbook.model.lifter import Lifters
+from strength_handbook.model.program import Program, Wave
 from strength_handbook.model.room import Room
-from strength_handbook.reading.files import Found, Kind
+from strength_handbook.reading.files import FileKind, FoundFile
 from strength_handbook.reading.source import Source
 
 M = TypeVar("M", bound=BaseModel)
@@ -42,11 +43,11 @@ class Written:
     exercises: dict[str, File[Exercise]] = field(default_factory=dict)
     programs: dict[str, File[Program]] = field(default_factory=dict)
     waves: dict[str, list[File[Wave]]] = field(default_factory=dict)
-    broken: list[Found] = field(default_factory=list)
+    broken: list[FoundFile] = field(default_factory=list)
     """Files with problems of their own: nothing is said about what they may lack or define. One
     that has its shape all the same stands in its place too."""
 
-    def add(self, found: Found, model: BaseModel, source: Source) -> None:
+    def add(self, found: FoundFile, model: BaseModel, source: Source) -> None:
         """Put one file in its place."""
         if isinstance(model, Room):
             self.room = File(model, source)
@@ -65,6 +66,6 @@ class Written:
         """A program's waves in order."""
         return sorted(self.waves.get(program, []), key=lambda file: file.order)
 
-    def unread(self, kind: Kind, program: str = "") -> set[str]:
+    def unread(self, kind: FileKind, program: str = "") -> set[str]:
         """Ids of broken files of a kind."""
         return {f.id for f in self.broken if f.kind is kind and program in ("", f.id)}

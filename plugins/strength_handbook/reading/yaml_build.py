@@ -6,9 +6,8 @@ reading goes on.
 """
 
 import re
-from collections.abc import Iterable, Iterator
+from collections.abc import Container, Iterable, Iterator
 from dataclasses import dataclass, field
-from itertools import count
 
 import yaml
 from yaml import (
@@ -22,10 +21,10 @@ from yaml import (
     SequenceStartEvent,
 )
 
+from strength_handbook.model.shape import quoted
 from strength_handbook.reading.problem import Problem, sorted_problems
 from strength_handbook.reading.raw_text import FORBIDDEN, code_point
 from strength_handbook.reading.source import Mark, Path, Plain, Source
-from strength_handbook.reading.suggest import quoted
 from strength_handbook.reading.yaml_complaint import Complaint, place
 from strength_handbook.reading.yaml_scalar import plain_value
 from strength_handbook.reading.yaml_syntax import NO_KEY, no_colon, syntax_problems
@@ -121,11 +120,12 @@ class Builder:
 
     def _written_again(self) -> Iterator[Problem]:
         """Keys written twice. Of a week another number may be meant: the next that is free."""
+        passed: dict[int, dict[int, int]] = {}
         for mapping, event in self.again:
             key, line, column = event.value, *place(event.start_mark)
             text = f"key {quoted(key)} stands already in line {mapping.lines[key]}: delete one"
             if mapping.path and mapping.path[-1] == "weeks" and _WEEK.fullmatch(key):
-                free = next(n for n in count(int(key) + 1) if str(n) not in mapping.lines)
+                free = next_free(int(key) + 1, mapping.lines, passed.setdefault(id(mapping), {}))
                 mapping.lines[str(free)] = line + 1
                 text += f", or is this week {free}?"
             yield Problem(self.file, line + 1, column + 1, "duplicate-key", text)
@@ -277,3 +277,23 @@ def _mark(event: Event) -> Mark:
     width = end.column - start.column - 2 * quotes
     exact = width == len(event.value) and start.line == end.line and (width or quotes)
     return Mark(start.line + 1, start.column + 1, start.column + 1 + quotes if exact else None)
+
+
+def next_free(number: int, taken: Container[str], passed: dict[int, int]) -> int:
+    """The first number from here on that is no key yet.
+
+    Args:
+        number: where to begin.
+        taken: the keys.
+        passed: how far earlier searches came from a number; a file with a week written a
+            thousand times would be searched from its beginning for each.
+
+    >>> next_free(2, {"1", "2", "3", "5"}, {})
+    4
+    """
+    way = []
+    while str(number) in taken:
+        way.append(number)
+        number = passed.get(number, number + 1)
+    passed.update(dict.fromkeys(way, number))
+    return number

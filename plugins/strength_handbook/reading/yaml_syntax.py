@@ -7,9 +7,9 @@ apart. Whatever is not recognised keeps the parser's words.
 
 import re
 
+from strength_handbook.model.shape import quoted
 from strength_handbook.reading.problem import Problem
 from strength_handbook.reading.raw_text import code_point
-from strength_handbook.reading.suggest import quoted
 from strength_handbook.reading.yaml_complaint import Complaint, place
 
 NO_KEY = "a key is missing before the colon"

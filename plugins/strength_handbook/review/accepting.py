@@ -89,12 +89,12 @@ def _wrong(
         hint = did_you_mean(entry.finding, CHECKS)
         return "finding", "accepted-unknown", f"no finding is called '{entry.finding}'{hint}"
     if any(one.severity is Severity.ERROR for one in named):
-        text = f"'{entry.finding}' is an error here and can't be accepted; mend it"
+        text = f"'{entry.finding}' is an error here and can't be accepted; fix it"
         return "finding", "accepted-error", text
     end = end_of(program, entry, named)
     if named and end is not None and end < desk.today:
         text = (
-            f"accepted until {end}, which is past; look at it again, then mend it or write 'until'"
+            f"accepted until {end}, which is past; look at it again, then fix it or write 'until'"
         )
         return "until", "accepted-expired", text
     return None
@@ -112,7 +112,7 @@ def _nothing(entry: Accepted, program: WorkedProgram, findings: Iterable[Finding
     place = f'"{near.at.text}"'
     if near.severity is Severity.ERROR:
         return f"{text}; at {place} it is an error now: mend that, and delete this entry"
-    return f"{text}; there is one at {place} now: look at it, and write that place or mend it"
+    return f"{text}; there is one at {place} now: look at it, and write that place or fix it"
 
 
 def nearest(at: str, findings: Sequence[Finding]) -> Finding | None:

@@ -1,8 +1,8 @@
 """All checks, and what they find, in order: the one list of what a program is held against."""
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable, Iterator
 from importlib import import_module
-from pkgutil import iter_modules
+from pkgutil import walk_packages
 from types import ModuleType
 
 from strength_handbook.reading.explanation import Explanation
@@ -14,8 +14,10 @@ from strength_handbook.review.finding import Finding, Reported
 from strength_handbook.review.typed import typed_lines
 
 _MODULES: tuple[ModuleType, ...] = tuple(
-    import_module(f"{checks.__name__}.{name}")
-    for name in sorted(module.name for module in iter_modules(checks.__path__))
+    import_module(name)
+    for name in sorted(
+        module.name for module in walk_packages(checks.__path__, f"{checks.__name__}.")
+    )
 )
 """Where checks are; those of one family may stand in several modules."""
 
@@ -28,15 +30,29 @@ CHECKS: dict[str, Check] = {
 """Every check by its slug."""
 
 
-def review(desk: Desk, only: Iterable[Check] = tuple(CHECKS.values())) -> list[Finding]:
+def review(
+    desk: Desk,
+    only: Iterable[Check] = tuple(CHECKS.values()),
+    tell: Callable[[str], None] = lambda _: None,
+) -> list[Finding]:
     """Everything the checks find, in order of families and files.
 
     What is only the echo of a slip of the keyboard is left out. Findings of one check at one place,
     or with the same words about one slot, are one finding for all their weeks together.
+
+    Args:
+        desk: what is looked at.
+        only: these checks; all of them if left out.
+        tell: takes the name of each check before it looks.
     """
-    found = (finding for one in only for finding in one.run(one, desk))
+
+    def found() -> Iterator[Finding]:
+        for one in only:
+            tell(f"checking {one.slug}")
+            yield from one.run(one, desk)
+
     merged: dict[tuple[object, ...], Finding] = {}
-    for finding in weeks_together(without_echoes(desk, found)):
+    for finding in weeks_together(without_echoes(desk, found())):
         key = (finding.slug, finding.severity, finding.program, finding.spot.place,
                finding.at.what)  # fmt: skip
         merged[key] = merged[key].and_also(finding) if key in merged else finding

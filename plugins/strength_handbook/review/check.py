@@ -7,7 +7,7 @@ from enum import StrEnum
 from strength_handbook.model.rule_kind import COMMON
 from strength_handbook.reading.problem import Severity
 from strength_handbook.review.desk import Desk, WeekAt
-from strength_handbook.review.finding import At, Change, Finding, Spot
+from strength_handbook.review.finding import At, Finding, Mending, Spot
 
 
 class Family(StrEnum):
@@ -57,7 +57,7 @@ class Check:
         *,
         spot: Spot | None = None,
         at: At | None = None,
-        change: Change | None = None,
+        change: Mending | None = None,
         severity: Severity | None = None,
     ) -> Finding:
         """A finding at a slot, session or week, pointing at it unless another spot is given."""
@@ -72,7 +72,7 @@ class Check:
         what: str,
         text: str,
         *,
-        change: Change | None = None,
+        change: Mending | None = None,
         severity: Severity | None = None,
         program: str = "",
     ) -> Finding:

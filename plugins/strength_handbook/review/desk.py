@@ -11,7 +11,7 @@ from functools import cached_property
 from itertools import islice
 
 from strength_handbook.model.book import Book
-from strength_handbook.model.program import WEEKDAYS
+from strength_handbook.model.weeks import WEEKDAYS
 from strength_handbook.plan.worked import (
     Worked,
     WorkedProgram,

@@ -1,15 +1,23 @@
 """What tires and what needs freshness: sets near the limit, and work that is done for speed."""
 
+from strength_handbook.calc.repetitions import percent_for_reps
 from strength_handbook.model.book import Book
 from strength_handbook.model.dose import Clock, Distance, Hold, Reps, StripSet
-from strength_handbook.model.load import RepMax
+from strength_handbook.model.load import PercentOfBodyMass, RepMax
 from strength_handbook.model.words import Hazard, Muscle, Pattern
-from strength_handbook.plan.loads import is_estimate
+from strength_handbook.plan.reference import is_estimate
 from strength_handbook.plan.worked import WorkedSlot
 from strength_handbook.review.words import clock, number
 
 SHORT_HOLD_S = 10.0
 """A shorter hold, such as a push against pins, readies more than it tires."""
+
+CHART_END = 15
+"""The chart of repetitions and percentages ends there."""
+
+EASY_EFFORT, LIGHT_CARRY_PERCENT = 4.0, 15.0
+"""RPE of work that tires nothing, and percent of body mass of a carry that leaves the grip fresh.
+Common practice, no source."""
 
 QUICK_REPS, QUICK_RESERVE, QUICK_PERCENT = 4, 4.0, 75.0
 """Sets so short, so easy and so light are done for speed. Power is trained at 30 to 70 % (position
@@ -33,11 +41,45 @@ def left(slot: WorkedSlot) -> float | None:
         return dose.reserve
     if not isinstance(dose.work, Reps):
         return None
-    if isinstance(dose.load, RepMax):
+    if isinstance(dose.load, RepMax) and dose.load.percent == 100:
         return float(max(0, dose.load.reps - dose.work.count.high))
     if slot.reps_possible is None or is_estimate(dose) or is_quick(slot):
         return None
     return float(max(0, int(slot.reps_possible.middle) - dose.work.count.high))
+
+
+def leaves_more(slot: WorkedSlot, most: float) -> bool:
+    """True where a set surely leaves more good repetitions than some number.
+
+    The larger of what is written and what the load leaves counts: whoever writes a cautious
+    'RIR 4' at 65 % has far more left. People differ in repetitions at one percentage, so the load
+    has to leave twice as many.
+    """
+    dose, chart = slot.dose, slot.reps_possible
+    if dose.reserve is not None and dose.reserve > most:
+        return True
+    if not isinstance(dose.work, Reps) or is_estimate(dose):
+        return False
+    if chart is None:  # lighter than the end of the chart, or no percentage at all
+        beyond = slot.percent is not None and slot.percent < percent_for_reps(CHART_END)
+        return beyond and CHART_END - dose.work.count.high > 2 * most
+    return int(chart.middle) - dose.work.count.high > 2 * most
+
+
+def is_easy_hold(slot: WorkedSlot) -> bool:
+    """True for holds without a load that are far from the limit, such as a stand on one leg."""
+    dose = slot.dose
+    unloaded = slot.exercise.load.kind in ("effort", "body-weight") and dose.load is None
+    easy = dose.reserve is not None and 10 - dose.reserve <= EASY_EFFORT
+    return isinstance(dose.work, Hold) and unloaded and easy and dose.said.push is None
+
+
+def is_light_carry(slot: WorkedSlot) -> bool:
+    """True for carries so light that no hand opens: little of body mass, and no effort named."""
+    load, reserve = slot.dose.load, slot.dose.reserve
+    easy = reserve is None or 10 - reserve <= EASY_EFFORT
+    light = isinstance(load, PercentOfBodyMass) and load.percent <= LIGHT_CARRY_PERCENT
+    return slot.exercise.pattern is Pattern.CARRY and light and easy
 
 
 def near_limit(book: Book, slot: WorkedSlot) -> str:

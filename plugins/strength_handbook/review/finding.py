@@ -85,7 +85,7 @@ class Edit:
 
 
 @dataclass(frozen=True, slots=True)
-class Change:
+class Mending:
     """The smallest change that clears a finding.
 
     Attributes:
@@ -117,8 +117,8 @@ class Finding:
     spot: Spot
     at: At
     text: str
-    change: Change | None = None
-    more: tuple[Change, ...] = ()
+    change: Mending | None = None
+    more: tuple[Mending, ...] = ()
     program: str = ""
 
     @property

@@ -1,11 +1,18 @@
 """The floor of every session of a desk, worked out once for all checks that look at it."""
 
 from dataclasses import dataclass
-from functools import cached_property, lru_cache
+from functools import cached_property
 
-from strength_handbook.plan.floor import Clock, Plan, session_clock, session_floor, written_plan
-from strength_handbook.plan.floor_advice import alone
-from strength_handbook.plan.floor_use import Floor
+from strength_handbook.floor.advice import alone
+from strength_handbook.floor.floor import (
+    FloorClock,
+    Plan,
+    session_clock,
+    session_floor,
+    written_plan,
+)
+from strength_handbook.floor.use import Floor
+from strength_handbook.plan.remembered import remembered
 from strength_handbook.review.desk import Desk, SessionAt, SlotAt
 from strength_handbook.review.finding import Spot
 
@@ -24,7 +31,7 @@ class FloorAt:
 
     at: SessionAt
     slots: dict[str, SlotAt]
-    clock: Clock
+    clock: FloorClock
     plan: Plan
     floor: Floor
 
@@ -36,7 +43,7 @@ class FloorAt:
         return session_floor(self.clock, alone(self.plan))
 
 
-@lru_cache(maxsize=1)
+@remembered(1)
 def floors(desk: Desk) -> tuple[FloorAt, ...]:
     """Every session of every week, in order of time."""
     found = []

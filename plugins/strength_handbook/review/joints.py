@@ -10,7 +10,7 @@ from strength_handbook.model.book import Book
 from strength_handbook.model.exercise import Exercise
 from strength_handbook.model.words import Hazard, Muscle, Pattern
 from strength_handbook.plan.worked import WorkedSlot
-from strength_handbook.review.fatigue import near_limit, reckoned_percent
+from strength_handbook.review.fatigue import left, near_limit, reckoned_percent
 
 
 class Joint(StrEnum):
@@ -91,13 +91,25 @@ def stressed(book: Book, slot: WorkedSlot) -> tuple[Joint, ...]:
         return ()
     landings = slot.volume.contacts > 0
     heavy = reckoned_percent(slot) >= book.rule("heavy-lift")
-    if heavy or landings or near_limit(book, slot) or slow_lowering(book, slot):
+    if heavy or landings or _near_limit(book, slot) or slow_lowering(book, slot):
         return joints_of(exercise)
     return ()
 
 
+def _near_limit(book: Book, slot: WorkedSlot) -> bool:
+    """True for sets near the limit, in assistance work only nearer than tires its muscles.
+
+    Rows that leave 2, the day after others that leave 2, are the usual split.
+    """
+    reserve = left(slot)
+    beside = slot.exercise.role != "main" and slot.dose.said.test is None
+    if beside and near_limit(book, slot).startswith("leaves") and reserve is not None:
+        return reserve < book.rule("tired-reserve")
+    return bool(near_limit(book, slot))
+
+
 def slow_lowering(book: Book, slot: WorkedSlot) -> bool:
-    """True for slow lowering in an exercise whose lowering makes sore."""
+    """True for slow lowering in an exercise whose lowering makes people sore."""
     tempo = slot.dose.tempo
     sore = Hazard.HEAVY_ECCENTRIC in slot.exercise.hazards
     return sore and tempo is not None and tempo.lower >= book.rule("slow-lowering")

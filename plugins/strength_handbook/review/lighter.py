@@ -4,8 +4,7 @@ A lighter week that nobody has named as one would make every sum after it look l
 told by the check of lighter weeks alone.
 """
 
-from functools import lru_cache
-
+from strength_handbook.plan.remembered import remembered
 from strength_handbook.plan.worked import WorkedProgram, WorkedSlot, WorkedWeek
 from strength_handbook.review.desk import WeekAt
 
@@ -32,7 +31,7 @@ def is_named_apart(week: WorkedWeek) -> bool:
     return week.deload or week.week in week.wave.tests
 
 
-@lru_cache(maxsize=8)
+@remembered(8)
 def looks_lighter(program: WorkedProgram) -> frozenset[int]:
     """Weeks inside a wave with fewer and easier sets than before, that no line calls lighter."""
     found: set[int] = set()

@@ -1,26 +1,23 @@
 """Doses that do not fit what their exercise is: repetitions of a hold, a jump lowered slowly."""
 
-import re
 from collections.abc import Mapping
-from functools import lru_cache
 
 from strength_handbook.model.dose import Clock, Hold, Reps
 from strength_handbook.model.exercise import Exercise
 from strength_handbook.model.words import Hazard, Pattern
+from strength_handbook.plan.remembered import remembered
 from strength_handbook.plan.worked import WorkedSlot
 from strength_handbook.review.desk import Desk, SlotAt
 
-_HOLD = re.compile(r"\b(?:holds?|planks?|isometric|pinch)\b|\bhang$", re.IGNORECASE)
 _LEAST_PAUSE_S = 2
 _LEAST_HOLDS = 2
 """So many other weeks of a slot show that it is one of holds."""
 
 
 def is_hold(exercise: Exercise) -> bool:
-    """True for exercises that are held, by their own dose or their name."""
+    """True for exercises that are held, by what their own dose says; a name tells nothing."""
     dose = exercise.dose
-    own = dose.hold is not None or dose.position is not None or dose.push is not None
-    return own or bool(_HOLD.search(exercise.name))
+    return dose.hold is not None or dose.position is not None or dose.push is not None
 
 
 def is_thrown(exercise: Exercise) -> bool:
@@ -29,7 +26,7 @@ def is_thrown(exercise: Exercise) -> bool:
     return exercise.pattern is Pattern.JUMP or bool(fast & set(exercise.hazards))
 
 
-@lru_cache(maxsize=2)
+@remembered(2)
 def not_held(desk: Desk) -> Mapping[SlotAt, bool]:
     """Doses of holds that are written as repetitions or by the clock; True if the file says so."""
     by_slot: dict[tuple[str, str, str, int], list[SlotAt]] = {}
@@ -55,7 +52,7 @@ def slow_throw(desk: Desk, slot: WorkedSlot) -> bool:
     return slow and is_thrown(slot.exercise)
 
 
-@lru_cache(maxsize=2)
+@remembered(2)
 def misfitting(desk: Desk) -> frozenset[WorkedSlot]:
     """Slots whose dose has to be mended, not the hazards of their exercise."""
     wrong = {at.slot for at in not_held(desk)}

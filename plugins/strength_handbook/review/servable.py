@@ -7,17 +7,22 @@ word in the week's dose, else in the slot, else in the exercise.
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from strength_handbook.floor.needs import boxes_of
+from strength_handbook.model.length import length_text
 from strength_handbook.model.load import BodyWeight, FixedLoad, Setting
 from strength_handbook.model.loading import BodyWeightLift, OnBar, OnMachine, OnPivot, PushUp
 from strength_handbook.model.quantities import in_unit
 from strength_handbook.model.room import Room
-from strength_handbook.plan.loads import PlannedLoad, is_estimate
+from strength_handbook.plan.loads import PlannedLoad
 from strength_handbook.plan.on_top import CannotServeError, on_top
 from strength_handbook.plan.pivot import at_the_hands
-from strength_handbook.plan.scales import Scale, unit_scale
+from strength_handbook.plan.reference import is_estimate
+from strength_handbook.plan.scale import Scale
+from strength_handbook.plan.scales import unit_scale
 from strength_handbook.plan.worked import Worked, WorkedProgram, WorkedSlot
 from strength_handbook.reading.problem import Problem
 from strength_handbook.reading.source import Path, Source
+from strength_handbook.reading.suggest import one_of
 from strength_handbook.reading.written import Written
 
 
@@ -68,8 +73,9 @@ def _exercises(worked: Worked, written: Written) -> Iterator[Problem]:
             rack, between = room.racks[load.rack], room.bars[load.bar].between_collars
             if between is not None and rack.hook_spacing > between:
                 text = (
-                    f"the hooks are {rack.hook_spacing:g} m apart and the bar has {between:g} m "
-                    "between its collars; measure both again, or take another bar"
+                    f"the hooks are {length_text(rack.hook_spacing)} apart and the bar has "
+                    f"{length_text(between)} between its collars; measure both again, or "
+                    "take another bar"
                 )
                 yield source.problem(("load", "rack"), "hooks", text)
 
@@ -106,6 +112,8 @@ def _slot(room: Room, slot: WorkedSlot, place: _Place) -> Iterator[Problem]:
         if asked is not None and asked.needs_base and slot.base is None:
             text = "'top-share' is a share of a tested value; name the slot's 'base', or a 'pair'"
             yield place.problem("bands", "bands", text, word=True)
+    if text := _no_such_box(room, slot):
+        yield place.problem("height", "no-such-box", text, word=False)
     if said.assist is not None and said.assist.band is not None:
         band = room.bands.get(said.assist.band)
         if band is not None and band.help is None:
@@ -120,6 +128,15 @@ def _slot(room: Room, slot: WorkedSlot, place: _Place) -> Iterator[Problem]:
         yield place.problem("load", "above-best", text, word=False)
 
 
+def _no_such_box(room: Room, slot: WorkedSlot) -> str:
+    """What is wrong with a height, where the exercise is done on a box and boxes are measured."""
+    height, boxes = slot.dose.said.height, boxes_of(room)
+    if height is None or height in boxes.values() or not boxes.keys() & set(slot.exercise.stations):
+        return ""
+    there = one_of([length_text(one, "cm") for one in sorted(set(boxes.values()))])
+    return f"no box of {length_text(height, 'cm')} in room.yml; there is {there}"
+
+
 def _is_derived(slot: WorkedSlot, week: int) -> bool:
     """True where the load is a share of another week's: then it is rounded like a percentage."""
     part = slot.slot.weeks.get(week)
@@ -130,6 +147,10 @@ def _no_such_load(room: Room, slot: WorkedSlot, *, derived: bool) -> str:
     """What is wrong with a load that nobody could put on here; empty where all is well."""
     load, loading, scale = slot.dose.load, slot.exercise.load, slot.scale
     body = isinstance(loading, BodyWeightLift | PushUp)
+    if isinstance(load, BodyWeight) and load.change.grams and scale is not None and not body:
+        more = _plain(load.change.grams, load.change.unit)
+        text = f"{load.text} counts the body, and here only the {scale.on} is lifted"
+        return f"{text}; write what is lifted, such as '{more}'"
     if derived:
         return _for_nobody(scale, list(slot.loads.values()), room.units, body=body)
     if isinstance(load, Setting) and isinstance(loading, OnMachine):
@@ -144,7 +165,7 @@ def _no_such_load(room: Room, slot: WorkedSlot, *, derived: bool) -> str:
     if isinstance(load, FixedLoad) and scale is not None:
         return _not_exact(scale, load.mass.grams, load.mass.unit)
     if body and isinstance(load, BodyWeight) and load.sign > 0 and load.change.grams:
-        if scale is None:
+        if scale is None or not scale.on:
             text = "there is nothing to put the weight on; name a 'carrier' in the exercise"
             return f"{text}, or write 'BW'"
         return _not_exact(scale, load.change.grams, load.change.unit)

@@ -6,7 +6,6 @@ names the slip, so that one mistake gives one line.
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
-from functools import lru_cache
 from typing import Literal
 
 from strength_handbook.model.dose import Reps
@@ -16,6 +15,7 @@ from strength_handbook.model.load import (
     PercentOfTop,
     PercentOfTrainingMax,
 )
+from strength_handbook.plan.remembered import remembered
 from strength_handbook.review.desk import Desk, SlotAt
 from strength_handbook.review.lighter import is_apart
 
@@ -48,7 +48,7 @@ class Slip:
     weeks: tuple[int, ...]
 
 
-@lru_cache(maxsize=2)
+@remembered(2)
 def slips(desk: Desk) -> Mapping[SlotAt, Slip]:
     """Every dose with a slip."""
     found: dict[SlotAt, Slip] = {}

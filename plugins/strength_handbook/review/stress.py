@@ -4,7 +4,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
 from strength_handbook.model.book import Book
-from strength_handbook.model.program import WEEKDAYS
+from strength_handbook.model.weeks import WEEKDAYS
 from strength_handbook.plan.volume import add_up
 from strength_handbook.plan.worked import WorkedProgram, WorkedSession, WorkedSlot
 from strength_handbook.review.grip import LIMITING, grip_budget, grip_class
@@ -20,7 +20,7 @@ class DayStress:
         sessions: ids of its sessions, in order.
         optional: True where nobody has to come.
         hard_sets: hard sets per muscle, most first.
-        joints: joints that are loaded highly, from the ground up, with the exercises that do it.
+        joints: joints that are loaded heavily, from the ground up, with the exercises that do it.
         grip_slots: exercises that end when the grip opens.
         grip_seconds: seconds of gripping, each weighed with its class.
         hours_to_next: from this day to the next training day, that of the next week included;

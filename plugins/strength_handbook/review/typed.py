@@ -5,7 +5,8 @@ from collections.abc import Iterator
 
 from pydantic import ValidationError
 
-from strength_handbook.model.dose_line import OneLineError, dose_line
+from strength_handbook.dose.printing import dose_line
+from strength_handbook.dose.texts import OneLineError
 from strength_handbook.model.dose_part import DosePart
 from strength_handbook.reading.source import Path, Plain, Source
 from strength_handbook.review.finding import Edit, Finding

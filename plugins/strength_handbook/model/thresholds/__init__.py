@@ -1,6 +1,6 @@
 """Thresholds of the checks: the limits that a program is held against, each a house rule.
 
-One module for each family of checks, beside the checks' own names in `review/checks/`.
+One module for each family of checks, beside the checks' own names in `review/checks/<family>/`.
 """
 
 from strength_handbook.model.rule_kind import RuleKind

@@ -1,4 +1,4 @@
-"""Thresholds of the checks in `review/checks/complete*.py`."""
+"""Thresholds of the checks in `review/checks/complete/`."""
 
 from strength_handbook.model.rule_kind import RuleKind
 

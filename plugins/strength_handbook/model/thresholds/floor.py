@@ -1,4 +1,4 @@
-"""Thresholds of the checks in `review/checks/floor*.py`."""
+"""Thresholds of the checks in `review/checks/floor/`."""
 
 from strength_handbook.model.rule_kind import RuleKind
 
@@ -9,8 +9,15 @@ THRESHOLDS: dict[str, RuleKind] = {
     "lane-width": RuleKind(
         1, "m", "Width that one walker or sled needs on a lane; as many as fit go abreast.", 0.5, 10
     ),
+    "lane-turns": RuleKind(
+        3, "", "Most turns at the ends of a lane in one carry or drag.", 0, 50
+    ),
     "longest-wait": RuleKind(
         6, "min", "Longest wait for a station in a rotation.", 0, 60
+    ),
+    "variant-share": RuleKind(
+        60, "%", "Less than this of the time that a variant is made for is too little.",
+        10, 100,
     ),
     "run-out": RuleKind(
         3, "m", "Least free floor beyond the end of a lane for carries and sleds.", 0, 20

@@ -1,4 +1,4 @@
-"""Thresholds of the checks in `review/checks/load*.py`."""
+"""Thresholds of the checks in `review/checks/load/`."""
 
 from strength_handbook.model.rule_kind import RuleKind
 
@@ -29,6 +29,10 @@ THRESHOLDS: dict[str, RuleKind] = {
     ),
     "plates-off-light": RuleKind(
         5, "%", "The same for tested values below the light one.", 0, 30
+    ),
+    "bands-off": RuleKind(
+        5, "%", "How far a pair of bands may miss its share at the top, in points of the best.",
+        0, 30,
     ),
     "light-base": RuleKind(40, "kg", "A tested value below this is light.", 0, 200),
     "same-load-weeks": RuleKind(
@@ -78,13 +82,34 @@ THRESHOLDS: dict[str, RuleKind] = {
         "five points more are always allowed.", 1, 200,
     ),
     "carry-most": RuleKind(
-        75, "%", "Largest share of body mass to carry in one hand.", 5, 200
+        50, "%", "Largest share of body mass to carry in one hand.", 5, 200
     ),
     "hold-most": RuleKind(
         90, "s", "Longest hold; beyond it more load or a harder position trains more.", 10, 600
     ),
     "hold-effort": RuleKind(
         9, "RPE", "Highest effort of a hold that counts as long.", 5, 10
+    ),
+    "lowered-after": RuleKind(
+        80, "%", "Load of a lift in an earlier week, before more than the best is only lowered.",
+        0, 120,
+    ),
+    "rule-step-lower": RuleKind(
+        10, "%", "Largest step of a rule for going on, of today's load, legs and back.", 0.5, 100
+    ),
+    "rule-step-upper": RuleKind(
+        7.5, "%", "Largest step of a rule for going on, of today's load, arms and shoulders.",
+        0.5, 100,
+    ),
+    "height-step": RuleKind(
+        10, "cm", "Largest rise of a box or hurdle from one training week to the next.", 1, 60
+    ),
+    "rule-steps": RuleKind(
+        2, "", "Most steps of a slot's own rule from one training week to the next.", 1, 20
+    ),
+    "variant-reserve": RuleKind(
+        2, "reps", "Fewest repetitions left in a variant that keeps no ramp and no test.",
+        0, 6,
     ),
     "open-sets": RuleKind(1, "sets", "Most open sets in one session.", 0, 20),
 }  # fmt: skip

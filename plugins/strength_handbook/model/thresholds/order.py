@@ -1,4 +1,4 @@
-"""Thresholds of the checks in `review/checks/order*.py`."""
+"""Thresholds of the checks in `review/checks/order/`."""
 
 from strength_handbook.model.rule_kind import RuleKind
 

@@ -1,4 +1,4 @@
-"""Thresholds of the checks in `review/checks/recovery*.py`."""
+"""Thresholds of the checks in `review/checks/recovery/`."""
 
 from strength_handbook.model.rule_kind import RuleKind
 
@@ -17,6 +17,10 @@ THRESHOLDS: dict[str, RuleKind] = {
     ),
     "next-day-sets": RuleKind(
         2, "sets", "Hard sets that a muscle may have on each of two days in a row.", 0, 60
+    ),
+    "slow-muscle": RuleKind(
+        1, "exercises", "Most exercises of a session that lower one muscle slowly, or only lower "
+        "it.", 0, 20,
     ),
     "sore-hours": RuleKind(
         72, "h", "Least hours from slow lowering to speed, a test or an event.",

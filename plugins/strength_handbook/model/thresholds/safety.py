@@ -1,4 +1,4 @@
-"""Thresholds of the checks in `review/checks/safety*.py`."""
+"""Thresholds of the checks in `review/checks/safety/`."""
 
 from strength_handbook.model.rule_kind import RuleKind
 
@@ -13,8 +13,17 @@ THRESHOLDS: dict[str, RuleKind] = {
         40, 120,
     ),
     "long-hold": RuleKind(10, "s", "A hold longer than this counts as long.", 1, 600),
+    "back-plate-left": RuleKind(
+        2, "reps", "Fewest good repetitions left where a plate lies on the back.", 1, 6
+    ),
     "young-test-reps": RuleKind(
         5, "reps", "Fewest repetitions of a test where under-18s are in the group.", 1, 10
+    ),
+    "young-percent": RuleKind(
+        85, "%", "Highest share of the best single where under-18s are in the group.", 40, 150
+    ),
+    "older-test-reps": RuleKind(
+        5, "reps", "Fewest repetitions of a test where over-65s are in the group.", 1, 10
     ),
     "older-percent": RuleKind(
         85, "%", "Highest share of the best single where over-65s are in the group.", 40, 150,

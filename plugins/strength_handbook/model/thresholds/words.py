@@ -1,4 +1,4 @@
-"""Thresholds of the checks in `review/checks/words*.py`."""
+"""Thresholds of the checks in `review/checks/words/`."""
 
 from strength_handbook.model.rule_kind import RuleKind
 

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from fnmatch import fnmatchcase
 from pathlib import Path
 
+from strength_handbook.publish.command_errors import FailedError
 from strength_handbook.publish.file_copy.addresses import FIND, FRONT
 from strength_handbook.publish.file_copy.edition import Edition, copy_line, edition
 from strength_handbook.publish.file_copy.find_entries import groups
@@ -31,7 +32,7 @@ IF_LINKED = ("assets/javascripts/*", "assets/images/favicon.png", "data/*.json",
 """What is for other programs, or for the theme's own script."""
 
 
-class NoIndexError(ValueError):
+class NoIndexError(FailedError):
     """The site was built without a search."""
 
 

@@ -10,10 +10,12 @@ import subprocess
 import sys
 from pathlib import Path
 
+from strength_handbook.publish.command_errors import FailedError
+
 _QUIET = re.compile(r"(?:INFO|DEBUG) +- ")
 
 
-class FailedBuildError(ValueError):
+class FailedBuildError(FailedError):
     """What the build said."""
 
 

@@ -9,7 +9,7 @@ from html import escape
 
 
 @dataclass(frozen=True)
-class Program:
+class EditionProgram:
     """A program as its published data names it."""
 
     folder: str
@@ -23,7 +23,7 @@ class Edition:
     """The gym's name, and what is in this copy."""
 
     gym: str
-    programs: tuple[Program, ...]
+    programs: tuple[EditionProgram, ...]
 
 
 def edition(data: Iterable[str]) -> Edition:
@@ -37,7 +37,7 @@ def edition(data: Iterable[str]) -> Edition:
         known = json.loads(text)
         gym = known["room"]["gym"]["name"]
         programs.append(
-            Program(known["program"], known["title"], known["version"], known["valid_until"])
+            EditionProgram(known["program"], known["title"], known["version"], known["valid_until"])
         )
     return Edition(gym, tuple(programs))
 
@@ -57,7 +57,8 @@ def folder_name(known: Edition) -> str:
 def archive_name(known: Edition) -> str:
     """Name of the archive: gym and version.
 
-    >>> archive_name(Edition("The Shed", (Program("a", "A", "2026.1"), Program("b", "B", "7"))))
+    >>> two = (EditionProgram("a", "A", "2026.1"), EditionProgram("b", "B", "7"))
+    >>> archive_name(Edition("The Shed", two))
     'the-shed-2026.1-7.zip'
     """
     versions = dict.fromkeys(_name(program.version) for program in known.programs)
@@ -67,7 +68,7 @@ def archive_name(known: Edition) -> str:
 def copy_line(known: Edition) -> str:
     """What the copy's first page says of itself, as HTML text.
 
-    >>> copy_line(Edition("The Shed", (Program("a", "Spring", "7", "2027-03-31"),)))
+    >>> copy_line(Edition("The Shed", (EditionProgram("a", "Spring", "7", "2027-03-31"),)))
     'A copy: Spring, version 7. It does not update itself. Remove it after 2027-03-31.'
     """
     programs = "; ".join(f"{one.title}, version {one.version}" for one in known.programs)

@@ -40,7 +40,7 @@ class Entry:
 
 
 @dataclass(frozen=True)
-class Group:
+class EntryGroup:
     """Pages that belong together."""
 
     title: str
@@ -65,7 +65,7 @@ class _Found:
 
 def groups(
     docs: Sequence[Mapping[str, Any]], html: Mapping[str, str], programs: Iterable[str]
-) -> tuple[Group, ...]:
+) -> tuple[EntryGroup, ...]:
     """Everything in order: exercises, programs, single pages, the other chapters.
 
     Args:
@@ -87,7 +87,7 @@ def groups(
         entry = _entry(one, html.get(one.address, ""), many, programs)
         by_chapter["" if alone else chapter].append(entry)
     return tuple(
-        Group(fronts[chapter] if chapter else "The handbook", tuple(entries))
+        EntryGroup(fronts[chapter] if chapter else "The handbook", tuple(entries))
         for chapter, entries in by_chapter.items()
         if entries
     )

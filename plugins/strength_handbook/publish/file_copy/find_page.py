@@ -3,12 +3,12 @@
 from collections.abc import Iterable
 from html import escape
 
-from strength_handbook.publish.file_copy.find_entries import Entry, Group
+from strength_handbook.publish.file_copy.find_entries import Entry, EntryGroup
 
 TITLE = "Find a page"
 
 
-def find_article(found: Iterable[Group]) -> str:
+def find_article(found: Iterable[EntryGroup]) -> str:
     """The page's content; links are written as on the server, from a folder below the root."""
     chapters = list(enumerate(found, 1))
     jumps = "".join(f'<a href="#find-{at}">{escape(one.title)}</a>' for at, one in chapters)
@@ -26,7 +26,7 @@ def find_article(found: Iterable[Group]) -> str:
     )
 
 
-def _chapter(at: int, group: Group) -> str:
+def _chapter(at: int, group: EntryGroup) -> str:
     lines = "".join(map(_line, group.entries))
     return (
         f'<section aria-labelledby="find-{at}"><h2 id="find-{at}">{escape(group.title)}</h2>\n'

@@ -4,6 +4,7 @@ import tempfile
 from dataclasses import dataclass
 from pathlib import Path
 
+from strength_handbook.checked import Tell
 from strength_handbook.publish.file_copy.archive import (
     archive,
     refuse_foreign_archive,
@@ -34,13 +35,16 @@ class Made:
     broken: tuple[tuple[str, str], ...]
 
 
-def make_copy(config: Path, out: Path, *, strict: bool = False) -> Made:
+def make_copy(
+    config: Path, out: Path, *, strict: bool = False, tell: Tell = lambda _: None
+) -> Made:
     """Build the handbook and write the copy; a refusal leaves everything as it was.
 
     Args:
         config: `mkdocs.yml`.
         out: the folder to write; an earlier copy there is replaced.
         strict: stop at warnings that nobody accepted.
+        tell: takes what is being done.
 
     Raises:
         ForeignFolderError: where other files would be lost.
@@ -51,9 +55,12 @@ def make_copy(config: Path, out: Path, *, strict: bool = False) -> Made:
     refuse_foreign(out)
     with tempfile.TemporaryDirectory(prefix="handbook-") as folder:
         site = Path(folder) / "site"
+        tell("building the site")
         warnings = build_site(config, site, strict=strict)
+        tell("making the copy")
         copy = file_copy(site)
     files = with_list(copy.files)
+    tell("packing the archive")
     packed = archive(files, folder_name(copy.known))
     beside = out.parent / archive_name(copy.known)
     refuse_foreign_archive(beside)

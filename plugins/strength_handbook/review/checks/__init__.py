@@ -1,1 +1,1 @@
-"""The checks, by family. Each is one small function; `catalogue` finds them by itself."""
+"""The checks, a folder for each family. Each is one small function; `catalogue` finds them."""

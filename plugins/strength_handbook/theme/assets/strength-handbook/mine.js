@@ -1,214 +1,243 @@
 /* Puts the member's own loads on a page, beside the tables everybody sees.
 
-   Every dose has a block of data (plan/phone.py); the lists it picks from are loaded only where
+   Every dose has a block of data (phone/recipes.py); the lists it picks from are loaded only where
    there are numbers of one's own. Without them, and without this file, nothing changes. */
-(function (site) {
-  'use strict';
+import { find, all, on, make, link, json } from './dom.js';
+import * as later from './later.js';
+import { lists as kept } from './load-lists.js';
+import * as words from './load-words.js';
+import * as loads from './loads.js';
+import { picture, plates, said, figure, steps, following } from './mine-lines.js';
+import { onTopOf } from './on-top.js';
+import { MOST_LOAD, me, others } from './people.js';
+import { root } from './place.js';
+import * as running from './running.js';
+import * as store from './store.js';
+import { toGrams } from './whole-numbers.js';
 
-  const { loads, words, dom: { find, all, on, make, json } } = site;
-  const root = new URL('../../', document.currentScript.src).href;
-  const MOST_BODY = 300000;
-  const MOST = 500000;
-  let turn = 0; // of filling the page: what a later one overtakes is dropped
-  const whole = (value, most) => Number.isInteger(value) && value > 0 && value <= most;
+/** @import { Lists, Me, Load, Recipe, Units } from './types.js' */
 
-  /** Numbers as my-numbers.js keeps them; anything else in their place is damaged. */
-  function isMine(value) {
-    return (value.body === undefined || whole(value.body, MOST_BODY)) &&
-      Object.values(value.bases).every(grams => whole(grams, MOST));
-  }
+let known = new Map(); // by block: what the page knows of its load
+let turn = 0; // of filling the page: what a later one overtakes is dropped
+/** @param {Recipe} recipe
+    @param {Me} me
+    @param {Lists} lists */
+const own = (recipe, me, lists) => loads.settle(loads.make(recipe, me, lists), recipe, lists);
 
-  /** What the member has entered; undefined where nothing is. */
-  const me = () => site.store.get('mine', isMine);
+/** A missing number, and where to enter it.
+    @param {string} need
+    @param {Lists} lists */
+function missing(need, lists) {
+  const name = need === 'body' ? 'Your body weight' : lists.bases[need][0];
+  return make('p', '', name + ' is not in ', link(root + 'my-numbers/', 'my numbers'), ' yet.');
+}
 
-  /** One side of a bar, inner plate first; the words beside it say the same. From a place on the
-      plates move, `is-on` or `is-off`. */
-  const picture = ({ kind, parts: [most] }, parts, units, from, moves) => /bar|hung|pivot/.test(kind) &&
-    make('span', { className: 'sh-mine-bar', ariaHidden: true, style: `width: ${20 + 30 * parts.length}px` },
-      ...parts.map((part, place) => {
-        const style = `height: ${14 + 30 * Math.sqrt(part / most)}px`;
-        const plate = make('i', { className: place >= from ? moves : '', style });
-        plate.dataset.kg = words.bare(part, units);
-        return plate;
-      }));
+/** Where somebody without a tested value starts, by body weight; null where no table says so.
+    @param {Recipe} recipe
+    @param {Me} me
+    @param {Lists} lists */
+function begin(recipe, me, lists) {
+  const found = loads.start(recipe, me, lists);
+  if (!found.length) return null;
+  /** @param {[label: string, load: Load]} found */
+  const one = ([label, load]) => [said(load, lists), ` (${label})`];
+  const [first, next] = found;
+  return make('p', '', 'To start, by body weight: ', ...one(first),
+    ...(next && next[1].grams !== first[1].grams ? [' to ', ...one(next)] : []),
+    '. Careful on purpose; the effort limit comes first.');
+}
 
-  /** Words about plates, which ears hear in other words. */
-  const plates = (text, units, more = '') => text &&
-    make('span', { role: 'img', ariaLabel: words.heard(text + more, units) }, text);
+/** The load that a recipe comes to today, once the top set is known: this one and no other.
+    @param {Recipe} recipe
+    @param {Me} me
+    @param {Lists} lists
+    @param {number} [top] */
+const ofToday = (recipe, me, lists, top) =>
+  (top ? loads.backOff(recipe, top, me, lists) : own(recipe, me, lists));
 
-  /** Steps below each other: the bar as it then stands, and what changed on each side. */
-  const steps = (list, scale, units, between) => make('ol', 'sh-steps', ...list.map((step, place) => {
-    const { grams, reps, parts, on, off, hold, says } = step;
-    const change = words.moves(step, units);
-    return make('li', '',
-      on ? picture(scale, parts, units, parts.length - on.length, 'is-on')
-        : picture(scale, [...parts, ...off.slice().reverse()], units, parts.length, 'is-off'),
-      make('span', '', says || words.mass(grams, units), reps && ' × ' + reps, !says && change && ' ',
-        !says && change && plates(`(${change})`, units, ' a side'), hold && make('b', '', ', somebody holds the bar'),
-        list[place + 1] && between));
-  }));
+/** The loads that today's recipe comes to, as the parts of a panel.
+    @param {Recipe} recipe
+    @param {Me} me
+    @param {Lists} lists
+    @param {HTMLElement} block
+    @param {number} [lifted] */
+function shown(recipe, me, lists, block, lifted) {
+  const alone = ofToday(recipe, me, lists, lifted);
+  const load = later.tools.sharedLoad ? later.tools.sharedLoad(block, alone, lists) : alone;
+  const first = load && !load.need ? null : begin(recipe, me, lists);
+  if (!load) return { parts: [first].filter(Boolean) };
+  if (load.need !== undefined) return { parts: [first, missing(load.need, lists)].filter(Boolean) };
+  // Body weight and nothing else is what the dose itself says.
+  if (recipe.f === 0) return { load, parts: [] };
+  const range = !lifted && loads.range(recipe, me, lists);
+  const top = onTopOf(recipe, load, me, lists);
+  const about = !lifted && (range || recipe.x || recipe.t) ? 'about ' : '';
+  const notes = [
+    words.apart(load, lists),
+    range && 'People judge effort about one off: ' + words.span(range, lists.units) + '.',
+    top && words.onTop(top, lists.units),
+  ];
+  return {
+    load,
+    parts: [
+      make('p', '', 'Mine: ' + about, said(load, lists)),
+      lifted && make('p', 'sh-note', `After a top of ${words.mass(lifted, lists.units)}.`),
+      load.parts.length && picture(load.scale, load.parts, lists.units),
+      ...notes.filter(Boolean).map(text => make('p', 'sh-note', text)),
+    ],
+  };
+}
 
-  const own = (recipe, me, lists) => loads.settle(loads.make(recipe, me, lists), recipe, me, lists);
+/** What was typed as a load in grams; undefined where it is none that anybody lifts.
+    @param {string} text
+    @param {Units} units */
+function lifted(text, units) {
+  const grams = toGrams(text, units);
+  return grams !== null && grams > 0 && grams <= MOST_LOAD ? grams : undefined;
+}
 
-  /** A missing number, and where to enter it. */
-  function missing(need, lists) {
-    const name = need === 'body' ? 'Your body weight' : lists.bases[need][0];
-    return make('p', '', name + ' is not in ', site.dom.link(root + 'my-numbers/', 'my numbers'), ' yet.');
-  }
+/** A field for today's top set, kept under a name if it has one; `changed` gets it in grams.
+    @param {Recipe} recipe
+    @param {Me} me
+    @param {Lists} lists
+    @param {string} name
+    @param {(grams?: number) => void} changed */
+function topField(recipe, me, lists, name, changed) {
+  const { units } = lists;
+  const field = make('input', { inputMode: 'decimal', autocomplete: 'off', value: name && running.typed(name) });
+  const wrong = make('output', 'sh-error');
+  const expected = loads.expectedTop(recipe, me, lists);
+  const check = () => {
+    const top = lifted(field.value, units);
+    const bad = field.value.trim() && !top;
+    field.setAttribute('aria-invalid', !!bad);
+    wrong.textContent = bad ? 'Write a number, such as 62.5.' : words.understood(field.value, units);
+    changed(top);
+  };
+  on(field, 'input', () => {
+    if (name) running.type(name, field.value);
+    check();
+  });
+  check();
+  const hint = expected === null ? '' : ' (expect about ' + words.mass(expected, units) + ')';
+  return make('p', 'sh-top', make('label', '', `My top today, ${units}${hint} `, field), ' ', wrong);
+}
 
-  /** A load in one line. */
-  const said = (load, { units }) =>
-    make('span', '', make('b', '', words.amount(load, units)), ' ', plates(words.made(load, units), units));
+/** @param {Recipe} recipe
+    @param {Load | null | undefined} load
+    @param {Me} me
+    @param {Lists} lists */
+function stepsDrawer(recipe, load, me, lists) {
+  const lines = following(recipe, load ?? null, me, lists);
+  return lines.length &&
+    make('details', 'sh-heavy', make('summary', '', 'My steps'), make('ul', '', ...lines));
+}
 
-  /** The loads that today's recipe comes to, as the parts of a panel. */
-  function shown(recipe, me, lists) {
-    const load = own(recipe, me, lists);
-    if (!load) return { parts: recipe.t ? [byTop(recipe, me, lists)] : [] };
-    if (load.need) return { parts: [missing(load.need, lists)] };
-    // Body weight and nothing else is what the dose itself says.
-    if (recipe.f === 0) return { load, parts: [] };
-    const range = loads.range(recipe, me, lists);
-    const top = loads.onTop(recipe, load, me, lists);
-    const about = range || recipe.x || recipe.t ? 'about ' : '';
-    const notes = [
-      words.apart(load, lists),
-      range && 'People judge effort about one off: ' + words.span(range, lists.units) + '.',
-      top && words.onTop(top, lists.units),
-      words.helping(recipe, load, lists),
-    ];
-    return {
-      load,
-      parts: [
-        make('p', '', 'Mine: ' + about, said(load, lists)),
-        load.parts.length && picture(load.scale, load.parts, lists.units),
-        ...notes.filter(Boolean).map(text => make('p', 'sh-note', text)),
-        recipe.t && byTop(recipe, me, lists),
-      ],
-    };
-  }
-
-  /** A field for today's top set, and what follows from it. */
-  function byTop(recipe, me, lists) {
-    const { units } = lists;
-    const field = make('input', { inputMode: 'decimal', autocomplete: 'off' });
-    const result = make('output');
-    const expected = loads.expectedTop(recipe, me, lists);
-    const show = () => {
-      const top = loads.toGrams(field.value, units);
-      result.replaceChildren();
-      if (!field.value.trim()) return;
-      const ok = top !== null && top > 0 && top <= MOST;
-      const load = ok && loads.settle(loads.backOff(recipe, top, me, lists), recipe, me, lists);
-      result.append(...!ok ? ['Write a number, such as 62.5.'] : load.need ? [missing(load.need, lists)]
-        : [words.understood(field.value, units), 'Then ', said(load, lists), picture(load.scale, load.parts, units) || '']);
-    };
-    on(field, 'input', show);
-    const hint = expected === null ? '' : ' (expect about ' + words.bare(expected, units) + ')';
-    return make('p', '', make('label', '', `My top today, ${units}${hint} `, field), ' ', result);
-  }
-
-  /** Everything else that follows from the load, a line each. */
-  function more(recipe, load, me, lists) {
-    const { units } = lists;
-    const lines = [];
-    const add = (name, ...text) => lines.push(make('li', '', name + ': ', ...text));
-    const ramp = recipe.r ? loads.ramp(recipe, me, lists) : [];
-    if (ramp.length) {
-      const [before, last] = [{ parts: [] }, ...ramp].slice(-2);
-      // Strips have a stack of their own.
-      if (load && last.grams === load.grams) Object.assign(last, { parts: load.parts }, loads.change(before.parts, load.parts));
-      add('Warm-up', steps(ramp, lists.scales[recipe.s], units, ', '));
-      const less = load ? (last.grams - load.grams) / 2 : 0;
-      if (less) add('After a top of ' + words.bare(last.grams, units), words.mass(less, units), ' less on each side');
-    }
-    const ladder = loads.ladder(recipe, me, lists);
-    if (ladder) {
-      const up = ladder.steps.map(step =>
-        `${words.amount(step.load, units)} for ${step.reps.join(' to ')}`);
-      add('Way up', [...up, 'first attempt '].join(', '), said(ladder.first, lists));
-      if (ladder.up) add('Good attempt', words.span(ladder.up, units));
-      if (ladder.down) add('Missed attempt', words.span(ladder.down, units));
-    }
-    if (load && recipe.c !== undefined) {
-      const strips = loads.strips(recipe, load, lists);
-      add('Strips', strips === null
-        ? 'what is here allows no such strips; take the next lighter load each time.'
-        : steps(strips, load.scale, units, ' → '));
-    }
-    for (const [place, door] of recipe.d || []) {
-      // Without a load of today's, only what my numbers decide is news.
-      const found = load || (door.z === undefined && door.f === undefined)
-        ? loads.door(door, load, me, lists) : null;
-      if (found && !found.need) add(lists.doors[place], said(found, lists));
-    }
-    for (const [when, move] of (load && recipe.n) || []) {
-      const found = loads.next(move, load, me, lists);
-      if (found) add('Next time. ' + when, make('b', '', words.amount(found, units)));
-    }
-    return lines;
-  }
-
-  function panel(recipe, me, lists) {
-    const { load, parts } = shown(recipe, me, lists);
-    const lines = more(recipe, load, me, lists);
-    if (lines.length) {
-      parts.push(make('details', 'sh-heavy', make('summary', '', 'My steps'), make('ul', '', ...lines)));
-    }
+/** A panel and today's load. Where a top set decides, the load follows what is typed.
+    @param {Recipe} recipe
+    @param {Me} me
+    @param {Lists} lists
+    @param {HTMLElement} block */
+function panel(recipe, me, lists, block) {
+  if (!recipe.t) {
+    const { load, parts } = shown(recipe, me, lists, block);
+    parts.push(stepsDrawer(recipe, load, me, lists));
     return [parts.some(Boolean) && make('div', 'sh-mine', ...parts), load];
   }
+  const [first, last] = [make('div', 'sh-mine-load'), make('div')];
+  let today;
+  const field = topField(recipe, me, lists, topName(block), top => {
+    const { load, parts } = shown(recipe, me, lists, block, top);
+    today = load;
+    first.replaceChildren(...parts.filter(Boolean));
+    last.replaceChildren(...[stepsDrawer(recipe, load, me, lists)].filter(Boolean));
+  });
+  return [make('div', 'sh-mine', first, field, last), today];
+}
 
-  /** Loads the file of lists once; `again` asks for a fresh copy where the kept one does not fit. */
-  function withLists(then, again) {
-    if (site.lists && !again) return then(site.lists);
-    return document.head.append(make('script', {
-      src: root + 'data/scales.js' + (again ? '?' + again : ''),
-      onload: () => then(site.lists),
-      onerror: () => say('The list of loads did not come: use the tables, or load this page again.'),
-    }));
+/** Where today's top of a block is kept: on a session's page only.
+    @param {HTMLElement} block */
+function topName(block) {
+  /** @type {HTMLElement | null} */
+  const slot = block.closest('article[data-order]');
+  return slot ? 'top.' + slot.dataset.order : '';
+}
+
+/** Loads the file of lists once; `again` asks for a fresh copy where the kept one does not fit.
+    @param {(lists: Lists) => void} then
+    @param {string} [again] */
+function withLists(then, again) {
+  if (kept() && !again) {
+    then(kept());
+    return;
   }
+  document.head.append(make('script', {
+    src: root + 'data/scales.js' + (again ? '?' + again : ''),
+    onload: () => then(kept()),
+    onerror: () => say('The list of loads did not come: use the tables, or load this page again.'),
+  }));
+}
 
-  /** A line under the page's title. */
-  function say(text) {
-    const line = make('p', 'sh-mine', text);
-    line.setAttribute('role', 'status');
-    find('h1').after(line);
-  }
+/** A line under the page's title.
+    @param {string} text */
+function say(text) {
+  const line = make('p', 'sh-mine', text);
+  line.setAttribute('role', 'status');
+  find('h1').after(line);
+}
 
-  /** Every panel of the page, again from the start: the numbers may have changed in another tab. */
-  function fill(again) {
-    all('.sh-mine').forEach(old => old.remove());
-    const blocks = all('script.sh-dose-data');
-    if (!blocks.length) return;
-    const numbers = me();
-    if (site.store.trouble()) say(site.store.trouble());
-    if (!numbers) return;
-    const recipes = blocks.map(json);
-    const now = ++turn;
-    withLists(lists => {
-      if (now !== turn) return;
-      let panels;
-      try {
-        panels = recipes.map(recipe => panel(recipe, numbers, lists));
-      } catch (error) {
-        // A list with this page's name is not in the file: page and file are of two publications.
-        if (!(error instanceof RangeError)) throw error;
-        if (again) say('This page and the list of loads do not fit together: use the tables.');
-        else fill(recipes[0].s || 'fresh');
-        return;
+/** Where a bar is shared, plates follow the common plan, which comes with the tools. */
+function waitForOthers() {
+  if (later.here() || !find('[data-sh-together]') || !others().people.length) return;
+  later.need(() => {}).then(came => (came ? fill()
+    : say('The plan for your shared bar did not come: the plates below are your own.')));
+}
+
+/** Every panel of the page, again from the start: the numbers may have changed in another tab.
+    @param {string} [again] */
+function fill(again) {
+  all('.sh-mine').forEach(old => old.remove());
+  known = new Map();
+  const blocks = all('script.sh-dose-data');
+  if (!blocks.length) return;
+  waitForOthers(); // who has no numbers sees the others' all the same
+  const numbers = me();
+  if (store.trouble()) say(store.trouble());
+  if (!numbers) return;
+  const recipes = blocks.map(json);
+  const now = ++turn;
+  withLists(lists => {
+    if (now !== turn) return;
+    let panels;
+    try {
+      panels = recipes.map((recipe, place) => panel(recipe, numbers, lists, blocks[place]));
+    } catch (error) {
+      // A list with this page's name is not in the file: page and file are of two publications.
+      if (!(error instanceof RangeError)) throw error;
+      if (again) say('This page and the list of loads do not fit together: use the tables.');
+      else fill(recipes[0].s || 'fresh');
+      return;
+    }
+    blocks.forEach((block, place) => {
+      const [made, load] = panels[place];
+      known.set(block, { recipe: recipes[place], me: numbers, lists, load });
+      const week = block.closest('.sh-week');
+      if (made) block.after(made);
+      if (week && load) {
+        find('summary', week).append(make('span', 'sh-mine', 'Mine: ', said(load, lists)));
       }
-      blocks.forEach((block, place) => {
-        const [made, load] = panels[place];
-        const week = block.closest('.sh-week');
-        if (made) block.after(made);
-        if (week && load) {
-          find('summary', week).append(make('span', 'sh-mine', 'Mine: ', said(load, lists)));
-        }
-      });
-    }, again);
-  }
+    });
+  }, again);
+}
 
-  site.mine = { isMine, me, withLists, own, said, plates, steps, root };
-  on(document, 'DOMContentLoaded', () => fill());
-  on(globalThis, 'pageshow', event => event.persisted && fill());
-  on(globalThis, 'storage', event => (event.key || ' mine').endsWith(' mine') && fill());
-})(globalThis.strengthHandbook);
+/** What is known of a block's load, for other scripts: {recipe, me, lists, load}, all as data.
+    @param {HTMLElement} block */
+const of = block => known.get(block);
+
+const refill = () => fill();
+
+on(document, 'DOMContentLoaded', refill);
+on(globalThis, 'pageshow', event => event.persisted && fill());
+on(globalThis, 'storage', event => (event.key || ' mine').endsWith(' mine') && fill());
+
+export { withLists, own, ofToday, lifted, said, figure, picture, plates, steps, of, refill };

@@ -1,33 +1,41 @@
 /* The page "My numbers": enter, show, save as a file, delete. */
-(function (site) {
-  'use strict';
+import { borrowed } from '../borrowed.js';
+import { find, all, on, button, link, some, tell } from '../dom.js';
+import * as words from '../load-words.js';
+import * as people from '../people.js';
+import * as store from '../store.js';
+import { toGrams } from '../whole-numbers.js';
+import { everything } from './everything.js';
 
-  const { find, all, on, link, some } = site.dom;
-  const at = name => find(`[data-sh-${name}]`);
-  const form = at('numbers');
-  if (!form) return;
-  const { store, loads, words, mine } = site;
-  const units = find('label', form).textContent.endsWith('lb') ? 'lb' : 'kg';
+const at = name => find(`[data-sh-${name}]`);
+const form = at('numbers');
+function start() {
+  const { units } = form.dataset;
   const fields = all('input', form);
-  const borrowed = find('#sh-borrowed');
+  const tick = find('#sh-borrowed');
   const errorOf = field => find(`#${field.id}-error`);
 
-  /** Trouble is always said, before other news. */
-  function say(text) {
-    at('says').textContent = some(' ', store.trouble(), text);
-  }
+  /** Trouble is always said, before other news, behind what was used. */
+  const say = (text, near) => tell(at('says'), some(' ', store.trouble(), text), near);
 
   const onClick = (name, run) => on(at(name), 'click', run);
+  const row = name => at(name).closest('p');
 
   function show() {
-    const me = mine.me() || { bases: {} };
+    const me = people.me() || { bases: {} };
     for (const field of fields) {
       const grams = field.name === 'body' ? me.body : me.bases[field.name.slice(5)];
       field.value = grams === undefined ? '' : words.bare(grams, units);
       mark(field, '');
     }
-    borrowed.checked = store.borrowed();
-    at('everything').textContent = store.exportText();
+    tick.checked = store.borrowed();
+    at('everything').replaceChildren(...everything(units));
+    const aside = Object.keys(store.aside()).length;
+    at('everything').append(aside ? button('Forget what could not be read', () => {
+      store.forgetAside();
+      show();
+      say('Forgotten.', row('export'));
+    }, 'sh-danger') : '');
     at('sure').hidden = true;
   }
 
@@ -39,17 +47,17 @@
   /** What a field says in grams; undefined where it is empty or wrong. */
   function read(field) {
     const text = field.value.trim();
-    const grams = loads.toGrams(text, units);
+    const grams = toGrams(text, units);
     const { low, high, says } = field.dataset;
     let wrong = '';
     if (text && grams === null) wrong = 'Write a number, such as 72.5.';
-    else if (text && (grams < low || grams > high)) wrong = `Write a number ${says}.`;
+    else if (text && (Number(grams) < low || Number(grams) > high)) wrong = `Write a number ${says}.`;
     mark(field, wrong);
     return text && !wrong ? grams : undefined;
   }
 
   const beyondTables = field => {
-    const grams = loads.toGrams(field.value, units);
+    const grams = toGrams(field.value, units);
     const { from, to } = field.dataset;
     return grams !== null && from && (grams < from || grams > to);
   };
@@ -67,34 +75,35 @@
     const wrong = fields.find(field => errorOf(field).textContent);
     if (wrong) {
       wrong.focus();
-      say('Not kept yet: see the field that is marked.');
+      say('Not kept yet: see the field that is marked.', form);
     } else if (me.body === undefined && !Object.keys(me.bases).length) {
       store.remove('mine');
       show();
-      say('Nothing is entered, and nothing is kept.');
+      say('Nothing is entered, and nothing is kept.', form);
     } else if (store.set('mine', me)) {
       const beyond = fields.filter(beyondTables).map(field => field.dataset.name);
       show();
-      say(heard + (store.borrowed() ? 'Kept in this tab only.' : 'Kept on this phone.') +
-        (beyond.length ? ` Is this right? ${beyond.join('; ')}: beyond the tables.` : ''));
-    } else say('');
+      say(heard + `Kept ${store.where()}.` +
+        (beyond.length ? ` Is this right? ${beyond.join('; ')}: beyond the tables.` : ''), form);
+    } else say('', form);
   });
 
-  on(borrowed, 'change', () => {
-    const now = store.borrowed(borrowed.checked);
+  on(tick, 'change', () => {
+    const now = store.borrowed(tick.checked);
     show();
+    borrowed();
     say(now ? 'Borrowed: stay in this tab, and untick when you are done.'
-      : borrowed.checked ? 'This browser can forget nothing by itself: delete your numbers when ' +
-        'you are done.' : 'What was entered on the borrowed phone is forgotten.');
-    borrowed.checked = now;
+      : tick.checked ? 'This browser can forget nothing by itself: delete your numbers when ' +
+        'you are done.' : 'What was entered on the borrowed phone is forgotten.', tick.parentNode);
+    tick.checked = now;
   });
 
   onClick('export', () => {
-    const file = link(URL.createObjectURL(new Blob([store.exportText()], { type: 'application/json' })));
+    const file = link(URL.createObjectURL(new Blob([store.exportText()], { type: 'application/json' })), '');
     file.download = 'my-numbers.json';
     file.click();
     URL.revokeObjectURL(file.href);
-    say('Saved as my-numbers.json.');
+    say('Saved as my-numbers.json.', row('export'));
   });
 
   on(at('import'), 'change', async event => {
@@ -103,7 +112,7 @@
     const wrong = store.importText(await file.text());
     event.target.value = '';
     show();
-    say(wrong || 'The saved copy is back.');
+    say(wrong || 'The saved copy is back.', row('export'));
   });
 
   const ask = (yes, next) => {
@@ -115,12 +124,15 @@
   onClick('yes', () => {
     store.clear();
     show();
-    say('Everything is deleted.');
+    say('Everything is deleted.', row('delete'));
     at('delete').focus();
   });
 
   at('without').hidden = true;
-  form.hidden = at('kept').hidden = false;
+  form.hidden = at('kept').hidden = at('tested').hidden = false;
+  on(document, 'sh-new-best', show);
   show();
   say('');
-})(globalThis.strengthHandbook);
+}
+
+if (form) start();

@@ -1,50 +1,66 @@
-/* Seconds in figures and by signals, and the tempo of a repetition. */
-(function (train) {
-  'use strict';
+/* Seconds in figures and by signals, and the tempo of repetitions. */
 
-  const face = seconds => `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, '0')}`;
+/** @param {number} seconds */
+const face = seconds => `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, '0')}`;
 
-  /** The number of seconds to go at which somebody who can't see the clock is told: passed now? */
-  const passed = (before, now) => [0, 10, 30].find(call => before > call && now <= call);
+/** The number of seconds to go at which somebody who can't see the clock is told: passed now?
+    @param {number} before
+    @param {number} now */
+const passed = (before, now) => [0, 10, 30].find(call => before > call && now <= call);
 
-  /** What a tempo asks for so many seconds after its beginning: {word, left: whole seconds, rep,
-      from and to: height, where 1 is up}. */
-  function tempo(text, fromBottom, seconds) {
-    const [down, low, up, high] = text.split('-').map(part => Number(part) || (part === 'X' ? 1 : 0));
-    const phases = [['Down', down, 1, 0], ['Still', low, 0, 0],
-      ['Up' + (text.includes('X') ? ', fast' : ''), up, 0, 1], ['Still', high, 1, 1]];
-    if (fromBottom) phases.push(...phases.splice(0, 2));
-    const whole = down + low + up + high;
-    let gone = seconds % whole;
-    for (const [word, length, from, to] of phases) {
-      if (gone < length) {
-        return { word, left: Math.ceil(length - gone), rep: Math.floor(seconds / whole) + 1, from, to };
-      }
-      gone -= length;
-    }
-    return null;
+/** @type {Record<string, string>} */
+const WORDS = { down: 'Down', still: 'Still', hold: 'Hold', up: 'Up', fast: 'Up, fast' };
+
+/** Heights at the beginning and at the end of a part, where 1 is up; a hold is at the bottom.
+    @type {Record<string, [number, number]>} */
+const HEIGHTS = { down: [1, 0], hold: [0, 0], up: [0, 1], fast: [0, 1] };
+
+/** What a tempo asks for so many seconds after its beginning: {word, left: whole seconds, rep,
+    from and to}; 'over' after the last of so many repetitions, null where nothing takes time.
+    Parts are [kind, seconds], as phone/train.py has them.
+    @param {[kind: string, seconds: number][]} parts
+    @param {number} reps
+    @param {number} seconds */
+function tempo(parts, reps, seconds) {
+  const whole = parts.reduce((sum, [, length]) => sum + length, 0);
+  if (!whole) return null;
+  const rep = Math.floor(seconds / whole) + 1;
+  if (reps && rep > reps) return 'over';
+  let gone = seconds % whole;
+  let height = parts[0][0] === 'down' ? 1 : 0;
+  for (const [kind, length] of parts) {
+    const [from, to] = HEIGHTS[kind] || [height, height];
+    if (gone < length) return { word: WORDS[kind], left: Math.ceil(length - gone), rep, from, to };
+    gone -= length;
+    height = to;
   }
+  return null;
+}
 
-  let sound;
-  const can = { sound: () => globalThis.AudioContext, buzz: () => navigator.vibrate };
+/** @type {AudioContext | undefined} */
+let sound;
+/** @typedef {{sound?: boolean, buzz?: boolean}} On  which signals are switched on */
+const can = { sound: () => globalThis.AudioContext, buzz: () => navigator.vibrate };
 
-  /** Browsers let a page sound only after a tap: called from each. */
-  function wake(on) {
-    if (!on.sound || !can.sound()) return;
-    sound = sound || new AudioContext();
-    sound.resume();
-  }
+/** Browsers let a page sound only after a tap: called from each.
+    @param {On} on */
+function wake(on) {
+  if (!on.sound || !can.sound()) return;
+  sound = sound || new AudioContext();
+  sound.resume();
+}
 
-  /** A signal in the ways that are switched on. */
-  function signal(on, long) {
-    if (on.buzz && can.buzz()) navigator.vibrate(long ? 400 : 80);
-    if (!on.sound || !sound) return;
-    const tone = sound.createOscillator();
-    tone.frequency.value = long ? 880 : 520;
-    tone.connect(sound.destination);
-    tone.start();
-    tone.stop(sound.currentTime + (long ? 0.4 : 0.08));
-  }
+/** A signal in the ways that are switched on.
+    @param {On} on
+    @param {boolean} [long] */
+function signal(on, long) {
+  if (on.buzz && can.buzz()) navigator.vibrate(long ? 400 : 80);
+  if (!on.sound || !sound) return;
+  const tone = sound.createOscillator();
+  tone.frequency.value = long ? 880 : 520;
+  tone.connect(sound.destination);
+  tone.start();
+  tone.stop(sound.currentTime + (long ? 0.4 : 0.08));
+}
 
-  train.clock = { face, passed, tempo, can, wake, signal };
-})(strengthHandbook.train);
+export { face, passed, tempo, can, wake, signal };

@@ -1,0 +1,4 @@
+/** What stands in the page beside the modules: their exports, and the lists of data/scales.js. */
+declare var strengthHandbook: {
+  lists: import('../../plugins/strength_handbook/theme/assets/strength-handbook/types.js').Lists;
+};

@@ -1,0 +1,150 @@
+"""How heavy: in a line, on a board, and in plain words that end a sentence."""
+
+from typing import Any
+
+from strength_handbook.dose.clause import reads, take
+from strength_handbook.dose.key import (
+    IN_RECIPE,
+    NO_LESSON,
+    NO_SHARE,
+    STAYS,
+    Amount,
+    Because,
+    Board,
+    Datum,
+    InLine,
+    Key,
+    KeyUse,
+    OnBoard,
+    Said,
+)
+from strength_handbook.dose.line_words import LOAD, PERCENT
+from strength_handbook.dose.texts import line_mass, line_number
+from strength_handbook.model.exercise import Exercise
+from strength_handbook.model.load import (
+    BodyWeight,
+    FixedLoad,
+    Load,
+    PercentOfBase,
+    PercentOfBodyMass,
+    PercentOfEffort,
+    PercentOfSystem,
+    PercentOfTop,
+    PercentOfTrainingMax,
+    RepMax,
+    Setting,
+)
+from strength_handbook.model.loading import InHands, OnBar
+from strength_handbook.model.printed import NBSP, count_word
+from strength_handbook.model.quantities import Mass
+
+
+def load_in_words(load: Load | None, exercise: Exercise) -> str:
+    """The load as the end of a sentence, or nothing where effort alone decides."""
+    match load:
+        case None:
+            return ""
+        case PercentOfBase(percent):
+            return f"at {percent:g} % of your best single"
+        case PercentOfSystem(percent):
+            return f"at {percent:g} % of your best total, body included"
+        case PercentOfBodyMass(percent):
+            return f"with {percent:g} % of your body weight{_where(exercise)}"
+        case FixedLoad(mass):
+            return f"with {mass.label}{_where(exercise)}"
+        case BodyWeight(change, sign):
+            if not change.grams:
+                return "with body weight only"
+            return f"with {change.label} {'added' if sign > 0 else 'taken off'}"
+        case RepMax(reps, percent):
+            share = "" if percent == 100 else f"{percent:g} % of "
+            return f"with {share}a load you could lift {count_word(reps)} times"
+        case PercentOfEffort(percent, reserve):
+            good = f"{count_word(reserve)} good {'one' if reserve == 1 else 'ones'}"
+            return f"with {percent:g} % of a load that would leave {good}"
+        case PercentOfTop(percent):
+            return f"at {percent:g} % of it"
+        case PercentOfTrainingMax(percent):
+            return f"at {percent:g} % of your training max"
+        case Setting(value):
+            return f"at {value:g} on the machine"
+
+
+_AT = "a load belongs after '@', such as '@ 74 %', '@ 60 kg', '@ 25 % BM' or '@ BW+10 kg'"
+_HELD = {"one-hand": " in one hand", "both-hands": " in both hands", "both-arms": " in both arms"}
+
+
+def _held(exercise: Exercise) -> str:
+    """How one weight is held: as its file says, else by whether the sides are done in turn."""
+    own = getattr(exercise.load, "held", None)
+    handle = isinstance(exercise.load, OnBar)
+    return own or ("one-hand" if handle or exercise.sides == "each" else "both-hands")
+
+
+def _where(exercise: Exercise) -> str:
+    if isinstance(exercise.load, InHands | OnBar):
+        if exercise.load.hands == 2:
+            return " in each hand"
+        if exercise.load.hands == 1:
+            return _HELD[_held(exercise)]
+    return " on your back" if getattr(exercise.load, "carrier", None) == "pack" else ""
+
+
+def _line(load: Load) -> str:
+    """With all digits, so that it comes back the same."""
+    match load:
+        case FixedLoad(mass):
+            return line_mass(mass)
+        case BodyWeight(change, sign):
+            plain = load == BodyWeight(Mass(0))
+            return "BW" if plain else f"BW{'+' if sign > 0 else '-'}{line_mass(change)}"
+        case Setting(value):
+            return f"{line_number(value)} units"
+    percent: float | None = getattr(load, "percent", None)
+    if percent is None:
+        return load.text
+    return load.text.replace(f"{percent:g} %", f"{line_number(percent)} %")
+
+
+def _board(load: Load, board: Board) -> str:
+    # Only this one is long enough to need a second line.
+    text = load.text.replace(" %", f"{board.gap}%")
+    long = board.dose is not None and isinstance(load, PercentOfEffort)
+    return f"{board.at}{text if long else text.replace(' ', NBSP)}"
+
+
+LOAD_KEY = Key[Load](
+    field="load",
+    read=reads(
+        (rf"@\s*({LOAD})", take("load")),
+        advice={"load": "write '@' for 'load', such as '@ 74 %' or '@ 60 kg'"},
+        also={"@": _AT},
+    ),
+    line=(InLine.SET, lambda load, _: f"@ {_line(load)}"),
+    board=((OnBoard.BESIDE, _board),),
+    words=Because("it ends the sentence about the sets"),
+    step=Because("heavier or lighter follows from what the room can make"),
+    data=(Datum("load", lambda dose: dose.load and dose.load.text, Amount("load", kind="text")),),
+    door=STAYS,
+    use=KeyUse(NO_LESSON, IN_RECIPE, NO_SHARE),
+)
+
+
+TRAINING_MAX = Key[float](
+    field="training_max",
+    read=reads(
+        (rf"TM\s+({PERCENT})", take("training-max")),
+        advice={"TM": "a percentage belongs after 'TM', such as 'TM 95 %'"},
+    ),
+    line=(InLine.WITH, lambda share, _: f"TM {line_number(share)} %"),
+    board=((OnBoard.WITH, lambda share, board: f"TM{NBSP}={NBSP}{share:g}{board.gap}%"),),
+    words=(
+        (Said.SET_UP, lambda share, _: f"Your training max is {share:g} % of your best single"),
+    ),
+    step=Because("the notation tells it where nothing else is different"),
+    door=STAYS,
+    use=KeyUse(NO_LESSON, IN_RECIPE, NO_SHARE),
+)
+
+
+KEYS: tuple[Key[Any], ...] = (LOAD_KEY, TRAINING_MAX)

@@ -1,0 +1,93 @@
+"""What one key adds to a set: its seconds and repetitions, with the terms they are made of.
+
+A number and its working come from here together: who needs the seconds adds them up, who shows how
+they came about prints the terms.
+"""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import TypeAlias
+
+from strength_handbook.model.dose import Dose
+
+STRIP_REPS = 8
+"""Repetitions reckoned for each load of a strip set that says no number."""
+
+
+@dataclass(frozen=True, slots=True)
+class Times:
+    """So many of something that takes so long: repetitions, pauses."""
+
+    count: float
+    each_s: float
+
+
+@dataclass(frozen=True, slots=True)
+class Lasting:
+    """Seconds as they are written.
+
+    Attributes:
+        seconds: how many.
+        how: what is done in them, or empty.
+    """
+
+    seconds: float
+    how: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Walk:
+    """A way at a speed."""
+
+    metres: float
+    speed_m_s: float
+
+
+Term: TypeAlias = Times | Lasting | Walk
+
+
+@dataclass(frozen=True, slots=True)
+class Share:
+    """What a key adds to one set, on one side.
+
+    Attributes:
+        seconds: how long it takes.
+        terms: what those seconds are made of, in order.
+        reps: repetitions, for what they add up to.
+        held_s: seconds of holding, beside those inside a repetition.
+        formula: what the seconds were worked out by; empty where it only adds to others.
+        rules: house rules that were asked.
+    """
+
+    seconds: float = 0.0
+    terms: tuple[Term, ...] = ()
+    reps: float = 0.0
+    held_s: float = 0.0
+    formula: str = ""
+    rules: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Pace:
+    """What a share may depend on beside its value.
+
+    Attributes:
+        dose: the whole dose.
+        rep_s: seconds of one repetition.
+        rule: the house rules by their names.
+    """
+
+    dose: Dose
+    rep_s: float
+    rule: Callable[[str], float]
+
+    def repetitions(self, count: float, *, counted: bool = True) -> Share:
+        """So many repetitions, as part of a set."""
+        rules = ("seconds-per-rep",) if self.dose.tempo is None else ()
+        reps = count if counted else 0.0
+        return Share(count * self.rep_s, (Times(count, self.rep_s),), reps, 0.0, "", rules)
+
+
+def lasting(seconds: float, _: Pace) -> Share:
+    """A set that is as long as it is written."""
+    return Share(seconds, (Lasting(seconds),))

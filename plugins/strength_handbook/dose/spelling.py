@@ -1,0 +1,164 @@
+"""How another spelling of a dose is found in a line, and what it is in the house's notation."""
+
+import re
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from functools import cached_property
+from typing import TypeVar
+
+from strength_handbook.dose.line_words import END
+from strength_handbook.dose.spelling_values import VALUES, WORDS
+
+_PLACE = re.compile(r"\{(([a-z_]+)\d*)\}")
+
+
+@dataclass(frozen=True)
+class Piece:
+    """Part of what a spelling means in the house's notation.
+
+    Attributes:
+        text: the notation.
+        start: where in the line that stands from which it is made.
+        written: it stands there as it is.
+    """
+
+    text: str
+    start: int
+    written: bool
+
+
+@dataclass(frozen=True)
+class Writing:
+    """One way to write something: words, and values in braces, such as ``{sets} sets of {reps}``.
+
+    Several spaces or none may stand between any two of them.
+    """
+
+    text: str
+
+    @cached_property
+    def pattern(self) -> re.Pattern[str]:
+        """What is looked for in a line."""
+        spaced = re.sub(r"(?<=\})(?=\S)|(?<=\S)(?=\{)", " ", self.text)
+        return re.compile(r"\s*".join(map(self._word, spaced.split())) + END, re.IGNORECASE)
+
+    @property
+    def begins(self) -> frozenset[str]:
+        """The characters that it can begin with, in small letters."""
+        found = _PLACE.match(self.text)
+        if found is None:
+            return frozenset(self.text[0].lower())
+        if found[1] in WORDS:
+            return frozenset(word[0].lower() for word in WORDS[found[1]].words)
+        return frozenset("0123456789.,:")
+
+    @staticmethod
+    def _word(word: str) -> str:
+        found = _PLACE.fullmatch(word)
+        if found and found[1] in WORDS:
+            return WORDS[found[1]].pattern
+        return f"(?P<{found[1]}>{VALUES[found[2]].pattern})" if found else re.escape(word)
+
+    @property
+    def example(self) -> str:
+        """The way with a value in each place."""
+        return self.examples[0]
+
+    @property
+    def examples(self) -> tuple[str, ...]:
+        """The same; where the way is one of several words and nothing else, with each of them."""
+        if (whole := _PLACE.fullmatch(self.text)) and whole[1] in WORDS:
+            return WORDS[whole[1]].words
+        return (_PLACE.sub(_example, self.text),)
+
+
+def _example(found: re.Match[str]) -> str:
+    return (WORDS.get(found[1]) or VALUES[found[2]]).example
+
+
+def house_values(found: re.Match[str]) -> dict[str, str]:
+    """The values of a match in the house's notation, by the names of their places."""
+    return {
+        name: VALUES[name.rstrip("0123456789")].house(text)
+        for name, text in found.groupdict().items()
+    }
+
+
+def pieces(template: str, found: re.Match[str]) -> Iterable[Piece]:
+    """The house's notation of a match, part by part."""
+    values, end = house_values(found), 0
+    for place in _PLACE.finditer(template):
+        yield Piece(template[end : place.start()], found.start(), written=False)
+        name = place[1]
+        text = values[name]
+        yield Piece(text, found.start(name), written=text == found[name])
+        end = place.end()
+    yield Piece(template[end:], found.start(), written=False)
+
+
+@dataclass(frozen=True)
+class Spelling:
+    """What the trade writes in several ways, and how it is written here.
+
+    Attributes:
+        house: the house's notation, with the values of the ways.
+        ways: each of them.
+        behind_sets: it is meant only where the line has its sets already.
+    """
+
+    house: str
+    ways: tuple[Writing, ...]
+    behind_sets: bool = False
+
+    def meant(self, *, sets: bool, adds: bool) -> bool:  # noqa: ARG002  # as of what is unclear
+        """True where it can stand: there are `sets`, a mass `adds` to body weight."""
+        return sets or not self.behind_sets
+
+
+@dataclass(frozen=True)
+class Unclear:
+    """What can't be read, because it has two meanings or because a dose can't say it.
+
+    Attributes:
+        says: what to write instead; may name values of the ways, and the whole as ``{all}``.
+        ways: how it is written.
+        without_sets: only where no sets stand in the line.
+        on_bar: only where no mass can be put on top of body weight.
+    """
+
+    says: str
+    ways: tuple[Writing, ...]
+    without_sets: bool = False
+    on_bar: bool = False
+
+    def meant(self, *, sets: bool, adds: bool) -> bool:
+        """True where it can stand: there are `sets`, a mass `adds` to body weight."""
+        return not (self.without_sets and sets) and not (self.on_bar and adds)
+
+
+T = TypeVar("T", Spelling, Unclear, Spelling | Unclear)
+
+
+def spelled(house: str, *ways: str, behind_sets: bool = False) -> Spelling:
+    """A spelling."""
+    return Spelling(house, tuple(map(Writing, ways)), behind_sets)
+
+
+def unclear(says: str, *ways: str, without_sets: bool = False, on_bar: bool = False) -> Unclear:
+    """Something that can't be read."""
+    return Unclear(says, tuple(map(Writing, ways)), without_sets, on_bar)
+
+
+def house_example(one: Spelling) -> str:
+    """The house's notation of the examples of a spelling."""
+    return _PLACE.sub(lambda found: VALUES[found[2]].house(VALUES[found[2]].example), one.house)
+
+
+def by_first_sign(several: Iterable[T]) -> Mapping[str, Sequence[tuple[Writing, T]]]:
+    """All ways of several, in their order, by each character that they can begin with."""
+    found: dict[str, list[tuple[Writing, T]]] = {}
+    for one in several:
+        for way in one.ways:
+            for sign in way.begins:
+                found.setdefault(sign, []).append((way, one))
+    return found

@@ -1,0 +1,242 @@
+"""Numbers, times, masses and lengths as the trade writes them, and in the house's notation.
+
+All of it is common practice, no source.
+"""
+
+import re
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from decimal import Decimal
+
+from strength_handbook.dose.line_words import COUNT, NUMBER
+
+_MASSES = {
+    "kg": ("kilograms", "kilogram", "kilos", "kilo", "kgs", "kg"),
+    "lb": ("pounds", "pound", "lbs", "lb", "#"),
+}
+_TIMES = {
+    "s": ("seconds", "second", "secs", "sec", "s", '"', "″", "''"),
+    "min": ("minutes", "minute", "mins", "min", "'", "′"),
+}
+_LENGTHS = {
+    "m": ("metres", "metre", "meters", "meter", "m"),
+    "yd": ("yards", "yard", "yds", "yd"),
+    "ft": ("feet", "foot", "ft"),
+    "mi": ("miles", "mile", "mi"),
+    "km": ("kilometres", "kilometers", "km", "k"),
+}
+_HEIGHTS = {
+    "cm": ("centimetres", "centimeters", "cm"),
+    "in": ("inches", "inch", "in", '"', "″"),
+    "ft": _LENGTHS["ft"],
+}
+"""Each unit of the house with all its spellings, longest first."""
+
+
+UNITS: Mapping[str, tuple[str, ...]] = {**_MASSES, **_TIMES, **_LENGTHS, **_HEIGHTS}
+"""All of them."""
+
+
+@dataclass(frozen=True, slots=True)
+class Value:
+    """A value in a spelling.
+
+    Attributes:
+        pattern: how it looks; without groups.
+        house: from what is written to the house's notation.
+        example: one, for a page.
+    """
+
+    pattern: str
+    house: Callable[[str], str]
+    example: str
+
+
+@dataclass(frozen=True, slots=True)
+class Word:
+    """Words in a spelling, of which nothing is kept.
+
+    Attributes:
+        pattern: how they look; without groups.
+        words: each of them.
+    """
+
+    pattern: str
+    words: tuple[str, ...]
+
+    @property
+    def example(self) -> str:
+        """One, for a page."""
+        return self.words[0]
+
+
+def _any(*units: Mapping[str, tuple[str, ...]]) -> str:
+    """A pattern for one of several units; those of letters may end in a full stop."""
+    several = [one for unit in units for spelled in unit.values() for one in spelled]
+    dotted = (re.escape(one) + (r"\.?" if one.isalpha() else "") for one in several)
+    return f"(?:{'|'.join(dotted)})"
+
+
+def _unit(text: str, units: Mapping[str, tuple[str, ...]]) -> str:
+    """The house's word for a unit."""
+    plain = text.lower().rstrip(".")
+    return next(unit for unit, spelled in units.items() if plain in spelled)
+
+
+def _quantity(units: Mapping[str, tuple[str, ...]]) -> Callable[[str], str]:
+    """From a number with a unit to the same in the house's unit."""
+
+    def house(text: str) -> str:
+        number, unit = _split(text)
+        return f"{number} {_unit(unit, units)}"
+
+    return house
+
+
+def _split(text: str) -> tuple[str, str]:
+    """A number and what stands behind it."""
+    found = re.match(rf"({NUMBER})\s*(.*)", text, re.DOTALL)
+    if found is None:
+        raise AssertionError(text)
+    return found[1], found[2].strip()
+
+
+_MINUTES = _any({"min": _TIMES["min"]})
+_SECONDS = _any({"s": _TIMES["s"]})
+_SHORT = rf"{NUMBER}\s*{_any(_TIMES)}|\d{{1,2}}:\d{{2}}|:\d{{2}}"
+_BOTH = rf"\d{{1,2}}\s*(?:{_MINUTES}|m)\s*[0-5]?\d(?:\s*{_SECONDS})?"
+_TIME = rf"(?:{_BOTH}|{_SHORT})"
+
+
+def _time(text: str) -> str:
+    """Minutes and seconds as on a clock, all others with their unit.
+
+    >>> _time("1'30"), _time('90"'), _time("2 minutes"), _time("1m30s"), _time(":45"), _time("2m")
+    ('1:30', '90 s', '2 min', '1:30', '45 s', '2 min')
+    """
+    if both := re.fullmatch(rf"(\d+)\s*(?:{_MINUTES}|m)\s*(\d+)(?:\s*{_SECONDS})?", text, re.I):
+        return f"{both[1]}:{int(both[2]):02d}"
+    if ":" in text:
+        return text if text[0] != ":" else f"{int(text[1:])} s"
+    number, unit = _split(text)
+    return f"{number} min" if unit.lower() == "m" else f"{number} {_unit(unit, _TIMES)}"
+
+
+def _length(text: str) -> str:
+    """Metres for kilometres, all others in their unit."""
+    house = _quantity(_LENGTHS)(text)
+    number, unit = house.split()
+    return f"{Decimal(number.replace(',', '.')) * 1000:f} m" if unit == "km" else house
+
+
+def _percent(text: str) -> str:
+    return f"{_split(text)[0]} %"
+
+
+def _share(text: str) -> str:
+    """How many times body weight as a percentage.
+
+    >>> _share("1.5"), _share(".75"), _share("2")
+    ('150', '75', '200')
+    """
+    plain = text.replace(",", ".")
+    return f"{(Decimal(plain) * 100).normalize():f}"
+
+
+_MASS = rf"{NUMBER}\s*{_any(_MASSES)}"
+_PERCENT = rf"{NUMBER}\s*(?:%|pct\.?|percent|per\s+cent)"
+
+
+_KM = _any({"km": _LENGTHS["km"]})
+_FAR = (
+    rf"(?:(?:[2-9]|[1-9]\d+)(?:[.,]\d+)?|1[.,]\d*[1-9])\s*{_KM}"
+    rf"|[1-9]\d*(?:[.,]\d+)?\s*{_any({'mi': _LENGTHS['mi']})}"
+    rf"|(?:[2-9]\d{{3}}|[1-9]\d{{4,}}|1\d{{3}}(?<!1000))\s*{_any({'m': _LENGTHS['m']})}"
+)
+"""More than a kilometre."""
+
+
+_TEMPO = (
+    r"(?:\d[\s.:]?\d[\s.:]?[\dX][\s.:]?\d"
+    r"|\d{1,2}[-–/]\d{1,2}[-–/](?:\d{1,2}|X)[-–/]\d{1,2})"
+)
+
+
+def _tempo(text: str) -> str:
+    """Four fields with hyphens.
+
+    >>> _tempo("30X0"), _tempo("3 0 1 0"), _tempo("10/0/1/0")
+    ('3-0-X-0', '3-0-1-0', '10-0-1-0')
+    """
+    fields = re.split(r"[-–/]", text)
+    return "-".join(fields if len(fields) == 4 else re.sub(r"[\s.:]", "", text))
+
+
+def _same(text: str) -> str:
+    return text
+
+
+def _load(text: str) -> str:
+    return (_percent if re.fullmatch(_PERCENT, text, re.I) else _quantity(_MASSES))(text)
+
+
+def _word(*words: str) -> Word:
+    """One of several words, the longest first."""
+    several = "|".join(re.escape(one).replace(r"\ ", r"[\s-]*") for one in words)
+    return Word(f"(?:{several})", words)
+
+
+_LABEL = r"(?:repetitions|repetition|reps|rep|r)\b\.?"
+
+
+def _count(text: str) -> str:
+    return re.sub(rf"\s*{_LABEL}$", "", text, flags=re.I)
+
+
+SIDES = ("each side", "ea side", "ea. side", "each leg", "each arm", "ea leg", "ea arm", "ea. leg",
+         "ea. arm", "per side", "per leg", "per arm", "a side", "/ side", "/ leg", "/ arm",
+         "/ each", "/ ea", "e/s", "L/R", "L+R", "each", "ea.", "ea", "ES")  # fmt: skip
+"""Words for one side after the other, longer ones first."""
+
+VALUES: Mapping[str, Value] = {
+    "sets": Value(COUNT, _same, "3"),
+    "reps": Value(rf"{COUNT}(?:\s*{_LABEL})?", _count, "5"),
+    "labelled": Value(rf"{COUNT}\s*{_LABEL}", _count, "5 reps"),
+    "n": Value(r"\d+", _same, "2"),
+    "again": Value(rf"(?P=n)(?!\s*{_any(_MASSES)})", _same, "2"),
+    "other": Value(rf"(?!(?P=n)\b)\d+(?!\s*{_any(_MASSES)})", _same, "3"),
+    "big": Value(r"(?:[2-9]|\d\d)", _same, "10"),
+    "number": Value(NUMBER, _same, "8"),
+    "effort": Value(NUMBER, _same, "8"),
+    "small": Value(r"(?:10|[1-9])(?:[.,]\d)?", _same, "8"),
+    "time": Value(_TIME, _time, "90 s"),
+    "pause": Value(rf"(?:{_TIME}|{NUMBER}\s*m)", _time, "90 s"),
+    "seconds": Value(r"(?:[3-9]\d|\d{3})", _same, "90"),
+    "minutes": Value(rf"\d+\s*(?:{_MINUTES}|m)", lambda text: _split(text)[0], "10 min"),
+    "mass": Value(_MASS, _quantity(_MASSES), "10 kg"),
+    "percent": Value(_PERCENT, _percent, "75 %"),
+    "load": Value(rf"(?:{_MASS}|{_PERCENT})", _load, "60 kg"),
+    "times": Value(r"(?:\d+(?:[.,]\d+)?|[.,]\d+)", _share, "1.5"),
+    "length": Value(rf"{NUMBER}\s*{_any(_LENGTHS)}", _length, "40 yards"),
+    "height": Value(rf"{NUMBER}\s*{_any(_HEIGHTS)}", _quantity(_HEIGHTS), "24 inches"),
+    "far": Value(_FAR, _same, "2 km"),
+    "tempo": Value(_TEMPO, _tempo, "30X0"),
+    "digits": Value(r"\d{4}(?<!000)", "-".join, "3010"),
+    "no_reps": Value(r"\d\dX0", "-".join, "30X0"),
+    "fast": Value(r"(?-i:\d\dX\d)", "-".join, "31X1"),
+}  # fmt: skip
+"""By the name that stands in braces in a spelling, with or without a number behind it."""
+
+WORDS: Mapping[str, Word] = {
+    "set": _word("sets", "set"),
+    "rep": _word("reps", "rep", "repetitions", "repetition"),
+    "side": _word(*SIDES),
+    "body": _word("BW", "body weight"),
+    "tank": _word("left in the tank", "in the tank", "left", "reps left", "in reserve",
+                  "reps in reserve"),
+    "gear": _word("dumbbells", "dumbbell", "DBs", "DB", "kettlebells", "kettlebell", "KBs", "KB",
+                  "barbell", "BB", "plate", "vest", "belt"),
+    "hold": _word("hold", "holds", "ISO", "isometric"),
+    "x": Word(r"[x×*]", ("x", "×", "*")),
+}  # fmt: skip
+"""The same for words of which nothing is kept."""

@@ -1,0 +1,68 @@
+"""A body in a pose as SVG: far limbs first, then trunk and head, near leg and near arm."""
+
+from strength_handbook.figures.chain import Point, Points
+from strength_handbook.figures.outlines import (
+    FOREARM,
+    SHANK,
+    THIGH,
+    TRUNK,
+    UPPER_ARM,
+    foot,
+    head,
+    limb,
+    neck,
+    place,
+)
+
+SHIFT: Point = (0.012, 0.010)
+"""How far the far limbs are moved, so that they show behind the near ones; statures."""
+FIST = 10.5
+"""Radius of a closed hand, units."""
+
+
+def behind(points: Points) -> str:
+    """The far arm and leg."""
+    far = {
+        name.removeprefix("far "): (x + SHIFT[0], y + SHIFT[1])
+        for name, (x, y) in points.items()
+        if name.startswith("far ")
+    }
+    far["ankle"] = points["far ankle"][0] + SHIFT[0], points["far ankle"][1]
+    for name in ("heel", "ball", "toe"):
+        far[name] = points["far " + name][0] + SHIFT[0], points["far " + name][1]
+    far["hip"], far["shoulder"] = points["hip"], points["shoulder"]
+    return f'<g class="far">{_arm(far)}{_leg(far)}</g>'
+
+
+def front(points: Points, between: str = "") -> str:
+    """Trunk, head, near leg and near arm.
+
+    Args:
+        points: all joints.
+        between: what is held between trunk and near arm.
+    """
+    trunk = limb(points["hip"], points["shoulder"], TRUNK, side=-1)
+    return (
+        f'<path d="{neck(points["shoulder"], points["neck"])}"/>'
+        f'<path class="hd" d="{head(points["head"], points["neck"])}"/>'
+        f'<path class="top" d="{trunk}"/>{_leg(points)}{between}<g>{_arm(points)}</g>'
+    )
+
+
+def _leg(points: Points) -> str:
+    hip, knee, ankle = points["hip"], points["knee"], points["ankle"]
+    return (
+        f'<path d="{limb(knee, ankle, SHANK)}"/>'
+        f'<path class="shoe" d="{foot(points["heel"], points["ball"], points["toe"], ankle)}"/>'
+        f'<path class="legs" d="{limb(hip, knee, THIGH)}"/>'
+    )
+
+
+def _arm(points: Points) -> str:
+    shoulder, elbow, wrist = points["shoulder"], points["elbow"], points["wrist"]
+    x, y = place(points["hand"])
+    return (
+        f'<path d="{limb(elbow, wrist, FOREARM)}"/>'
+        f'<circle cx="{x:.0f}" cy="{y:.0f}" r="{FIST:g}"/>'
+        f'<path class="arm" d="{limb(shoulder, elbow, UPPER_ARM)}"/>'
+    )

@@ -1,0 +1,168 @@
+"""The look-up strips of a card: from a tested value or body weight to each week's load."""
+
+from collections import Counter
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from markupsafe import escape
+
+from strength_handbook.model.load import PercentOfBodyMass, PercentOfSystem
+from strength_handbook.model.loading import BodyWeightLift
+from strength_handbook.model.printed import bare_mass, percent
+from strength_handbook.model.program import Base
+from strength_handbook.pages.cards.weeks import week_words
+from strength_handbook.pages.load_html import DASH, per_side_head, plates
+from strength_handbook.plan.scale import Scale
+from strength_handbook.plan.tables import TableCell, base_strip, body_masses, share_table
+from strength_handbook.plan.worked import Use
+
+MOST_COLUMNS = 6
+"""Loads in one strip; what is more goes into a strip of its own, to stay legible."""
+MOST_WITH_PLATES = 4
+
+
+@dataclass(frozen=True, slots=True)
+class Column:
+    """One load of a strip: the weeks it is for, its share, and a cell for each row."""
+
+    weeks: str
+    share: str
+    percent: float
+    cells: tuple[TableCell, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class CardStrip:
+    """A strip of a card.
+
+    Attributes:
+        name: what is looked up.
+        first: head of the first column.
+        rows: the first column, in grams.
+        columns: the loads.
+        scale: the loads that exist.
+        units: kilograms or pounds.
+    """
+
+    name: str
+    first: str
+    rows: tuple[int, ...]
+    columns: tuple[Column, ...]
+    scale: Scale | None
+    units: str
+
+    @property
+    def heaviest(self) -> Column:
+        """The column whose plates are listed."""
+        return max(self.columns, key=lambda column: column.percent)
+
+    @property
+    def plates_head(self) -> str:
+        """Head of the column of plates, as HTML; empty where there is none."""
+        how = per_side_head(self.scale) if len(self.columns) <= MOST_WITH_PLATES else ""
+        if not how or len(self.columns) == 1:
+            return how
+        weeks = self.heaviest.weeks
+        return f"{how}, {escape(weeks[0].lower() + weeks[1:])}"
+
+    def shown(self, most: int) -> list[tuple[str, list[str], str]]:
+        """Some rows as text: the first column, the loads, and the plates of the heaviest."""
+        scale, heaviest, how = self.scale, self.heaviest, bool(self.plates_head)
+        found = []
+        for index in shown_rows(len(self.rows), most):
+            step = heaviest.cells[index].step
+            found.append(
+                (
+                    bare_mass(self.rows[index], self.units),
+                    [_cell(column.cells[index], self.units) for column in self.columns],
+                    plates(scale, step, self.units) if how and scale and step else "",
+                )
+            )
+        return found
+
+
+def shown_rows(count: int, most: int) -> range:
+    """Every second row of a strip, and of more than fit the middle ones.
+
+    >>> list(shown_rows(5, 16)), shown_rows(41, 16)[0], shown_rows(41, 16)[-1]
+    ([0, 2, 4], 4, 34)
+    """
+    every_second = range(0, count, 2)
+    start = max(0, len(every_second) - most) // 2
+    return every_second[start : start + most]
+
+
+def has_strip(use: Use) -> bool:
+    """True where one figure of a member's is enough to read the load off."""
+    return _of_base(use) or _of_body(use)
+
+
+def strips_of(uses: tuple[Use, ...], units: str) -> Iterator[CardStrip]:
+    """The strips of an exercise's uses, one or more for each tested value."""
+    groups: dict[Base | None, dict[float, list[Use]]] = {}
+    for use in filter(has_strip, uses):
+        base = use.slot.base if _of_base(use) else None
+        # A percentage is one column, however many weeks have it.
+        groups.setdefault(base, {}).setdefault(_share(use), []).append(use)
+    for base, shares in groups.items():
+        columns = list(shares.items())
+        for start in range(0, len(columns), MOST_COLUMNS):
+            yield _strip(base, columns[start : start + MOST_COLUMNS], units)
+
+
+def _of_base(use: Use) -> bool:
+    slot = use.slot
+    by_body = isinstance(slot.dose.load, PercentOfSystem)
+    if by_body or isinstance(slot.exercise.load, BodyWeightLift):
+        return False
+    return slot.base is not None and slot.percent is not None
+
+
+def _of_body(use: Use) -> bool:
+    return isinstance(use.slot.dose.load, PercentOfBodyMass) and use.slot.scale is not None
+
+
+def _share(use: Use) -> float:
+    load = use.slot.dose.load
+    if use.slot.percent is not None and _of_base(use):
+        return use.slot.percent
+    return load.percent if isinstance(load, PercentOfBodyMass) else 0.0
+
+
+def _strip(base: Base | None, columns: list[tuple[float, list[Use]]], units: str) -> CardStrip:
+    scale = columns[0][1][0].slot.scale
+    shares = tuple(share for share, _ in columns)
+    if base is not None:
+        strips = [base_strip(base, scale, share) for share in shares]
+        name, first = base.name, f"your best, {units}"
+        rows = tuple(value for value, _ in strips[0].rows)
+        cells = [tuple(cell for _, cell in strip.rows) for strip in strips]
+    else:
+        assert scale is not None  # noqa: S101  # has_strip says so
+        table = share_table("carry", scale, shares, body_masses(units))
+        name = f"Load by body weight{', in each hand' if scale.per_hand else ''}"
+        first = f"your body, {units}"
+        rows = tuple(value for value, _ in table.rows)
+        cells = [tuple(row[index] for _, row in table.rows) for index in range(len(shares))]
+    heads = _heads([found for _, found in columns])
+    made = (
+        Column(head, percent(share), share, own)
+        for head, share, own in zip(heads, shares, cells, strict=True)
+    )
+    return CardStrip(name, first, rows, tuple(made), scale, units)
+
+
+def _heads(columns: list[list[Use]]) -> list[str]:
+    """The weeks of each column, with its session where a week stands in two columns."""
+    weeks = [{use.week.week for use in found} for found in columns]
+    several = Counter(week for column in weeks for week in column)
+    heads = []
+    for found, own in zip(columns, weeks, strict=True):
+        titles = dict.fromkeys(use.session.session.title for use in found)
+        where = f" {', '.join(titles)}" if any(several[week] > 1 for week in own) else ""
+        heads.append(week_words(own) + where)
+    return heads
+
+
+def _cell(cell: TableCell, units: str) -> str:
+    return DASH if cell.grams is None else bare_mass(cell.grams, units)

@@ -1,0 +1,56 @@
+"""Where a program writes the next time itself: nobody is sent to another number than its page."""
+
+from strength_handbook.model.dose import Reps
+from strength_handbook.model.progress import RuleName
+from strength_handbook.plan.worked import WorkedSlot
+
+_OWN_NUMBER = ("listed", "effort", "speed", "hold", "distance")
+"""Rules that look at the next time by themselves."""
+
+
+def instead_of_rule(slot: WorkedSlot, following: WorkedSlot | None, rule: RuleName) -> str:
+    """What counts in place of a rule that adds load, as a sentence; empty where the rule counts.
+
+    Before an easy week, at a load that is written anew, and where today has no open set.
+
+    Args:
+        slot: as it is done today.
+        following: the same slot the next time, or None.
+        rule: the slot's rule.
+    """
+    if following is None or rule in _OWN_NUMBER:
+        return ""
+    before, after = slot.dose.load, following.dose.load
+    closed = rule == "open-set" and not _is_open(slot)
+    if not (following.easy or closed or (after is not None and after != before)):
+        return ""
+    load = "" if after is None else f" {'at' if '%' in after.text else 'with'} {after.text}"
+    why = "An easy week comes next" if _eases(slot, following) else "As the next week is written"
+    return f"{why}: {_sets(following)}{load}."
+
+
+def next_number(slot: WorkedSlot, following: WorkedSlot | None, by_rule: str, written: str) -> str:
+    """The next number in a sentence: the rule's, or the written one and why."""
+    if following is None or by_rule == written:
+        return f"{by_rule}."
+    if _eases(slot, following):
+        return f"{written}: an easy week comes next."
+    return f"{written}, as the next week is written."
+
+
+def _eases(slot: WorkedSlot, following: WorkedSlot) -> bool:
+    return following.easy and not slot.easy
+
+
+def _is_open(slot: WorkedSlot) -> bool:
+    work = slot.dose.work
+    return slot.dose.last_set is not None or (isinstance(work, Reps) and work.count.open)
+
+
+def _sets(slot: WorkedSlot) -> str:
+    """Sets and repetitions of the next time: ``2 × 5``."""
+    sets, reps = slot.dose.sets, slot.dose.reps
+    text = f"{sets.low}" if sets.low == sets.high else f"{sets.low} to {sets.high}"
+    if reps is None:
+        return f"{text} sets"
+    return f"{text} × {reps.low}" + (f" to {reps.high}" if reps.high > reps.low else "")

@@ -1,0 +1,92 @@
+"""What the reading of a dose knows of what is done: a dose that fits it, for messages.
+
+It looks at files as they stand, whether they are right or not: a slip in the file of a plank is no
+reason to offer a barbell's dose for it.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from strength_handbook.model.samples import sample
+from strength_handbook.model.words import Pattern
+from strength_handbook.reading.source import Path, Plain, value_at
+
+EXAMPLE = "'4x5 @ 74 %, tempo 4-1-X-0, RIR 2, rest 2:30'"
+_HOLD = "'ISO 3x30 s, RPE 7, rest 60 s'"
+_BY_PATTERN: Mapping[str, str] = {
+    Pattern.CARRY: "'4 -> 40 m @ 25 % BM, rest 90 s'",
+    Pattern.JUMP: "'4x3, box 45 cm, intent fast, rest 90 s'",
+    Pattern.TRUNK: _HOLD,
+}
+_BY_LOAD: Mapping[str, str] = {
+    "body-weight": "'3x5 @ BW+7.5 kg, RIR 2, rest 2:00'",
+    "push-up": "'3x8-12, RIR 2, rest 90 s'",
+    "strap-row": "'3x8-12, RIR 2, rest 90 s'",
+    "effort": "'3x8-12, RPE 7, rest 90 s'",
+    "hands": "'3x10 @ 16 kg, RIR 2, rest 90 s'",
+    "stack": "'3x10 @ 40 kg, RIR 2, rest 90 s'",
+    "machine": "'3x10, RIR 2, setting seat 4, rest 90 s'",
+}
+_ON_BODY = frozenset({"body-weight"})
+
+
+@dataclass(frozen=True, slots=True)
+class Doing:
+    """What is done.
+
+    Attributes:
+        example: a dose that fits it, in quotes.
+        adds: a mass with a plus sign can be one on top of body weight.
+    """
+
+    example: str = EXAMPLE
+    adds: bool = True
+
+    @property
+    def shown(self) -> str:
+        """The example in the units of the room."""
+        return sample(self.example)
+
+
+ANYTHING = Doing()
+"""Where nothing is known of it."""
+
+
+def doing(exercise: Plain) -> Doing:
+    """What the file of an exercise says of its doses.
+
+    >>> doing({"pattern": "carry", "load": {"kind": "hands"}}).example
+    "'4 -> 40 m @ 25 % BM, rest 90 s'"
+    """
+    if not isinstance(exercise, dict):
+        return ANYTHING
+    load = exercise.get("load")
+    kind = str(load.get("kind")) if isinstance(load, dict) else ""
+    example = _BY_PATTERN.get(str(exercise.get("pattern"))) or _BY_LOAD.get(kind, EXAMPLE)
+    return Doing(_HOLD if _is_hold(exercise.get("dose")) else example, adds=kind in ("", *_ON_BODY))
+
+
+def doing_at(whole: Plain, path: Path, exercises: Mapping[str, Doing]) -> Doing:
+    """What is done at a path of a file: of a wave, or of an exercise.
+
+    Args:
+        whole: the file.
+        path: where the dose stands.
+        exercises: what is known of each exercise, by short name.
+    """
+    if path[0] != "sessions":
+        return doing(whole)
+    slot = value_at(whole, path[:4])  # sessions, its name, slots, number
+    if not isinstance(slot, dict):
+        return ANYTHING
+    found = exercises.get(str(slot.get("exercise")), ANYTHING)
+    weeks = slot.get("weeks")
+    others = weeks.values() if isinstance(weeks, dict) else ()
+    return Doing(_HOLD, found.adds) if any(map(_is_hold, others)) else found
+
+
+def _is_hold(dose: Plain) -> bool:
+    """True for a dose that is plainly a hold, in one line or in keys."""
+    if isinstance(dose, dict):
+        return "hold" in dose
+    return isinstance(dose, str) and dose.upper().lstrip().startswith("ISO ")

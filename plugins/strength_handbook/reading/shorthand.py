@@ -1,0 +1,80 @@
+"""Other spellings in a line: which of them stands at a place, and what it is in house notation."""
+
+import re
+from dataclasses import dataclass
+
+from strength_handbook.dose.clause import NotationError
+from strength_handbook.dose.spelling import (
+    Piece,
+    Spelling,
+    Unclear,
+    by_first_sign,
+    house_values,
+    pieces,
+)
+from strength_handbook.dose.spellings import SPELLINGS
+from strength_handbook.dose.unclear import UNCLEAR
+from strength_handbook.model.samples import sample, unit
+
+_SETS = re.compile(r"\d\s*[x×*]|sets", re.IGNORECASE)
+_ALL: tuple[Spelling | Unclear, ...] = (*UNCLEAR, *SPELLINGS)
+_WAYS = by_first_sign(_ALL)
+"""Of several that are equally long the first is meant, so that what is unclear is refused."""
+
+
+@dataclass(frozen=True)
+class Shorthand:
+    """A spelling that stands in a line.
+
+    Attributes:
+        end: where it ends in the line.
+        text: the same in the house's notation.
+        parts: that text in parts, each with its place in the line.
+    """
+
+    end: int
+    text: str
+    parts: tuple[Piece, ...]
+
+    def place(self, position: int) -> int:
+        """Where in the line that stands from which a character of the text is made."""
+        begins = 0
+        for part in self.parts:
+            if position < begins + len(part.text):
+                return part.start + (position - begins if part.written else 0)
+            begins += len(part.text)
+        return self.parts[0].start
+
+
+def shorthand_at(
+    line: str, position: int, least: int, *, sets: bool, adds: bool = True
+) -> Shorthand | None:
+    """The longest spelling that begins at a position.
+
+    Args:
+        line: the whole line.
+        position: where it must begin.
+        least: where it must end at least; what the house's notation reads there ends here.
+        sets: the line has its sets already.
+        adds: a mass with a plus sign can be one on top of body weight.
+
+    Raises:
+        NotationError: where it has two meanings, or says what a dose can't hold.
+    """
+    anywhere = _SETS.search(line) is not None
+    best: tuple[re.Match[str], Spelling | Unclear] | None = None
+    for way, one in _WAYS.get(line[position].lower(), ()):
+        there = sets if isinstance(one, Spelling) else anywhere
+        if not one.meant(sets=there, adds=adds):
+            continue
+        found = way.pattern.match(line, position)
+        if found and found.end() >= least and (best is None or found.end() > best[0].end()):
+            best = found, one
+    if best is None:
+        return None
+    found, one = best
+    if isinstance(one, Unclear):
+        values = house_values(found) | {"all": found[0].strip(), "unit": unit()}
+        raise NotationError(position, sample(one.says).format_map(values))
+    parts = tuple(pieces(one.house, found))
+    return Shorthand(found.end(), "".join(part.text for part in parts), parts)

@@ -1,0 +1,1 @@
+"""Is everything there that a member needs?"""

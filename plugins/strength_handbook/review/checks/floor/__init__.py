@@ -1,0 +1,1 @@
+"""Does the session fit the room and the clock?"""

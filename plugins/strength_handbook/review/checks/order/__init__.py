@@ -1,0 +1,1 @@
+"""Does one exercise spoil the next?"""

@@ -1,0 +1,1 @@
+"""Is there time to recover, within a session and from day to day?"""

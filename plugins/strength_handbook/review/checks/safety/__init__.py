@@ -1,0 +1,1 @@
+"""Can somebody be hurt, and does the text say so?"""

@@ -1,0 +1,1 @@
+"""Are the texts plain, private and true to the trade?"""

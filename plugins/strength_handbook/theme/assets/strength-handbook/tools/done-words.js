@@ -1,0 +1,24 @@
+/* What was done, in words; no page in here. */
+import * as words from '../load-words.js';
+import * as record from '../record.js';
+
+/** @import { DoneSet } from '../record.js'
+    @import { Units } from '../types.js' */
+
+/** A load: belt and help say which.
+    @param {number} grams
+    @param {Units} units */
+const loadWords = (grams, units) => (grams < 0 ? words.mass(-grams, units) + ' of help' : words.mass(grams, units));
+
+/** One set: ``60 kg × 8``; of a strip set each load in order: ``60 kg × 8 → 50 kg × 6``.
+    @param {DoneSet} set
+    @param {Units} units */
+function doneSet(set, units) {
+  const loads = record.loads(set).map(({ grams, reps }) => [
+    grams === undefined ? '' : loadWords(grams, units), reps === undefined ? '' : '× ' + reps,
+  ].filter(Boolean).join(' ') || 'done').join(' → ');
+  const all = set.strips && set.reps !== undefined ? `, ${set.reps} in all` : '';
+  return loads + all + (set.missed ? ' missed' : '');
+}
+
+export { doneSet, loadWords };

@@ -1,0 +1,83 @@
+"""The drawing says what the data says, and is small and self-contained."""
+
+import re
+from xml.etree import ElementTree
+
+import pytest
+
+import demo
+from strength_handbook.checked import check_folder
+from strength_handbook.figures.outlines import SCALE
+from strength_handbook.figures.sheet import figure_svg, moments
+from strength_handbook.model.exercise import Exercise
+
+BOOK = check_folder(demo.ROOT / "programs", "programs").worked
+DRAWN: dict[str, Exercise] = (
+    {key: one for key, one in BOOK.book.exercises.items() if one.figure} if BOOK else {}
+)
+
+
+def svg_of(exercise: Exercise) -> str:
+    assert exercise.figure is not None
+    return figure_svg(exercise.figure, exercise.name)
+
+
+def test_there_are_figures() -> None:
+    assert len(DRAWN) >= 18
+
+
+@pytest.mark.parametrize("key", sorted(DRAWN))
+def test_a_figure_is_well_formed_small_and_asks_for_nothing(key: str) -> None:
+    svg = svg_of(DRAWN[key])
+    ElementTree.fromstring(svg)  # noqa: S314  # our own text
+    assert len(svg.encode()) <= 10_000
+    assert "http" not in svg
+    assert "nan" not in svg
+    assert " id=" not in svg
+
+
+@pytest.mark.parametrize("key", sorted(DRAWN))
+def test_the_asked_angle_in_the_drawing_is_that_of_the_joints(key: str) -> None:
+    exercise = DRAWN[key]
+    assert exercise.figure is not None
+    said = re.findall(r'class="deg"[^>]*>(\d+)°', svg_of(exercise))
+    turn = moments(exercise.figure)[1].shape
+    if exercise.figure.angle is None:
+        assert said == []
+    elif exercise.figure.angle in ("knee", "hip"):
+        drawn = getattr(turn.near, exercise.figure.angle)
+        assert [int(number) for number in said] == [round(min(drawn, 360 - drawn))]
+
+
+@pytest.mark.parametrize(
+    "key", sorted(key for key, one in DRAWN.items() if one.figure and one.figure.angle)
+)
+def test_a_drawn_angle_is_one_that_the_coach_asks_for(key: str) -> None:
+    exercise = DRAWN[key]
+    (drawn,) = re.findall(r'class="deg"[^>]*>(\d+)°', svg_of(exercise))
+    assert f"{drawn}°" in exercise.poses.turn
+
+
+def test_the_path_ends_where_the_hands_are() -> None:
+    exercise = DRAWN["kettlebell-swing"]
+    assert exercise.figure is not None
+    start, turn = moments(exercise.figure)
+    numbers = [int(n) for n in re.findall(r"-?\d+", _way(svg_of(exercise)))]
+    for place, one in ((numbers[:2], start), (numbers[-2:], turn)):
+        x, y = one.points["hand"]
+        assert place == pytest.approx((x * SCALE, -y * SCALE), abs=0.6)
+
+
+def _way(svg: str) -> str:
+    found = re.search(r'class="way" d="([^"]+)"', svg)
+    assert found
+    return found[1]
+
+
+def test_the_words_say_pose_joints_and_what_is_held() -> None:
+    title = re.search("<title>(.*?)</title>", svg_of(DRAWN["romanian-deadlift"]))
+    assert title
+    assert title[1].startswith(
+        "Romanian deadlift from the side in two drawings, with a bar with plates. Start: standing, "
+    )
+    assert "Turn: hips back, trunk forward, knee at 155°, hip at 90°" in title[1]

@@ -1,0 +1,99 @@
+"""Doses as coaches write them: each is read with exactly the meaning that was written beside it."""
+
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from strength_handbook.dose.printing import dose_line
+from strength_handbook.model.count import Count
+from strength_handbook.model.dose_part import DosePart
+from strength_handbook.model.load import BodyWeight, FixedLoad, PercentOfBase, PercentOfBodyMass
+from strength_handbook.reading.long_form import stored
+from strength_handbook.reading.notation import NotationError, read_dose, read_house
+from strength_handbook.reading.yaml_source import read_source
+
+FILE = Path(__file__).parent / "shorthand.yml"
+
+
+def lines() -> dict[str, Any]:
+    source, problems = read_source(FILE.read_bytes(), FILE.name)
+    assert source is not None, problems
+    assert isinstance(source.data, dict)
+    return source.data
+
+
+READ: dict[str, dict[str, Any]] = lines()["read"]
+REFUSED: dict[str, list[str]] = lines()["refused"]
+GRAMS = {"kg": 1000.0, "lb": 453.59237}
+"""The pound is exact by definition: international yard and pound agreement, 1959."""
+
+
+def counted(count: Count) -> int | list[Any]:
+    if count.open:
+        return [count.low, "more"]
+    return count.low if count.low == count.high else [count.low, count.high]
+
+
+def load_meant(part: DosePart) -> dict[str, Any]:
+    """The load in plain numbers, in the unit that was written."""
+    match part.load:
+        case None:
+            return {}
+        case PercentOfBase(percent):
+            return {"percent": percent}
+        case PercentOfBodyMass(percent):
+            return {"body_percent": percent}
+        case FixedLoad(mass):
+            return {mass.unit: round(mass.grams / GRAMS[mass.unit], 2)}
+        case BodyWeight(change, sign):
+            return {f"added_{change.unit}": sign * round(change.grams / GRAMS[change.unit], 2)}
+    raise AssertionError(part.load)
+
+
+def meant(part: DosePart) -> dict[str, Any]:
+    """A dose in the plain numbers of the file."""
+    tempo = part.tempo and [int(one) if one != "X" else "X" for one in part.tempo.text.split("-")]
+    plain = {
+        "sets": part.sets and counted(part.sets),
+        "reps": part.reps and counted(part.reps),
+        "work_s": part.time,
+        "hold_s": part.hold,
+        "metres": part.distance and round(part.distance, 6),
+        "tempo": tempo,
+        "left": part.rir,
+        "effort": part.rpe,
+        "rest_s": part.rest,
+        "every_s": part.every,
+        "each_side": part.each_side,
+        "cap": part.cap,
+    }
+    return {key: value for key, value in plain.items() if value is not None} | load_meant(part)
+
+
+def part_of(line: str) -> DosePart:
+    return DosePart.model_validate(stored(read_dose(line)))
+
+
+@pytest.mark.parametrize(("line", "meaning"), READ.items(), ids=list(READ))
+def test_a_line_means_what_was_written_beside_it(line: str, meaning: dict[str, Any]) -> None:
+    part = part_of(line)
+    assert meant(part) == meaning
+    said = {key for key, value in part if value not in (None, {})}
+    assert len(said) == len(meaning), "the line says more"
+    assert DosePart.model_validate(stored(read_house(dose_line(part)))) == part
+
+
+@pytest.mark.parametrize(("line", "words"), REFUSED.items(), ids=list(REFUSED))
+def test_a_line_is_refused_with_what_to_write_instead(line: str, words: list[str]) -> None:
+    with pytest.raises(NotationError) as caught:
+        read_dose(line)
+    text = str(caught.value)
+    assert [one for one in words if one not in text] == [], text
+    assert "did you mean" not in text
+    assert 0 <= caught.value.start <= len(line)
+
+
+def test_there_are_many_and_few_of_them_are_refused() -> None:
+    assert len(READ) + len(REFUSED) > 200
+    assert len(READ) > 150
