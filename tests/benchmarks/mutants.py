@@ -236,7 +236,7 @@ def main() -> None:
     parser.add_argument("--seen", type=Path, default=Path("mutants.pickle"))
     options, more = parser.parse_known_args()
     folders = [*TESTS, *(str(PACKAGE / name) for name in OURS)]
-    pytest.main(["-s", "-q", "-p", "no:cacheprovider", *more, *folders], [Runner(options)])
+    pytest.main(["-s", "-q", "-n0", "-p", "no:cacheprovider", *more, *folders], [Runner(options)])
     ends: dict[str, Counter[str]] = defaultdict(Counter)
     for one in sorted(_results(options.out).values(), key=lambda one: (one["module"], one["line"])):
         ends[one["module"]][one["end"]] += 1
