@@ -8,7 +8,8 @@ from strength_handbook.figures.bases import BASES, Support
 from strength_handbook.figures.body import BALL, STATURE
 from strength_handbook.figures.chain import balance
 from strength_handbook.figures.closeness import clear_of_body
-from strength_handbook.figures.posing import MIDDLE_OF_FOOT, Posed, posed
+from strength_handbook.figures.on_foot import MIDDLE_OF_FOOT
+from strength_handbook.figures.posing import Posed, posed
 from strength_handbook.model.figure import Held, Pose
 
 

@@ -7,6 +7,7 @@ import pytest
 
 import demo
 from strength_handbook.checked import check_folder
+from strength_handbook.figures.body import STATURE
 from strength_handbook.figures.outlines import SCALE
 from strength_handbook.figures.sheet import figure_svg, moments
 from strength_handbook.model.exercise import Exercise
@@ -23,7 +24,7 @@ def svg_of(exercise: Exercise) -> str:
 
 
 def test_there_are_figures() -> None:
-    assert len(DRAWN) >= 18
+    assert len(DRAWN) >= 31
 
 
 @pytest.mark.parametrize("key", sorted(DRAWN))
@@ -58,14 +59,14 @@ def test_a_drawn_angle_is_one_that_the_coach_asks_for(key: str) -> None:
     assert f"{drawn}°" in exercise.poses.turn
 
 
-def test_the_path_ends_where_the_hands_are() -> None:
+def test_the_path_is_as_long_and_goes_the_same_way_as_the_hands() -> None:
     exercise = DRAWN["kettlebell-swing"]
     assert exercise.figure is not None
     start, turn = moments(exercise.figure)
     numbers = [int(n) for n in re.findall(r"-?\d+", _way(svg_of(exercise)))]
-    for place, one in ((numbers[:2], start), (numbers[-2:], turn)):
-        x, y = one.points["hand"]
-        assert place == pytest.approx((x * SCALE, -y * SCALE), abs=0.6)
+    drawn = numbers[-2] - numbers[0], numbers[-1] - numbers[1]
+    (from_x, from_y), (x, y) = start.points["hand"], turn.points["hand"]
+    assert drawn == pytest.approx(((x - from_x) * SCALE, (from_y - y) * SCALE), abs=1.1)
 
 
 def _way(svg: str) -> str:
@@ -81,3 +82,24 @@ def test_the_words_say_pose_joints_and_what_is_held() -> None:
         "Romanian deadlift from the side in two drawings, with a bar with plates. Start: standing, "
     )
     assert "Turn: hips back, trunk forward, knee at 155°, hip at 90°" in title[1]
+
+
+def test_bearers_carry_one_frame_with_straight_arms() -> None:
+    figure = DRAWN["stretcher-carry"].figure
+    assert figure is not None
+    svg = svg_of(DRAWN["stretcher-carry"])
+    assert svg.count('class="hd"') == 2 * len(moments(figure))
+    assert all(one.shape.arm.elbow > 170 for one in moments(figure))
+    assert svg.count("M") > svg.count('class="rod"') == len(moments(figure))
+
+
+def test_a_partner_has_a_pose_of_their_own_and_holds_the_heels() -> None:
+    figure = DRAWN["nordic-lower"].figure
+    assert figure is not None
+    (partner,) = figure.others
+    assert partner.pose is not None
+    assert partner.pose.hands_at is not None
+    hand = partner.at + partner.pose.hands_at
+    for one in moments(figure):
+        heel, ankle = (one.points[name][0] * STATURE * 100 for name in ("heel", "ankle"))
+        assert min(heel, ankle) - 10 < hand < max(heel, ankle) + 10

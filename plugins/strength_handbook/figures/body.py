@@ -56,3 +56,7 @@ TORSO_HALF = 0.062
 THIGH_HALF, KNEE_HALF, ANKLE_HALF = 0.050, 0.033, 0.020
 PLATE_RADIUS = 0.225 / STATURE
 """A full plate has 450 mm across, as the rules of weightlifting have it."""
+HIGH_HANDLE = 0.10 / STATURE
+"""How far the high handles of a trap bar are above its sleeves: common practice, no source."""
+BAG_HALF = 0.12 / STATURE
+"""Half of a bag's thickness: a bag of some 30 kg of sand, drawn by eye."""

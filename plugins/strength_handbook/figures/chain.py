@@ -49,10 +49,17 @@ class Leg:
 
 @dataclass(frozen=True, slots=True)
 class Arm:
-    """An arm by its angles; no shoulder hangs straight down."""
+    """An arm by its angles; no shoulder hangs straight down.
+
+    Attributes:
+        shoulder, elbow: in the plane of the picture.
+        out: how far the elbow points out of the picture, towards the onlooker; the upper arm is
+            seen shorter by that.
+    """
 
     shoulder: float | None
     elbow: float
+    out: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -137,7 +144,7 @@ def _leg(hip: Point, trunk: float, leg: Leg) -> dict[str, Point]:
 
 def _arm(shoulder: Point, trunk: float, arm: Arm) -> dict[str, Point]:
     upper = -90 if arm.shoulder is None else trunk - 180 + arm.shoulder
-    elbow = along(shoulder, upper, UPPER_ARM)
+    elbow = along(shoulder, upper, UPPER_ARM * cos(radians(arm.out)))
     fore = upper + (180 - arm.elbow)
     wrist = along(elbow, fore, FOREARM)
     return {"elbow": elbow, "wrist": wrist, "hand": along(wrist, fore, GRIP)}

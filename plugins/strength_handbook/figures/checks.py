@@ -3,15 +3,15 @@
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from strength_handbook.figures.bars import bar_place
 from strength_handbook.figures.bases import Support
 from strength_handbook.figures.body import PLATE_RADIUS, STATURE
-from strength_handbook.figures.chain import balance
+from strength_handbook.figures.chain import balance, distance
 from strength_handbook.figures.closeness import clear_of_body
-from strength_handbook.figures.held import bar_place
 from strength_handbook.figures.posing import Posed
 from strength_handbook.model.figure import RANGES, Figure
 
-WITH_PLATES = ("bar", "trap-bar")
+WITH_PLATES = ("bar", "trap-bar", "handles", "handle")
 """What has plates that would meet the floor."""
 HELD_UP = ("wall", "strap", "rope", "cable", "pivot-bar")
 """What pulls or holds a body that would fall without it."""
@@ -120,14 +120,14 @@ def _under_floor(figure: Figure, one: Posed) -> Iterator[Impossible]:
             text = f"the {name} is {_cm(low)} under the floor; change '{key}'"
             yield Impossible("", "under-floor", text)
             return
-    at = bar_place(one.points, figure.holds)
-    if at is None or figure.holds not in WITH_PLATES:
+    at = bar_place(one.points, figure.holds) or one.points["hand"]
+    if figure.holds not in WITH_PLATES:
         return
     low = at[1] - PLATE_RADIUS
     if low * STATURE < -MISS:
         text = (
             f"the plates are {_cm(low)} under the floor; write 'hands: "
-            f"{100 * STATURE * PLATE_RADIUS:.0f} cm' and leave out 'hip' and 'lean'"
+            f"{_cm(one.points['hand'][1] - low)}' and leave out 'hip' and 'lean'"
         )
         yield Impossible("hands" if one.pose.hands else "", "under-floor", text)
 
@@ -136,7 +136,13 @@ def _contacts(one: Posed) -> Iterator[Impossible]:
     wanted = one.pose.hands
     if wanted is not None:
         off = one.points["hand"][1] - wanted / STATURE
-        if abs(off) * STATURE > MISS:
+        if one.grip is not None and distance(one.points["hand"], one.grip) * STATURE > MISS:
+            text = (
+                f"the arms are too short by {_cm(distance(one.points['hand'], one.grip))} for this "
+                "place; write other 'hands' or 'hands-at', or bring the trunk nearer"
+            )
+            yield Impossible("hands", "out-of-reach", text)
+        elif abs(off) * STATURE > MISS:
             text = (
                 f"the hands are at {_cm(one.points['hand'][1])}, not at {100 * wanted:.0f} cm; "
                 "leave out 'hip' and 'lean', then the trunk bends until they are there"

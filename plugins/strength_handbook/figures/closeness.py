@@ -25,12 +25,13 @@ def clear_of_body(points: Points, place: Point) -> float:
         place: the bar's middle.
     """
     return min(
-        _apart(place, points[upper], points[lower], wide, narrow) - BAR_HALF
+        gap(place, points[upper], points[lower], wide, narrow) - BAR_HALF
         for upper, lower, wide, narrow in _PARTS
     )
 
 
-def _apart(place: Point, upper: Point, lower: Point, wide: float, narrow: float) -> float:
+def gap(place: Point, upper: Point, lower: Point, wide: float, narrow: float) -> float:
+    """How far a point is from a limb: a line with a half width at each end; inside is negative."""
     across, up = lower[0] - upper[0], lower[1] - upper[1]
     share = ((place[0] - upper[0]) * across + (place[1] - upper[1]) * up) / (across**2 + up**2)
     share = min(max(share, 0.0), 1.0)

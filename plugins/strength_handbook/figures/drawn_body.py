@@ -1,4 +1,4 @@
-"""A body in a pose as SVG: far limbs first, then trunk and head, near leg and near arm."""
+"""A body in a pose as SVG: far limbs first, then trunk, head and near leg, then the near arm."""
 
 from strength_handbook.figures.chain import Point, Points
 from strength_handbook.figures.outlines import (
@@ -31,21 +31,16 @@ def behind(points: Points) -> str:
     for name in ("heel", "ball", "toe"):
         far[name] = points["far " + name][0] + SHIFT[0], points["far " + name][1]
     far["hip"], far["shoulder"] = points["hip"], points["shoulder"]
-    return f'<g class="far">{_arm(far)}{_leg(far)}</g>'
+    return f'<g class="far">{near_arm(far)}{_leg(far)}</g>'
 
 
-def front(points: Points, between: str = "") -> str:
-    """Trunk, head, near leg and near arm.
-
-    Args:
-        points: all joints.
-        between: what is held between trunk and near arm.
-    """
+def trunk_and_leg(points: Points) -> str:
+    """Trunk, head and near leg."""
     trunk = limb(points["hip"], points["shoulder"], TRUNK, side=-1)
     return (
         f'<path d="{neck(points["shoulder"], points["neck"])}"/>'
         f'<path class="hd" d="{head(points["head"], points["neck"])}"/>'
-        f'<path class="top" d="{trunk}"/>{_leg(points)}{between}<g>{_arm(points)}</g>'
+        f'<path class="top" d="{trunk}"/>{_leg(points)}'
     )
 
 
@@ -58,7 +53,8 @@ def _leg(points: Points) -> str:
     )
 
 
-def _arm(points: Points) -> str:
+def near_arm(points: Points) -> str:
+    """The near arm with its closed hand."""
     shoulder, elbow, wrist = points["shoulder"], points["elbow"], points["wrist"]
     x, y = place(points["hand"])
     return (

@@ -4,6 +4,8 @@ from collections.abc import Callable
 
 STEPS = 16
 """Places where the sign is looked at first."""
+_CLOSE = 1e-9
+"""What is as good as nought: statures or degrees."""
 
 
 def root(measure: Callable[[float], float], least: float, most: float) -> float | None:
@@ -21,17 +23,25 @@ def root(measure: Callable[[float], float], least: float, most: float) -> float 
         if before == 0:
             return low
         if before * now <= 0:
-            return _halved(measure, low, high, before)
+            return _narrowed(measure, low, high, before, now)
         low, before = high, now
     return None
 
 
-def _halved(measure: Callable[[float], float], low: float, high: float, before: float) -> float:
-    for _ in range(24):
-        middle = (low + high) / 2
+def _narrowed(
+    measure: Callable[[float], float], low: float, high: float, below: float, above: float
+) -> float:
+    """The root between two places of different sign: by false position with halved ends."""
+    kept = 0
+    for _ in range(40):
+        middle = (low * above - high * below) / (above - below)
         value = measure(middle)
-        if before * value <= 0:
-            high = middle
+        if abs(value) < _CLOSE or abs(high - low) < _CLOSE:
+            return middle
+        if below * value <= 0:
+            high, above = middle, value
+            below, kept = (below / 2, -1) if kept == -1 else (below, -1)
         else:
-            low, before = middle, value
-    return (low + high) / 2
+            low, below = middle, value
+            above, kept = (above / 2, 1) if kept == 1 else (above, 1)
+    return middle

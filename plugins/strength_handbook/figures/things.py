@@ -1,37 +1,40 @@
 """What stands around the lifter, as SVG."""
 
-from strength_handbook.figures.body import STATURE
+from strength_handbook.figures.body import STATURE, THIGH
 from strength_handbook.figures.chain import Point, Points, distance
-from strength_handbook.figures.held import Drawn
+from strength_handbook.figures.drawn import Drawn
 from strength_handbook.figures.outlines import SCALE, line, middle_of, place
 from strength_handbook.figures.posing import Posed
 from strength_handbook.model.figure import Beside, Figure
 
-WIDTHS = {"box": 0.5, "bench": 0.35, "mat": 1.2, "pad": 0.4, "pins": 0.78}
+WIDTHS = {"box": 0.5, "bench": 0.35, "mat": 1.2, "pad": 0.4, "pins": 1.0}
 """Metres, where the file says none; drawn by eye."""
 
 
+PIN_HALF = 3.5
+"""Half of a pin's thickness, units; as thick as the style draws it."""
+POST = 0.12
+"""How far a rack's posts are drawn beyond its highest pins, statures."""
 REACH = {"sled": 0.32, "cable-column": 0.12}
 """Statures that something reaches beyond where its line is fastened."""
 
 
-def _across(thing: Beside) -> tuple[float, float]:
-    """Left and right edge, statures."""
+def edges(thing: Beside) -> tuple[float, float]:
+    """Left and right edge of something, statures."""
     half = (thing.width or WIDTHS.get(thing.thing, 0.1)) / 2
     middle = thing.at / 100
     return (middle - half) / STATURE, (middle + half) / STATURE
 
 
-def surroundings(figure: Figure, one: Posed) -> list[tuple[Point, float]]:
+def surroundings(figure: Figure) -> list[tuple[Point, float]]:
     """Points that the drawing has to leave room for, with a radius."""
     found: list[tuple[Point, float]] = []
     for thing in figure.things:
-        left, right = _across(thing)
+        left, right = edges(thing)
         high = thing.height / STATURE
         right += REACH.get(thing.thing, 0.0)
+        high += POST if thing.thing == "pins" else 0.0
         found += [((left, high), 0.07), ((right, high), 0.07)]
-    if figure.holds in ("pull-up-bar", "towels"):
-        found.append(((0.0, one.points["hand"][1]), 0.06))
     return found
 
 
@@ -42,7 +45,7 @@ def draw_things(figure: Figure, one: Posed) -> Drawn:
 
 
 def _draw(thing: Beside) -> str:
-    left, right = (edge * SCALE for edge in _across(thing))
+    left, right = (edge * SCALE for edge in edges(thing))
     top = thing.height / STATURE * SCALE
     wide = right - left
     match thing.thing:
@@ -64,10 +67,11 @@ def _draw(thing: Beside) -> str:
                 f'height="{high:.0f}" rx="3"/>'
             )
         case "pins":
-            x = left + wide / 2
+            over = top + POST * SCALE
             return (
-                f'<path class="post" d="M{x - 70:.0f} 0V{-top - 22:.0f}M{x + 70:.0f} 0'
-                f'V{-top - 22:.0f}"/><path class="pin" d="M{x - 78:.0f} {-top:.0f}h156"/>'
+                f'<path class="post" d="M{left:.0f} 0V{-over:.0f}M{right:.0f} 0'
+                f'V{-over:.0f}"/><path class="pin" d="M{left - 8:.0f} {-top:.0f}'
+                f'H{right + 8:.0f}"/>'
             )
         case "cable-column":
             x = left + wide / 2
@@ -84,7 +88,8 @@ def _draw(thing: Beside) -> str:
                 f'<rect class="kit" x="{x + 22:.0f}" y="-34" width="56" height="22" rx="4"/>'
             )
         case "wall":
-            return f'<path class="post {thing.thing}" d="M{left + wide / 2:.0f} 0V{-top:.0f}"/>'
+            x = left + wide / 2
+            return f'<rect class="thing" x="{x:.0f}" y="{-top:.0f}" width="14" height="{top:.0f}"/>'
         case _:
             return ""
 
@@ -145,17 +150,31 @@ def _at_body(thing: Beside, points: Points) -> str:
                 f'<path class="plank" d="{line((low, high))}"/>'
             )
         case "slanted-bench":
-            hip, knee, ankle = points["hip"], points["knee"], points["ankle"]
-            way = (knee[0] - hip[0], knee[1] - hip[1])
-            off = -way[1] * 0.30, way[0] * 0.30
-            pad = middle_of(hip, knee, 0.15), middle_of(hip, knee, 0.75)
-            near, end = ((x + off[0], y + off[1]) for x, y in pad)
-            roller = place((ankle[0] - off[0] * 0.45, ankle[1] - off[1] * 0.45))
-            return (
-                f'<path class="post" d="{line((middle_of(near, end), (near[0], 0.0)))}"/>'
-                f'<path class="post" d="{line((middle_of(near, end), (ankle[0], 0.02)))}"/>'
-                f'<path class="plank" d="{line((near, end))}"/>'
-                f'<circle class="kit" cx="{roller[0]:.0f}" cy="{roller[1]:.0f}" r="8"/>'
-            )
+            return _slanted_bench(points)
         case _:
             return ""
+
+
+def _slanted_bench(points: Points) -> str:
+    """Pad before the thighs, rail, foot plate under the soles, roller behind the ankles."""
+    hip, knee, ankle = points["hip"], points["knee"], points["ankle"]
+    heel, ball = points["heel"], points["ball"]
+    way = (knee[0] - hip[0]) / THIGH, (knee[1] - hip[1]) / THIGH
+    front = -way[1], way[0]
+
+    def off(point: Point, by: float, down: float = 0.0) -> Point:
+        return point[0] + by * front[0] + down * way[0], point[1] + by * front[1] + down * way[1]
+
+    pad = off(hip, 0.083, 0.02), off(hip, 0.070, 0.17)
+    high, low = off(hip, 0.11, 0.08), off(ankle, 0.11, 0.02)
+    handle = off(hip, 0.16, 0.0)
+    plate = middle_of(heel, ball, -0.3), off(low, 0.0, 0.05)
+    roller = off(ankle, -0.058, -0.02)
+    x, y = place(roller)
+    posts = [(high, (high[0] + 0.03, 0.0)), (low, (low[0], 0.0)), (high, low)]
+    legs = "".join(line(ends) for ends in posts)
+    return (
+        f'<path class="post" d="{legs}{line((low, roller))}{line((high, handle))}"/>'
+        f'<path class="plank" d="{line(plate)}{line(pad)}"/>'
+        f'<circle class="roll" cx="{x:.0f}" cy="{y:.0f}" r="11"/>'
+    )

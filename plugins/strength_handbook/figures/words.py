@@ -26,7 +26,7 @@ HELD = {
     "strap": "a strap",
     "pull-up-bar": "a bar overhead",
     "towels": "two towels over a bar",
-    "rail": "a rail",
+    "stretcher": "a frame with somebody on it",
     "wall": "fingertips on the wall",
 }
 MOMENTS = ("Start", "Turn", "End")

@@ -52,7 +52,7 @@ Held = Literal[
     "strap",
     "pull-up-bar",
     "towels",
-    "rail",
+    "stretcher",
     "wall",
     "nothing",
 ]
@@ -78,6 +78,7 @@ Shoulder = Annotated[float, Field(ge=-70, le=190), DECIMAL]
 Elbow = Annotated[float, Field(ge=25, le=180), DECIMAL]
 Turned = Annotated[float, Field(ge=-100, le=120), DECIMAL]
 Heel = Annotated[float, Field(ge=-30, le=180), DECIMAL]
+Places = Annotated[float, Field(ge=-300, le=300), DECIMAL]
 Height = Annotated[Metres, within(read_length, "1 cm", "3 m")]
 
 RANGES = {
@@ -112,6 +113,8 @@ class Pose(Shape):
     """Trunk to upper arm: 0 along the trunk, 90 straight ahead, 180 overhead."""
     elbow: Elbow | None = None
     """Upper arm to forearm, 180 is straight."""
+    elbow_out: Annotated[float, Field(ge=0, le=80), DECIMAL] = 0.0
+    """How far the elbows point out to the sides, towards the onlooker."""
     head: Turned | None = None
     """How far the head is tilted from upright, forward; left out, it follows half the trunk."""
     heel: Heel | None = None
@@ -135,6 +138,11 @@ class Pose(Shape):
     """How high the heels rest, where the body lies or sits."""
     hands: Height | None = None
     """How high the hands are. With no hip or lean, the trunk bends until they are there."""
+    hands_at: Places | None = None
+    """With `hands`, where they are: centimetres ahead of the standing ankle, or of what the body
+    rests on; behind it with a minus. Bent arms go there; straight ones bring the trunk along."""
+    load_on: Literal["hands", "lap", "shoulder"] = "hands"
+    """Where a bag lies: it may rest on the thighs or on a shoulder."""
     ahead: Annotated[Metres, within(read_length, "0 cm", "2 m")] = 0.0
     """How far the body has moved ahead since the start."""
 
@@ -148,9 +156,18 @@ class Beside(Shape):
     """How high its top is; of pins and pads, how high they are."""
     width: Height | None = None
     """How wide it is."""
-    at: Annotated[float, Field(ge=-300, le=300), DECIMAL] = 0.0
+    at: Places = 0.0
     """Where its middle is: centimetres ahead of the standing ankle, or of what the body rests on;
     behind it with a minus."""
+
+
+class Other(Shape):
+    """Somebody else in the picture."""
+
+    at: Places
+    """How far ahead of the lifter; behind with a minus."""
+    pose: Pose | None = None
+    """A pose of their own; left out, they do as the lifter does."""
 
 
 class Figure(Shape):
@@ -158,12 +175,15 @@ class Figure(Shape):
 
     holds: Held = "nothing"
     """What the hands are on."""
-    moves: Literal["load", "hips", "knees", "feet", "head"] = "load"
-    """The part whose path is drawn; `load` is what the hands are on."""
+    moves: Literal["load", "hips", "knees", "feet", "head", "push", "nothing"] = "load"
+    """The part whose path is drawn; `load` is what the hands are on. With `push` nothing moves, and
+    an arrow says that the hands push up."""
     angle: Joint | None = None
     """The joint whose angle is drawn at the turn."""
     things: Annotated[list[Beside], Field(max_length=6)] = Field(default_factory=list)
     """What stands around the lifter."""
+    others: Annotated[list[Other], Field(max_length=2)] = Field(default_factory=list)
+    """Who else is in the picture: a partner who holds, or bearers at the same frame."""
     start: Pose
     """Where a repetition begins."""
     turn: Pose

@@ -64,6 +64,8 @@ def _keys(
         what = field_words(model).get(name) or also.get(key) or next(map(_first_line, blocks), "")
         yield _comment(f"{key}: {what}".rstrip(": ").replace("``", "'"), indent)
         for block in blocks:
+            if block is Pose:  # its keys stand once, under the moments
+                continue
             yield from _keys(block, block.model_fields, f"{indent}  ", also)
 
 

@@ -21,6 +21,18 @@ FIGURES = {
         "turn: {pose: squat, ankle: 90, lean: 0}",
         "turn: {pose: squat, knee: 80}",
     ),
+    "heels-slide": E(
+        "Heels that rest on a box stay on their place while the hips rise. The knee's angle says "
+        "how far away they are.",
+        "turn: {pose: bridge, knee: 130, feet: 30 cm}",
+        "turn: {pose: bridge, knee: 110, feet: 30 cm}",
+    ),
+    "inside-thing": E(
+        "A hand, foot, knee or hip is inside a box or bench. 'at' says where its middle is, "
+        "centimetres ahead of the standing ankle.",
+        "things: [{thing: box, height: 40 cm, at: 0}]",
+        "things: [{thing: box, height: 40 cm, at: -40}]",
+    ),
     "joint-range": E(
         "A joint would go further than joints do. Angles are between two parts of the body: a "
         "straight knee is 180 and gets smaller as it bends; the message says the limits.",
@@ -31,6 +43,12 @@ FIGURES = {
         "Hands or feet can't get where the pose puts them, however the free joints turn.",
         "turn: {pose: hinge, knee: 178, hands: 5 cm}",
         "turn: {pose: hinge, knee: 130, hands: 20 cm}",
+    ),
+    "pins-not-met": E(
+        "With 'moves: push' the bar pushes up against pins, so it touches one of them from below "
+        "at the turn.",
+        "turn: {pose: hinge, knee: 125, hands: 40 cm, hands-at: 8}",
+        "turn: {pose: hinge, knee: 125, hands: 50 cm, hands-at: 8}",
     ),
     "under-floor": E(
         "A part of the body, or a plate, is under the floor. A full plate's middle is 22.5 cm high "

@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from strength_handbook.figures.checks import impossible
+from strength_handbook.figures.kit_checks import out_of_place
 from strength_handbook.figures.sheet import moments
 from strength_handbook.model.exercise import Exercise
 from strength_handbook.reading.problem import Problem
@@ -16,7 +17,10 @@ def check_figure(exercise: Exercise, source: Source) -> Iterator[Problem]:
     figure = exercise.figure
     if figure is None:
         return
-    for name, one in zip(_MOMENTS, moments(figure), strict=False):
-        for wrong in impossible(figure, one):
-            path: Path = ("figure", name, *((wrong.key,) if wrong.key else ()))
-            yield source.problem(path, wrong.slug, wrong.text)
+    poses = moments(figure)
+    found = [
+        (number, wrong) for number, one in enumerate(poses) for wrong in impossible(figure, one)
+    ]
+    for number, wrong in found or out_of_place(figure, poses):
+        path: Path = ("figure", _MOMENTS[number], *((wrong.key,) if wrong.key else ()))
+        yield source.problem(path, wrong.slug, wrong.text)

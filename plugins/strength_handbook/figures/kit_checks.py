@@ -1,0 +1,81 @@
+"""What no kit can do: a bar that misses its pins, a foot inside a box, a heel that slides on it."""
+
+from collections.abc import Iterator, Sequence
+
+from strength_handbook.figures.bars import HUB, bar_place
+from strength_handbook.figures.bases import Support
+from strength_handbook.figures.body import STATURE
+from strength_handbook.figures.checks import MISS, Impossible
+from strength_handbook.figures.outlines import SCALE
+from strength_handbook.figures.posing import Posed
+from strength_handbook.figures.things import PIN_HALF, edges
+from strength_handbook.model.figure import Figure
+
+TOUCH = HUB + PIN_HALF / SCALE
+"""From the middle of a bar to the middle of a pin that it touches, as both are drawn; statures."""
+NEAR = 0.015
+"""Metres between bar and pin that still look like touching."""
+SOLID = ("box", "bench")
+
+
+def out_of_place(figure: Figure, poses: Sequence[Posed]) -> Iterator[tuple[int, Impossible]]:
+    """Everything wrong between bodies and what stands around them, with the number of the moment.
+
+    Args:
+        figure: what the coach wrote.
+        poses: its moments, complete.
+    """
+    for number, one in enumerate(poses):
+        for wrong in _inside(figure, one):
+            yield number, wrong
+    yield from ((1, wrong) for wrong in _pins(figure, poses[1]))
+    yield from ((1, wrong) for wrong in _slides(poses[0], poses[1]))
+
+
+def _inside(figure: Figure, one: Posed) -> Iterator[Impossible]:
+    for thing in figure.things:
+        if thing.thing not in SOLID:
+            continue
+        left, right = edges(thing)
+        top = thing.height / STATURE
+        for name in ("heel", "toe", "knee", "hip", "hand", "far toe", "far knee"):
+            x, y = one.points[name]
+            deep = min(x - left, right - x, top - y) * STATURE
+            if deep > MISS:
+                text = (
+                    f"the {name} is {100 * deep:.0f} cm inside the {thing.thing}; move the "
+                    f"{thing.thing} by its 'at', or write another 'ground'"
+                )
+                yield Impossible("", "inside-thing", text)
+                return
+
+
+def _pins(figure: Figure, one: Posed) -> Iterator[Impossible]:
+    """A bar that is pushed touches pins from below."""
+    pins = [thing.height for thing in figure.things if thing.thing == "pins"]
+    at = bar_place(one.points, figure.holds)
+    if figure.moves != "push" or not pins or at is None:
+        return
+    high = at[1] * STATURE
+    off = min((pin - TOUCH * STATURE - high for pin in pins), key=abs)
+    if abs(off) > NEAR:
+        wanted = (one.pose.hands or high) + off
+        text = (
+            f"the bar is {100 * abs(off):.0f} cm {'below' if off > 0 else 'above'} the place where "
+            f"it touches a pin; write 'hands: {100 * wanted:.0f} cm', or move the pins"
+        )
+        yield Impossible("hands" if one.pose.hands else "", "pins-not-met", text)
+
+
+def _slides(start: Posed, turn: Posed) -> Iterator[Impossible]:
+    """Heels that rest on something stay on their place."""
+    lying = (Support.BACK, Support.SHOULDERS)
+    if start.base.support not in lying or turn.base.support not in lying:
+        return
+    off = (turn.points["heel"][0] - start.points["heel"][0]) * STATURE
+    if turn.pose.feet and abs(off) > MISS:
+        text = (
+            f"the heels slide by {100 * abs(off):.0f} cm from the start; write a "
+            f"{'smaller' if off > 0 else 'larger'} 'knee' here, or change that of the start"
+        )
+        yield Impossible("knee" if turn.pose.knee else "", "heels-slide", text)

@@ -1,0 +1,116 @@
+"""What is known of a pose while the rest of it is looked for."""
+
+from dataclasses import replace
+
+from strength_handbook.figures.arms import reaching_arm
+from strength_handbook.figures.bag import bag_grip
+from strength_handbook.figures.bases import ARMS, BASES, Support
+from strength_handbook.figures.body import BALL, KNEE_HALF, STATURE, TORSO_HALF
+from strength_handbook.figures.chain import Angles, Arm, Leg, Point, joints, moved
+from strength_handbook.model.figure import Held, Pose
+
+
+class Solver:
+    """Holds what is known of a pose, and makes shapes of values for the rest.
+
+    Attributes:
+        pose, held, base: what was written, what is in the hands, and the pose it begins from.
+        knee: of the near leg.
+        foot: where the near sole points, degrees.
+        arms, arm, far_arm: where the arms are, by name and by angles.
+        grip: where the hands have to be, if they have a place of their own.
+        unsolved: which contact can't be had.
+    """
+
+    def __init__(self, pose: Pose, held: Held) -> None:
+        self.pose, self.held = pose, held
+        self.base = BASES[pose.pose]
+        self.knee = self.base.knee if pose.knee is None else pose.knee
+        self.foot = -(pose.heel or 0.0)
+        self.arms = pose.arms or self.base.arms
+        shoulder, elbow = ARMS[self.arms]
+        self.arm = Arm(
+            shoulder if pose.shoulder is None else pose.shoulder,
+            elbow if pose.elbow is None else pose.elbow,
+            pose.elbow_out,
+        )
+        self.far_arm = Arm(
+            self.arm.shoulder if pose.far_shoulder is None else pose.far_shoulder,
+            self.arm.elbow if pose.far_elbow is None else pose.far_elbow,
+            pose.elbow_out,
+        )
+        self.grip: Point | None = None
+        if pose.hands_at is not None and pose.hands is not None:
+            self.grip = pose.hands_at / 100 / STATURE, pose.hands / STATURE
+        self.unsolved = ""
+
+    def hangs_in_front(self) -> bool:
+        """Straight arms hold a bar against the front of the body."""
+        return self.held in ("bar", "empty-bar") and self.arm.shoulder is None and self.grip is None
+
+    def hangs_straight(self) -> bool:
+        """The arms do nothing but hang, so the trunk has to bring the hands where they are."""
+        return self.arm.shoulder is None and self.pose.elbow is None
+
+    def shape(self, lean: float, hip: float, foot: float | None = None) -> Angles:
+        """All angles; both legs and both arms alike."""
+        sole = self.foot if foot is None else foot
+        near = Leg(self.knee, hip, sole, toes_flat(-sole) if foot is None else 0.0)
+        arm, far = self.arm, self.far_arm
+        if self.arms == "on-floor" and self.pose.shoulder is None:
+            arm = far = replace(arm, shoulder=90 + lean)
+        return Angles(lean, self._head(lean), near, near, arm, far)
+
+    def _head(self, lean: float) -> float:
+        if self.pose.head is not None:
+            return self.pose.head
+        if self.base.support in (Support.BACK, Support.SHOULDERS):
+            return -90.0
+        return lean if self.base.support is Support.FRONT else 0.72 * lean
+
+    def placed(self, shape: Angles) -> dict[str, Point]:
+        """All joints, with what carries the body where it has to be."""
+        points = joints(shape)
+        name, at = self.anchor()
+        x, y = points[name]
+        return moved(points, (at[0] + self.pose.ahead / STATURE - x, at[1] - y))
+
+    def anchor(self) -> tuple[str, Point]:
+        """The joint that carries, and its place."""
+        on = (self.pose.ground or 0.0) / STATURE
+        match self.base.support:
+            case Support.FOOT | Support.TOES:
+                return "ball", (BALL, on)
+            case Support.KNEE:
+                return "knee", (0.0, on + KNEE_HALF)
+            case Support.HANDS:
+                return "hand", (0.0, (self.pose.hands or 2.25) / STATURE)
+            case Support.SHOULDERS | Support.BACK:
+                return "shoulder", (0.0, on + 1.15 * TORSO_HALF)
+            case _:
+                return "hip", (0.0, on + 0.95 * TORSO_HALF)
+
+    def gripping(self, shape: Angles) -> Angles:
+        """The same shape with the hands at their place, where they have one."""
+        if self.base.support is Support.HANDS:
+            return shape
+        points = self.placed(shape)
+        grip = self.grip
+        if self.held == "bag":
+            grip = bag_grip(points, self.pose) or grip
+        if grip is None:
+            return shape
+        arm = reaching_arm(points["shoulder"], shape.lean, grip, self.arm.out)
+        if self.pose.load_on == "shoulder":  # the farther one, where the bag hides nothing
+            return replace(shape, far_arm=arm)
+        free = self.pose.far_shoulder is not None or self.pose.far_elbow is not None
+        return replace(shape, arm=arm, far_arm=shape.far_arm if free else arm)
+
+
+def toes_flat(heel: float) -> float:
+    """How far toes are bent that stay flat under a lifted heel.
+
+    >>> toes_flat(30), toes_flat(-15), toes_flat(150)
+    (30, 0.0, 0.0)
+    """
+    return heel if 0 < heel <= 70 else 0.0

@@ -1,0 +1,55 @@
+"""Arrows and numbers stand where no limb is."""
+
+import re
+
+import pytest
+
+from strength_handbook.figures.chain import Points, distance
+from strength_handbook.figures.clearance import beside, clear
+from strength_handbook.figures.marks import angle, number_place
+from strength_handbook.figures.outlines import SCALE
+from strength_handbook.figures.posing import posed
+from strength_handbook.model.figure import Pose
+
+
+def body(**keys: object) -> Points:
+    return posed(Pose.model_validate(keys), "nothing").points
+
+
+def test_a_way_over_a_body_is_moved_beside_it_and_keeps_its_length() -> None:
+    points = body(pose="standing")
+    way = [(0.03, 0.2), (0.03, 0.5)]
+    moved = beside(way, [points])
+    assert all(clear(point, [points]) > 0.02 for point in moved)
+    assert moved[0][1] == pytest.approx(0.2)
+    assert distance(*moved) == pytest.approx(distance(*way))
+    assert moved[0][0] > way[0][0]  # ahead of the lifter, who looks that way
+
+
+def test_a_way_in_free_space_stays() -> None:
+    way = [(0.6, 0.2), (0.6, 0.5)]
+    assert beside(way, [body(pose="standing")]) == way
+
+
+def test_a_way_keeps_off_plates_as_well() -> None:
+    plate = ((0.6, 0.4), 0.129)
+    (x, _), _ = beside([(0.6, 0.2), (0.6, 0.4)], [body(pose="standing")], [plate])
+    assert abs(x - 0.6) > 0.129
+
+
+@pytest.mark.parametrize("knee", [60, 90, 125, 150])
+def test_a_number_stands_clear_of_every_limb(knee: int) -> None:
+    points = body(pose="squat", knee=knee, lean=20, ankle=80)
+    svg = angle("knee", points, [points], ())
+    said = re.search(r'x="(-?\d+)" y="(-?\d+)">(\d+)°', svg)
+    assert said
+    x, y, number = map(int, said.groups())
+    assert number == knee
+    assert clear((x / SCALE, (7 - y) / SCALE), [points]) > 0.07
+
+
+def test_a_number_without_room_has_the_place_with_most_of_it() -> None:
+    points = body(pose="standing")
+    wall = [((0.0, 0.5), 3.0)]
+    place = number_place(points["knee"], 0.0, [points], wall)
+    assert clear(place, [points], wall) < 0
