@@ -1,4 +1,4 @@
-"""The command `strength-handbook`: check, copy, export, schema, trace and new.
+"""The command `strength-handbook`: check, copy, export, init, schema, trace and new.
 
 Each command imports what it needs when it runs: whoever asks for help, or checks a file at every
 save, does not wait for the parts that write pages.
@@ -8,19 +8,20 @@ Exit codes: 0 all is well, 1 the files have errors, 2 the command was not used a
 
 import os
 import sys
-from collections.abc import Iterable, Iterator, Sequence
-from contextlib import contextmanager
+from collections.abc import Iterable, Sequence
 from io import TextIOWrapper
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 import click
 
+from strength_handbook.cli_begin import init
+from strength_handbook.cli_shared import FOLDER, writing
+
 if TYPE_CHECKING:
     from strength_handbook.checked import Checked
     from strength_handbook.reading.problem import Problem
 
-FOLDER = click.Path(file_okay=False, path_type=Path)
 PROGRAMS = click.option(
     "--programs", type=FOLDER, default=Path("programs"), show_default=True, metavar="DIR",
     help="The folder with the program files.",
@@ -35,6 +36,9 @@ def main() -> None:
     for stream in (sys.stdout, sys.stderr):
         if isinstance(stream, TextIOWrapper):
             stream.reconfigure(errors="replace")
+
+
+main.add_command(init)
 
 
 @main.command()
@@ -123,7 +127,7 @@ def copy_command(out: Path, config: Path, *, strict: bool) -> None:
     from strength_handbook.publish.file_copy.making import make_copy
     from strength_handbook.publish.progress import told
 
-    with _writing(), told() as tell:
+    with writing(), told() as tell:
         made = make_copy(config, out, strict=strict, tell=tell)
     for line in filter(None, made.warnings.splitlines()):
         click.echo(line, err=True)
@@ -152,7 +156,7 @@ def export_command(out: Path, programs: Path) -> None:
         for line in as_lines(checked.problems, shown_path(programs)):
             click.echo(line, err=True)
         raise SystemExit(1)
-    with _writing(), told() as tell:
+    with writing(), told() as tell:
         tell("writing the pages")
         number = export(write_pages(checked.worked), out)
     click.echo(f"{counted(number, 'file')} written to {shown_path(out)}")
@@ -170,7 +174,7 @@ def schema(out: Path) -> None:
     from strength_handbook.checked import counted, shown_path
     from strength_handbook.publish.json_schema import SCHEMAS, schema_text
 
-    with _writing():
+    with writing():
         out.mkdir(parents=True, exist_ok=True)
         for kind in SCHEMAS:
             (out / f"{kind}.json").write_text(schema_text(kind), encoding="utf-8")
@@ -227,26 +231,11 @@ def exercise(name: str, programs: Path) -> None:
     from strength_handbook.checked import shown_path
     from strength_handbook.publish.starter import new_exercise
 
-    with _writing():
+    with writing():
         path = new_exercise(name, folder)
     click.echo(
         f"{shown_path(path)} is there; change its examples, then run: strength-handbook check"
     )
-
-
-@contextmanager
-def _writing() -> Iterator[None]:
-    """Refusals and failures to write as messages of the command."""
-    from strength_handbook.publish.command_errors import FailedError, MisuseError
-
-    try:
-        yield
-    except MisuseError as error:
-        raise click.UsageError(str(error)) from None
-    except FailedError as error:
-        raise click.ClickException(str(error)) from None
-    except OSError as error:
-        raise click.ClickException(f"can't write '{error.filename}': {error.strerror}") from None
 
 
 def _existing(folder: Path) -> Path:

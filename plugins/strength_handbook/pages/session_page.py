@@ -165,7 +165,8 @@ def _rotated(session: WorkedSession) -> list[str]:
 
 def emergency_panel(emergency: Emergency) -> str:
     """The emergency panel, the same on every page."""
-    return render("emergency.html", {"e": emergency})
+    dials = any(map(str.isdecimal, emergency.number))  # not where it is still to be filled in
+    return render("emergency.html", {"e": emergency, "dials": dials})
 
 
 def _care(slot: WorkedSlot) -> dict[str, Any]:

@@ -1,4 +1,4 @@
-"""Marks in hand-written pages, checked before anything is built.
+"""Marks and open places in hand-written pages, checked before anything is built.
 
 A mark with a wrong name would otherwise come to light when the old site is already gone.
 """
@@ -8,9 +8,10 @@ from collections.abc import Collection, Iterator
 from pathlib import Path
 
 from strength_handbook.checked import shown_path
-from strength_handbook.reading.problem import Problem
+from strength_handbook.reading.problem import Problem, Severity
 from strength_handbook.reading.raw_text import read_text
 from strength_handbook.reading.suggest import did_you_mean
+from strength_handbook.reading.unfilled import asking, unfilled
 
 _MARK = re.compile(r"<!--\s*handbook:([\w-]+)\s*-->")
 _FENCE = re.compile(r" {0,3}(`{3,}|~{3,})")
@@ -18,7 +19,7 @@ _CODE = re.compile(r"(`+)(?!`).*?(?<!`)\1(?!`)")
 
 
 def check_handwritten(folder: Path, names: Collection[str]) -> list[Problem]:
-    """Every mark in the folder's Markdown files that names no part.
+    """Every mark in the folder's Markdown files that names no part; what is not yet filled in.
 
     Args:
         folder: the folder with the hand-written pages.
@@ -37,6 +38,10 @@ def check_handwritten(folder: Path, names: Collection[str]) -> list[Problem]:
             if name not in names:
                 says = f"there is no part called '{name}'{did_you_mean(name, names)}"
                 problems.append(Problem(shown, line, column, "unknown-part", says))
+        for row, words in _without_code(text):
+            for start, what in unfilled(words):
+                place, says = (shown, row, start + 1), asking(what)
+                problems.append(Problem(*place, "not-filled-in", says, Severity.WARN))
     return problems
 
 
@@ -46,6 +51,13 @@ def marks(text: str) -> Iterator[tuple[str, int, int]]:
     >>> list(marks("# Home\n<!-- handbook:this-week -->\n`<!-- handbook:x -->`"))
     [('this-week', 2, 1)]
     """
+    for number, line in _without_code(text):
+        for found in _MARK.finditer(line):
+            yield found[1], number, found.start() + 1
+
+
+def _without_code(text: str) -> Iterator[tuple[int, str]]:
+    """Number and text of each line, with spaces for what is shown as code."""
     fence = ""
     for number, line in enumerate(text.splitlines(), start=1):
         mark = _FENCE.match(line)
@@ -54,6 +66,4 @@ def marks(text: str) -> Iterator[tuple[str, int, int]]:
         elif mark and mark[1].startswith(fence):
             fence = ""
         elif not fence:
-            plain = _CODE.sub(lambda code: " " * len(code[0]), line)
-            for found in _MARK.finditer(plain):
-                yield found[1], number, found.start() + 1
+            yield number, _CODE.sub(lambda code: " " * len(code[0]), line)

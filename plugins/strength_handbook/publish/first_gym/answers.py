@@ -1,0 +1,183 @@
+"""What a coach is asked for a new gym, and how each answer is read."""
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from typing import Any
+
+from strength_handbook.publish.first_gym.counted import BARS, PLATES, Counted, read_counted
+from strength_handbook.publish.first_gym.listed import Hands, read_hands, read_machines
+
+_UNITS = {
+    "kg": "kg", "kgs": "kg", "kilo": "kg", "kilos": "kg", "kilograms": "kg", "metric": "kg",
+    "lb": "lb", "lbs": "lb", "pound": "lb", "pounds": "lb", "imperial": "lb",
+}  # fmt: skip
+_STRAIGHT = {"kg": "'1 x 20 kg'", "lb": "'1 x 45 lb'"}
+_MOST_RACKS = 20
+_LONGEST = 120
+_LONGEST_PLACE = 300
+
+
+@dataclass(frozen=True)
+class Answers:
+    """What is known of a gym; None where nobody has answered.
+
+    Attributes:
+        gym: its name.
+        units: kg or lb, and so centimetres or inches.
+        bars: with their names.
+        plates: single plates at each rack.
+        racks: how many.
+        hands: dumbbells and kettlebells; an empty tuple where there are none.
+        machines: names and counts.
+        number: the emergency number.
+        place: where the ambulance has to come.
+    """
+
+    gym: str | None = None
+    units: str = "kg"
+    bars: tuple[Counted, ...] | None = None
+    plates: tuple[Counted, ...] | None = None
+    racks: int | None = None
+    hands: tuple[Hands, ...] | None = None
+    machines: tuple[tuple[str, int], ...] | None = None
+    number: str | None = None
+    place: str | None = None
+
+
+Reading = tuple[Any, tuple[str, ...]]
+"""What was read, and all that is wrong with it."""
+
+
+@dataclass(frozen=True)
+class Question:
+    """Something to ask.
+
+    Attributes:
+        key: the field of `Answers`, and the option.
+        asks: the question, with an example in each unit.
+        read: from text and unit to the answer.
+    """
+
+    key: str
+    asks: Mapping[str, str]
+    read: Callable[[str, str], Reading]
+
+
+def _alike(text: str) -> dict[str, str]:
+    return {"kg": text, "lb": text}
+
+
+def _units(text: str, _: str) -> Reading:
+    if found := _UNITS.get(text.lower().strip(".")):
+        return found, ()
+    return "kg", (f"'{text}' is neither; write 'kg' or 'lb'",)
+
+
+def _line(most: int) -> Callable[[str, str], Reading]:
+    def read(text: str, _: str) -> Reading:
+        line = " ".join(text.split())
+        if not line.isprintable():
+            return None, ("it holds a sign that is no letter; type it again",)
+        wrong = f"{len(line)} letters are too many; at most {most}" if len(line) > most else ""
+        return line, (wrong,) if wrong else ()
+
+    return read
+
+
+def _number(text: str, unit: str) -> Reading:
+    line, wrong = _line(_LONGEST)(text, unit)
+    if not wrong and not any(map(str.isdecimal, line)):
+        return None, (f"'{line}' has no digit; write the number, such as '112' or '911'",)
+    return line, wrong
+
+
+def _bars(text: str, unit: str) -> Reading:
+    bars, wrong = read_counted(text, unit, BARS)
+    if not wrong and all(bar.name for bar in bars):
+        return bars, (f"the ready exercises need a straight bar; write it too: {_STRAIGHT[unit]}",)
+    return bars, wrong
+
+
+def _racks(text: str, _: str) -> Reading:
+    word = text.lower().removesuffix("racks").removesuffix("rack").strip()
+    words = ("one", "two", "three", "four", "five", "six")
+    number = words.index(word) + 1 if word in words else int(word) if _is_number(word) else None
+    if number is None or number > _MOST_RACKS:
+        return None, (f"'{text}' is no count; write a number from 1 to {_MOST_RACKS}",)
+    if number == 0:
+        says = "the ready exercises need a rack; write '1', and change programs/room.yml later"
+        return None, (says,)
+    return number, ()
+
+
+def _is_number(text: str) -> bool:
+    return text.isascii() and text.isdecimal() and len(text) < 4
+
+
+QUESTIONS = (
+    Question("gym", _alike("Name of the gym"), _line(_LONGEST)),
+    Question("units", _alike("kg or lb"), _units),
+    Question(
+        "bars",
+        {"kg": "Bars, such as 2x20, 1x15", "lb": "Bars, such as 2x45, 1x35"},
+        _bars,
+    ),
+    Question(
+        "plates",
+        {
+            "kg": "Single plates at each rack, such as 4x20, 4x10, 2x5, 2x2.5",
+            "lb": "Single plates at each rack, such as 4x45, 2x25, 4x10, 2x5, 2x2.5",
+        },
+        lambda text, unit: read_counted(text, unit, PLATES),
+    ),
+    Question("racks", _alike("Racks, a number"), _racks),
+    Question(
+        "hands",
+        {
+            "kg": "Hand weights, such as dumbbells 4-30 by 2, kettlebells 12, 16; or none",
+            "lb": "Hand weights, such as dumbbells 5-50 by 5, kettlebells 25, 35; or none",
+        },
+        read_hands,
+    ),
+    Question(
+        "machines",
+        _alike("Machines, such as leg press, rower x2; or none"),
+        lambda text, _: read_machines(text),
+    ),
+    Question("number", _alike("Emergency number, such as 112 or 911"), _number),
+    Question("place", _alike("Address for the ambulance"), _line(_LONGEST_PLACE)),
+)
+"""In the order of asking; `units` comes before all that has one."""
+
+
+def read_answers(given: Mapping[str, str | None]) -> tuple[Answers, tuple[tuple[str, str], ...]]:
+    """Read what was answered.
+
+    Args:
+        given: text by key; what is missing, None or empty is not answered.
+
+    Returns:
+        The answers, and for each wrong one its key and what to write instead; all at once.
+    """
+    values: dict[str, Any] = {"units": "kg"}
+    wrong: list[tuple[str, str]] = []
+    for question in QUESTIONS:
+        text = (given.get(question.key) or "").strip()
+        if text:
+            values[question.key], slips = question.read(text, values["units"])
+            wrong += [(question.key, slip) for slip in slips]
+    return Answers(**values), tuple(wrong)
+
+
+def understood(answers: Answers, key: str) -> str:
+    """How a line of counts was read, for whoever typed it; empty for all others."""
+    value = getattr(answers, key)
+    if key not in ("bars", "plates") or not value:
+        return ""
+    listed = (
+        f"{one.number // 2} {'pair' if one.number == 2 else 'pairs'} of {one.label}"
+        if key == "plates"
+        else f"{one.number} {f'{one.name} ' if one.name else ''}of {one.label}"
+        for one in value
+    )
+    return ", ".join(listed)

@@ -1,0 +1,112 @@
+"""A line of counts and masses cut into its items, and each into its numbers and words."""
+
+import re
+from dataclasses import dataclass
+from decimal import Decimal
+
+_NUMBER_WORDS = {
+    word: str(number)
+    for number, word in enumerate(
+        ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven",
+         "twelve"), start=1,
+    )
+}  # fmt: skip
+_UNITS = {"kg": "kg", "kgs": "kg", "kilo": "kg", "kilos": "kg", "lb": "lb", "lbs": "lb",
+          "pound": "lb", "pounds": "lb", "#": "lb"}  # fmt: skip
+_PAIR = {"pair", "pairs", "pr", "prs"}
+_FILLERS = {"x", "×", "*", "@", "of", "a", "at", "the", "each", "per", "plates", "plate", "bars",
+            "bar", "discs", "disc", "bumper", "bumpers", "-", "–", ":", "=", "(", ")", ".", "'s",
+            "s", "in", "all", "have", "we", "bells", "bell", "barbell", "barbells", "olympic",
+            "straight", "standard", "long", "short"}  # fmt: skip
+_SIDE = {"side", "sides", "end", "ends"}
+
+_COMMA = re.compile(r"((?:[x×*@]\s*\d{1,3})|\b[012]),(25|5|75|50)\b(?!\s*[x×*])")
+"""A comma that is a point: after a mass that was counted, or in 0,5 and 1,25 and 2,5."""
+_TOGETHER = re.compile(r"(\d[\d.]*\s*[a-z#]*\s*[x×*]\s*\d[\d.]*(?:\s*(?:kg|lb)s?)?)\s+(?=\d)")
+_CUT = re.compile(r"[,;/\n+&]|\band\b")
+_TOKEN = re.compile(r"\d+(?:\.\d+)?|'s\b|[^\W\d_]+|[^\s\w]|_")
+
+
+@dataclass(frozen=True, slots=True)
+class Number:
+    """A number with what was said of it.
+
+    Attributes:
+        value: the number.
+        unit: kg or lb, if one stands behind it.
+        pairs: it counts pairs.
+        plural: as in `four 45s`, so it is a mass.
+    """
+
+    value: Decimal
+    unit: str = ""
+    pairs: bool = False
+    plural: bool = False
+
+    @property
+    def is_mass(self) -> bool:
+        """True where it can't be a count."""
+        return bool(self.unit) or self.plural
+
+
+@dataclass(frozen=True, slots=True)
+class Item:
+    """One mass with its count.
+
+    Attributes:
+        text: as it stood in the line.
+        numbers: in their order.
+        rest: words that say nothing of number or mass.
+        each_side: what is counted is at each side.
+    """
+
+    text: str
+    numbers: tuple[Number, ...]
+    rest: str = ""
+    each_side: bool = False
+
+    @property
+    def units(self) -> tuple[str, ...]:
+        """Units that it names."""
+        return tuple(number.unit for number in self.numbers if number.unit)
+
+
+def as_items(line: str) -> list[Item]:
+    """Cut a line into its items.
+
+    >>> [item.text for item in as_items("2x20,4x2,5 and 2 x 1.25")]
+    ['2x20', '4x2.5', '2 x 1.25']
+    >>> [item.text for item in as_items("45/35/25 lb")]
+    ['45', '35', '25 lb']
+    """
+    text = _COMMA.sub(r"\1.\2", " ".join(line.lower().replace("½", ".5").split()))
+    text = _TOGETHER.sub(r"\1, ", text)
+    items = [_item(part.strip()) for part in _CUT.split(text) if part.strip()]
+    side = any(item.each_side for item in items)
+    return [Item(item.text, item.numbers, item.rest, side) for item in items]
+
+
+def _item(text: str) -> Item:
+    numbers: list[Number] = []
+    rest: list[str] = []
+    side = pair_first = False
+    for token in _TOKEN.findall(text):
+        word = _NUMBER_WORDS.get(token, token)
+        last = numbers[-1] if numbers else None
+        if word[0].isdecimal():
+            numbers.append(Number(Decimal(word)))
+        elif last and word in _UNITS and not last.unit:
+            numbers[-1] = Number(last.value, _UNITS[word], last.pairs, last.plural)
+        elif last and word in ("s", "'s"):
+            numbers[-1] = Number(last.value, last.unit, last.pairs, plural=True)
+        elif last and word in _PAIR:
+            numbers[-1] = Number(last.value, last.unit, pairs=True)
+        elif word in _PAIR:
+            pair_first = True
+        elif word in _SIDE:
+            side = True
+        elif word not in _FILLERS:
+            rest.append(word)
+    if pair_first and len(numbers) == 1:  # a pair of 20s
+        numbers.insert(0, Number(Decimal(1), pairs=True))
+    return Item(text, tuple(numbers), " ".join(rest), side)

@@ -1,0 +1,153 @@
+"""Hand weights and machines, each in one line as people write it."""
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+from decimal import Decimal
+
+from strength_handbook.publish.first_gym.counted import (
+    DUMBBELLS,
+    KETTLEBELLS,
+    Counted,
+    plain,
+    read_counted,
+)
+
+NONE = {"", "none", "no", "nothing", "0", "-"}
+"""Words for: there are none."""
+
+_KINDS = {"dumbbell": "dumbbell", "dumbell": "dumbbell", "db": "dumbbell",
+          "kettlebell": "kettlebell", "kettle bell": "kettlebell", "kb": "kettlebell"}  # fmt: skip
+_KIND = re.compile(rf"\b({'|'.join(_KINDS)})s?\b:?")
+_NUMBER = r"(\d+(?:\.\d+)?)\s*(kg|lb)?s?"
+_ROW = re.compile(
+    rf"(?:from\s+)?{_NUMBER}\s*(?:-|–|to)\s*{_NUMBER}"
+    rf"(?:,?\s*(?:by|in|every|each|step|steps of|in steps of)\s*{_NUMBER})?(?:\s*x\s*(\d\d?))?"
+)
+_SORTS = {sort.noun: sort for sort in (DUMBBELLS, KETTLEBELLS)}
+_MOST_STEPS = 200
+_COUNT = re.compile(r"(?:(\d+)\s*[x×*]?\s+)?(.*?)(?:\s*[x×*]\s*(\d+))?")
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """Masses from the lightest to the heaviest.
+
+    Attributes:
+        low: the lightest, in `unit`.
+        high: the heaviest.
+        step: between two of them.
+        unit: kg or lb.
+        number: how many of each.
+    """
+
+    low: Decimal
+    high: Decimal
+    step: Decimal
+    unit: str
+    number: int
+
+
+@dataclass(frozen=True, slots=True)
+class Hands:
+    """Hand weights of one kind: `dumbbell` or `kettlebell`."""
+
+    kind: str
+    masses: tuple[Row | Counted, ...]
+
+
+def read_hands(line: str, unit: str) -> tuple[tuple[Hands, ...], tuple[str, ...]]:
+    """Read a line of hand weights.
+
+    Args:
+        line: such as `dumbbells 5-50 by 5; kettlebells 12, 16x2`; without a word, dumbbells.
+        unit: kg or lb, where the line says none.
+
+    Returns:
+        What was read, and all that is wrong.
+
+    >>> found, _ = read_hands("5-50 by 5, kettlebells 12 kg x 2", "lb")
+    >>> [one.kind for one in found], found[0].masses[0].step
+    (['dumbbell', 'kettlebell'], Decimal('5'))
+    """
+    text = " ".join(line.lower().split())
+    if text in NONE:
+        return (), ()
+    kinds: dict[str, list[Row | Counted]] = {}
+    wrong: list[str] = []
+    for kind, part in _by_kind(text):
+        rows, rest = _rows(part, kind, unit)
+        for one in rows:
+            if isinstance(one, str):
+                wrong.append(one)
+            else:
+                kinds.setdefault(kind, []).append(one)
+        if rest:
+            singles, slips = read_counted(rest, unit, _SORTS[kind])
+            kinds.setdefault(kind, []).extend(singles)
+            wrong += slips
+        if not rows and not rest:
+            wrong.append(f"'{kind}s': from what to what? Write '{_SORTS[kind].examples[unit]}'")
+    return tuple(Hands(kind, tuple(masses)) for kind, masses in kinds.items()), tuple(wrong)
+
+
+def read_machines(line: str) -> tuple[tuple[tuple[str, int], ...], tuple[str, ...]]:
+    """Names and counts of machines, parted by commas.
+
+    >>> read_machines("leg press, 2 rowers x, cable column x2")[0]
+    (('leg press', 1), ('rowers x', 2), ('cable column', 2))
+    """
+    found: list[tuple[str, int]] = []
+    wrong: list[str] = []
+    for part in re.split(r"[,;\n]|\band\b", " ".join(line.split())):
+        text = part.strip()
+        if text.lower() in NONE:
+            continue
+        match = _COUNT.fullmatch(text)
+        name = match[2].strip() if match else ""
+        number = int((match[1] or match[3] or "1")[:4]) if match else 0
+        if not re.search("[A-Za-z]", name):
+            wrong.append(f"'{text}' names no machine; write it like 'leg press, cable column x2'")
+        elif not 0 < number <= 100:
+            wrong.append(f"'{text}': from 1 to 100 of a machine, not {number}")
+        else:
+            found.append((name, number))
+    return tuple(found), tuple(wrong)
+
+
+def _by_kind(text: str) -> Iterator[tuple[str, str]]:
+    """Each kind with its part of the line; before the first word stand dumbbells."""
+    parts = _KIND.split(text)
+    words = ["", *parts[1::2]]
+    for word, part in zip(words, parts[::2], strict=True):
+        inner = part.strip(" ,;:").removesuffix("and").strip(" ,")
+        if inner or word:
+            yield _KINDS.get(word, "dumbbell"), inner
+
+
+def _rows(part: str, kind: str, unit: str) -> tuple[list[Row | str], str]:
+    """The rows of a part, or what is wrong with one; and what is left of the part."""
+    found: list[Row | str] = []
+    for row in _ROW.finditer(part):
+        low, low_unit, high, high_unit, step, step_unit, number = row.groups()
+        said = low_unit or high_unit or step_unit or unit
+        if step is None or Decimal(step) <= 0:
+            better = f"{kind}s {low}-{high} {said} by {'2' if said == 'kg' else '5'}"
+            found.append(f"'{row[0].strip()}' says no step; write '{better}'")
+            continue
+        one = Row(
+            Decimal(low), Decimal(high), Decimal(step), said, int(number or _SORTS[kind].bare)
+        )
+        found.append(_wrong_row(row[0].strip(), one) or one)
+    return found, _ROW.sub("", part).strip(" ,;")
+
+
+def _wrong_row(text: str, row: Row) -> str:
+    if row.high < row.low or row.low <= 0:
+        return f"'{text}': write the lightest first, such as '5-50 by 5'"
+    steps = (row.high - row.low) // row.step
+    if (row.high - row.low) % row.step:
+        end = plain(row.low + steps * row.step)
+        low, step = plain(row.low), plain(row.step)
+        return f"'{text}' does not end there; in steps of {step} write '{low}-{end} by {step}'"
+    return f"'{text}' are too many; check the step" if steps > _MOST_STEPS else ""

@@ -1,0 +1,136 @@
+"""The answers as lines of `room.yml`."""
+
+import json
+from collections.abc import Iterator
+from decimal import Decimal
+
+from strength_handbook.publish.command_errors import MisuseError
+from strength_handbook.publish.first_gym.answers import Answers
+from strength_handbook.publish.first_gym.counted import Counted, plain
+from strength_handbook.publish.first_gym.listed import Hands, Row
+from strength_handbook.publish.starter import short_name
+from strength_handbook.reading.unfilled import sign
+
+_BAR = {"kg": Counted(Decimal(20), "kg", 2), "lb": Counted(Decimal(45), "lb", 2)}
+_PLATES = {
+    "kg": (("20", 4), ("15", 2), ("10", 4), ("5", 2), ("2.5", 2), ("1.25", 2)),
+    "lb": (("45", 4), ("35", 2), ("25", 2), ("10", 4), ("5", 2), ("2.5", 2)),
+}
+"""What stands there until somebody has counted: usual in the trade, no source."""
+_HOOKS = {"kg": "1.1 m", "lb": "43 in"}
+
+_CALL = (
+    "Not responding, and not breathing normally? Call {}, phone on loudspeaker, and start "
+    "resuscitation. Slow gasps are not breathing."
+)
+RACKS = 2
+"""How many stand there until somebody has counted."""
+
+
+def room_lines(answers: Answers) -> dict[str, str]:
+    """Parts of the room's file, by their names in its template.
+
+    Raises:
+        MisuseError: where a name gives no short name.
+    """
+    return {
+        "gym": _said(answers.gym, "the gym's name"),
+        "units": answers.units,
+        "bars": "\n".join(_bars(answers)),
+        "plates": "\n".join(_plates(answers)),
+        "racks": _block(_racks(answers)),
+        "hands": _block(_hands(answers)),
+        "machines": _block(_machines(answers)),
+        "number": _said(answers.number, "the number that brings help here"),
+        "place": _said(answers.place, "where the ambulance has to come"),
+        "call": json.dumps(_CALL.format(answers.number or "the emergency number"),
+                           ensure_ascii=False),
+        "places": str(4 * (answers.racks or RACKS)),
+    }  # fmt: skip
+
+
+def straight_bar(answers: Answers) -> tuple[str, int]:
+    """Short name and count of the bar for the ready exercises: the first that has no name."""
+    bars = answers.bars or (_BAR[answers.units],)
+    bar = next((bar for bar in bars if not bar.name), bars[0])
+    return _bar_id(bar), bar.number
+
+
+def _said(text: str | None, what: str) -> str:
+    """A text of the coach's; a JSON text is a YAML text, whatever signs are in it."""
+    return json.dumps(text or sign(what), ensure_ascii=False)
+
+
+def _block(lines: Iterator[str]) -> str:
+    """Lines below a key, or an empty mapping behind it."""
+    written = "\n".join(lines)
+    return f"\n{written}" if written else " {}"
+
+
+def _bar_id(bar: Counted) -> str:
+    return short_name(f"{bar.name} bar" if bar.name else f"bar {plain(bar.mass)}")
+
+
+def _bars(answers: Answers) -> Iterator[str]:
+    note = "" if answers.bars else f", note: {_said(None, 'which bars, weighed and counted')}"
+    for bar in answers.bars or (_BAR[answers.units],):
+        name = json.dumps(f"{bar.name} bar" if bar.name else f"{bar.label} bar")
+        about = f"name: {name}, mass: {bar.label}, count: {bar.number}{note}"
+        yield f"  {_bar_id(bar)}: {{{about}}}"
+
+
+def _plates(answers: Answers) -> Iterator[str]:
+    unit = answers.units
+    guess = (Counted(Decimal(mass), unit, number) for mass, number in _PLATES[unit])
+    for plate in answers.plates or guess:
+        yield f"  - {{mass: {plate.label}, pairs: {plate.number // 2}}}"
+
+
+def _racks(answers: Answers) -> Iterator[str]:
+    yield from ("  rack:", "    name: rack", f"    count: {answers.racks or RACKS}")
+    yield f"    hook-spacing: {_HOOKS[answers.units]} # between the middles of the two hooks"
+    yield "    # bolted: true # if it is fixed to the floor"
+    left = ["the hook-spacing by tape"]
+    left += [] if answers.racks else ["how many racks"]
+    left += [] if answers.plates else ["the plates at each"]
+    yield f"    note: {_said(None, ', '.join(left))}"
+
+
+def _hands(answers: Answers) -> Iterator[str]:
+    if answers.hands is None:
+        low, high, step = ("4 kg", "20 kg", "2 kg") if answers.units == "kg" else (
+            "5 lb", "40 lb", "5 lb")  # fmt: skip
+        yield from ("  dumbbell:", "    name: dumbbell")
+        yield f"    note: {_said(None, 'which dumbbells, or no such lines')}"
+        yield from ("    masses:", f"      - {{from: {low}, to: {high}, by: {step}, count: 2}}")
+    for one in answers.hands or ():
+        yield from (f"  {one.kind}:", f"    name: {one.kind}", "    masses:")
+        yield from _masses(one)
+
+
+def _masses(hands: Hands) -> Iterator[str]:
+    for one in hands.masses:
+        if isinstance(one, Row):
+            low, high, step = (
+                f"{plain(each)} {one.unit}" for each in (one.low, one.high, one.step)
+            )
+            yield f"      - {{from: {low}, to: {high}, by: {step}, count: {one.number}}}"
+        else:
+            yield f"      - {{mass: {one.label}, count: {one.number}}}"
+
+
+def _machines(answers: Answers) -> Iterator[str]:
+    if answers.machines is None:
+        note = _said(None, "which machines, or no such line")
+        yield f"  machine: {{name: machine, note: {note}}}"
+    for name, number in answers.machines or ():
+        about = f"name: {json.dumps(name, ensure_ascii=False)}, count: {number}"
+        note = _said(None, "its unit, from, to and by")
+        yield f"  {_machine_id(name)}: {{{about}, note: {note}}}"
+
+
+def _machine_id(name: str) -> str:
+    try:
+        return short_name(name)
+    except MisuseError as error:
+        raise MisuseError(f"machines: {error}") from None
