@@ -8,11 +8,21 @@ import demo
 from strength_handbook.reading.source import Plain
 from strength_handbook.reading.yaml_source import read_source
 
-HANDBOOK = tuple(sorted((demo.ROOT / "handbook").rglob("*.md")))
+NEW_GYM = demo.PACKAGE / "publish" / "first_gym" / "texts"
+"""What a new gym begins with."""
+
+HANDBOOK = tuple(
+    path
+    for folder in (demo.ROOT / "handbook", NEW_GYM / "handbook")
+    for path in sorted(folder.rglob("*.md"))
+)
 """Every hand-written page."""
 
 PROGRAM_FILES = tuple(
-    sorted(path for path in demo.PROGRAMS.rglob("*.yml") if path.parent != demo.PROGRAMS)
+    path
+    for folder in (demo.PROGRAMS, NEW_GYM / "programs")
+    for path in sorted(folder.rglob("*.yml"))
+    if path.parent != folder
 )
 """Every exercise, program and wave."""
 

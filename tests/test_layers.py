@@ -27,7 +27,12 @@ MAY_IMPORT = {
     "checked": {"reading", "review", "plan", "model"},
     "publish": {"publish", "pages", "checked", "review", "record", "plan", "reading", "model"},
     "trace": {"pages", "review", "phone", "plan", "dose", "model"},
-    "cli": {"publish", "pages", "checked", "trace", "review", "reading", "cli"},
+    "cli_shared": {"publish"},
+    "cli_begin": {"cli_shared", "publish", "checked"},
+    "cli": {
+        "cli_begin", "cli_shared", "publish", "pages", "checked", "trace", "review", "reading",
+        "cli",
+    },
     "__main__": {"cli"},
     "__init__": set(),
     "plugin_built": {"publish", "pages", "reading"},

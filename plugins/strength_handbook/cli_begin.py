@@ -1,5 +1,6 @@
 """The command `strength-handbook init`: a gym's own folder from nothing."""
 
+import shutil
 import sys
 from collections.abc import Mapping
 from pathlib import Path
@@ -62,14 +63,21 @@ def _steps(shown: str, open_places: int) -> list[str]:
     """What to do then."""
     from strength_handbook.checked import counted
 
-    move = [] if shown == "." else [f"cd {shown}"]
-    places = counted(open_places, "place")
+    places, own = counted(open_places, "place"), _own_folder()
     return [
-        *move,
-        "mkdocs serve, and open http://127.0.0.1:8000/ : each save shows the page anew",
-        f"fill in {places} in programs/; 'strength-handbook check' names each",
-        "mkdocs build --strict, when all is true: it also names the places in handbook/",
+        *([] if shown == "." else [f"cd {shown}"]),
+        f"{own}mkdocs serve, and open http://127.0.0.1:8000/ (each save shows the page anew)",
+        f"fill in {places} in programs/; {own}strength-handbook check names each",
+        f"{own}mkdocs build --strict, when all is true: it also names the places in handbook/",
     ]
+
+
+def _own_folder() -> str:
+    """Where the commands are, if typing their names alone would not find them."""
+    own = Path(sys.argv[0]).resolve().parent / "mkdocs"
+    found = shutil.which("mkdocs")
+    known = not own.exists() or (found is not None and Path(found).resolve() == own)
+    return "" if known else f"{own.parent.as_posix()}/"
 
 
 def _asked(given: Mapping[str, str | None]) -> "Answers":
@@ -81,7 +89,7 @@ def _asked(given: Mapping[str, str | None]) -> "Answers":
     from strength_handbook.publish.first_gym.answers import QUESTIONS, read_answers, understood
 
     missing = [question for question in QUESTIONS if given.get(question.key) is None]
-    if missing and not sys.stdin.isatty():
+    if missing and not somebody_there():
         options = ", ".join(f"--{question.key}" for question in missing)
         text = f"nobody can be asked here; add --yes, or these too: {options}"
         raise click.UsageError(text)
@@ -100,3 +108,8 @@ def _asked(given: Mapping[str, str | None]) -> "Answers":
         if told := understood(answers, question.key):
             click.echo(f"  That is {told}.")
     return read_answers(said)[0]
+
+
+def somebody_there() -> bool:
+    """True where a person can be asked."""
+    return sys.stdin.isatty()

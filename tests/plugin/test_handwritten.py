@@ -7,6 +7,7 @@ import pytest
 
 import demo
 from strength_handbook.publish.handwritten import check_handwritten, marks
+from strength_handbook.reading.problem import Severity
 from tiny import MKDOCS, write_tiny
 
 PROGRAM = [
@@ -127,3 +128,12 @@ def test_a_page_in_another_encoding_is_reported_before_it_stops_mkdocs(tmp_path:
     (tmp_path / "a.md").write_bytes("# Für alle".encode("latin-1"))
     (problem,) = check_handwritten(tmp_path, ())
     assert (problem.slug, problem.line, problem.column) == ("not-utf-8", 1, 4)
+
+
+def test_a_place_that_is_not_yet_filled_in_is_a_warning_with_its_line(tmp_path: Path) -> None:
+    text = "# Keys\n\nAsk: not yet filled in (who has one).\n\n`Not yet filled in (x)` is a sign.\n"
+    (tmp_path / "keys.md").write_text(text, encoding="utf-8")
+    (problem,) = check_handwritten(tmp_path, ())
+    assert (problem.line, problem.column, problem.slug) == (3, 6, "not-filled-in")
+    assert problem.severity is Severity.WARN
+    assert problem.text == "write who has one, and take 'Not yet filled in (…)' out"

@@ -20,7 +20,7 @@ from strength_handbook.model.loading import (
     PushUp,
     StrapRow,
 )
-from strength_handbook.model.printed import bare_mass, mass
+from strength_handbook.model.printed import NBSP, bare_mass, mass
 from strength_handbook.model.quantities import GRAMS_PER_POUND
 from strength_handbook.model.room import Room
 from strength_handbook.pages.variable_html import error_of, half
@@ -228,4 +228,4 @@ def _grid(
 
 
 def _cm(height: float) -> str:
-    return f"{100 * height:g}\u00a0cm" if height else "on the floor"
+    return length_text(height, "cm", gap=NBSP) if height else "on the floor"

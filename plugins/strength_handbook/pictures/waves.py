@@ -7,6 +7,8 @@ from itertools import groupby
 
 _SIDE, _COLUMN, _GAP = 54, 22, 4
 _ROW, _BETWEEN, _TOP, _FOOT = 40, 10, 4, 46
+_NARROWEST = 300
+"""A program of two weeks would fill a phone with letters three times as large."""
 
 
 @dataclass(frozen=True)
@@ -58,7 +60,7 @@ def wave_chart(columns: Sequence[WaveColumn], rows: Sequence[WaveRow]) -> str:
     parts = [part for place, row in enumerate(rows) for part in _row(columns, row, _top(place))]
     foot = _top(len(rows)) - _BETWEEN
     parts += _numbers(columns, foot + 16) + _waves(columns, foot + 38)
-    width, height = _SIDE + len(columns) * (_COLUMN + _GAP), foot + _FOOT
+    width, height = max(_left(len(columns)), _NARROWEST), foot + _FOOT
     return (
         f'<figure class="sh-waves" data-search-exclude><svg viewBox="0 0 {width} {height}" '
         f'role="img" aria-label="{escape(_said(columns, rows))}">{"".join(parts)}</svg></figure>'

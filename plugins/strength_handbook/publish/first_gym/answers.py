@@ -116,7 +116,7 @@ def _is_number(text: str) -> bool:
 
 QUESTIONS = (
     Question("gym", _alike("Name of the gym"), _line(_LONGEST)),
-    Question("units", _alike("kg or lb"), _units),
+    Question("units", _alike("kg or lb (Enter alone: kg)"), _units),
     Question(
         "bars",
         {"kg": "Bars, such as 2x20, 1x15", "lb": "Bars, such as 2x45, 1x35"},
@@ -174,10 +174,8 @@ def understood(answers: Answers, key: str) -> str:
     value = getattr(answers, key)
     if key not in ("bars", "plates") or not value:
         return ""
-    listed = (
-        f"{one.number // 2} {'pair' if one.number == 2 else 'pairs'} of {one.label}"
-        if key == "plates"
-        else f"{one.number} {f'{one.name} ' if one.name else ''}of {one.label}"
-        for one in value
-    )
-    return ", ".join(listed)
+    if key == "plates":
+        counted = ((one, one.number // 2, "pair") for one in value)
+    else:
+        counted = ((one, one.number, f"{one.name} bar".lstrip()) for one in value)
+    return ", ".join(f"{n} {what}{'s' * (n > 1)} of {one.label}" for one, n, what in counted)

@@ -20,10 +20,11 @@ _FILLERS = {"x", "×", "*", "@", "of", "a", "at", "the", "each", "per", "plates"
             "straight", "standard", "long", "short"}  # fmt: skip
 _SIDE = {"side", "sides", "end", "ends"}
 
-_COMMA = re.compile(r"((?:[x×*@]\s*\d{1,3})|\b[012]),(25|5|75|50)\b(?!\s*[x×*])")
+_COMMA = re.compile(r"((?:[x×*@]\s*\d{1,3})|\b[012]),(25|5|75|50)\b(?!\s*(?:kg|lb)?s?\s*[x×*:])")
 """A comma that is a point: after a mass that was counted, or in 0,5 and 1,25 and 2,5."""
 _TOGETHER = re.compile(r"(\d[\d.]*\s*[a-z#]*\s*[x×*]\s*\d[\d.]*(?:\s*(?:kg|lb)s?)?)\s+(?=\d)")
-_CUT = re.compile(r"[,;/\n+&]|\band\b")
+_LINES = re.compile(r"[\r\n]+")
+_CUT = re.compile(r"[,;/+&]|\band\b")
 _TOKEN = re.compile(r"\d+(?:\.\d+)?|'s\b|[^\W\d_]+|[^\s\w]|_")
 
 
@@ -79,7 +80,9 @@ def as_items(line: str) -> list[Item]:
     >>> [item.text for item in as_items("45/35/25 lb")]
     ['45', '35', '25 lb']
     """
-    text = _COMMA.sub(r"\1.\2", " ".join(line.lower().replace("½", ".5").split()))
+    text = _COMMA.sub(
+        r"\1.\2", " ".join(_LINES.sub(", ", line.strip()).lower().replace("½", ".5").split())
+    )
     text = _TOGETHER.sub(r"\1, ", text)
     items = [_item(part.strip()) for part in _CUT.split(text) if part.strip()]
     side = any(item.each_side for item in items)

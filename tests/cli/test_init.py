@@ -1,0 +1,246 @@
+"""`strength-handbook init`: a gym's own folder that builds at once, whole or not at all."""
+
+import json
+import re
+from pathlib import Path
+
+import pytest
+import yaml
+from click.testing import CliRunner, Result
+
+import demo
+from strength_handbook import cli_begin
+from strength_handbook.checked import check_folder
+from strength_handbook.cli import main
+from strength_handbook.publish.first_gym import beginning
+from strength_handbook.reading.yaml_source import read_source
+
+jsonschema = pytest.importorskip("jsonschema")
+
+SIGN = re.compile(r"Not yet filled in \([^()\n]+\)")
+SCHOOL = {
+    "gym": "North School: lifting room",
+    "units": "lb",
+    "bars": "3x45, 2x35",
+    "plates": "45/35/25/10/5/2.5 lb",
+    "racks": "two",
+    "hands": "none",
+    "machines": "none",
+    "number": "911",
+    "place": "12 School Road, gym door",
+}
+CLUB = {
+    "gym": "Brook Street Club",
+    "bars": "4x20, trap bar 25",
+    "plates": "4x20, 2x15, 4x10, 2x5, 2x2,5, 2x1,25",
+    "racks": "3",
+    "hands": "dumbbells 4-30 by 2; kettlebells 16, 24x2",
+    "machines": "leg press, Rower x2",
+    "number": "112",
+    "place": "2 Brook Street",
+}
+
+
+def init(*words: str, said: str | None = None) -> Result:
+    result = CliRunner().invoke(main, ["init", *words], input=said)
+    assert result.exception is None or isinstance(result.exception, SystemExit), result.exception
+    return result
+
+
+def options(answers: dict[str, str]) -> list[str]:
+    return [word for key, text in answers.items() for word in (f"--{key}", text)]
+
+
+def begun(folder: Path, answers: dict[str, str]) -> Path:
+    result = init(str(folder), "--yes", *options(answers))
+    assert result.exit_code == 0, result.output
+    return folder
+
+
+def filled_in(folder: Path) -> None:
+    """What a coach does then: every open place gets an answer."""
+    for path in [*folder.rglob("*.yml"), *folder.rglob("*.md")]:
+        text = path.read_text(encoding="utf-8")
+        path.write_text(SIGN.sub("Beside the door", text), encoding="utf-8")
+
+
+@pytest.mark.parametrize("answers", [{}, {"units": "lb"}, SCHOOL, CLUB], ids=str)
+def test_a_new_gym_builds_at_once_and_strictly_when_it_is_filled_in(
+    tmp_path: Path, answers: dict[str, str]
+) -> None:
+    root = begun(tmp_path / "gym", answers)
+    done = demo.mkdocs(root, "build")
+    assert done.returncode == 0, done.stderr
+    home = (root / "site/index.html").read_text(encoding="utf-8")
+    assert answers.get("gym", "Not yet filled in (the gym&#39;s name)").split("&")[0] in home
+    assert (root / "site/first-weeks/week-01/a-squat-and-press/index.html").is_file()
+    safety = (root / "site/safety/index.html").read_text(encoding="utf-8")
+    assert "Not yet filled in (which door the ambulance takes, and who opens it)" in safety
+
+    refused = demo.mkdocs(root, "build", "--strict")
+    assert refused.returncode != 0
+    number = sum(
+        len(SIGN.findall(path.read_text(encoding="utf-8")))
+        for path in [*root.glob("programs/**/*.yml"), *root.glob("handbook/*.md")]
+    ) - len(SIGN.findall("".join(comments(root))))
+    lines = re.findall(r"^\S+:\d+:\d+: warn (\S+): .*write .*$", refused.stderr, re.MULTILINE)
+    assert lines == ["not-filled-in"] * number
+
+    filled_in(root)
+    done = demo.mkdocs(root, "build", "--strict")
+    assert done.returncode == 0, done.stderr
+
+
+def comments(root: Path) -> list[str]:
+    return [
+        line
+        for path in root.glob("programs/**/*.yml")
+        for line in path.read_text(encoding="utf-8").splitlines()
+        if line.lstrip().startswith("#")
+    ]
+
+
+@pytest.mark.parametrize("answers", [
+    {},
+    SCHOOL,
+    CLUB,
+    {"plates": "2x20", "racks": "1", "bars": "1x20"},
+    {"plates": "8x25, 8x20, 2x15, 4x10, 4x5, 2x2.5, 2x1.25, 2x0.5", "racks": "12", "bars": "12x20"},
+    {"units": "lb", "plates": "2x45", "bars": "45", "hands": "5-100 by 5"},
+], ids=str)  # fmt: skip
+def test_checks_find_nothing_but_what_is_left_to_fill_in(
+    tmp_path: Path, answers: dict[str, str]
+) -> None:
+    root = begun(tmp_path / "gym", answers)
+    checked = check_folder(root / "programs")
+    assert {problem.slug for problem in checked.problems} == {"not-filled-in"}
+    filled_in(root)
+    assert check_folder(root / "programs").problems == ()
+
+
+def test_everything_is_in_pounds_and_inches_where_plates_are(tmp_path: Path) -> None:
+    root = begun(tmp_path / "gym", SCHOOL)
+    texts = [path.read_text(encoding="utf-8") for path in root.glob("programs/**/*.yml")]
+    metric = [
+        line for line in "\n".join(texts).splitlines() if re.search(r"\d\s*(kg|g|cm|mm|m)\b", line)
+    ]
+    assert metric == []
+    assert "[[" not in "".join(texts)
+
+
+def test_answers_stand_in_the_room(tmp_path: Path) -> None:
+    root = begun(tmp_path / "gym", SCHOOL)
+    room = yaml.safe_load((root / "programs/room.yml").read_text(encoding="utf-8"))
+    assert (room["gym"], room["units"]) == (SCHOOL["gym"], "lb")
+    plates = [(one["mass"], one["pairs"]) for one in room["plates"]]
+    assert plates == [(f"{lb} lb", 1) for lb in ("45", "35", "25", "10", "5", "2.5")]
+    assert room["racks"]["rack"]["count"] == 2
+    assert room["emergency"]["number"] == "911"
+    assert list(room["bars"]) == ["bar-45", "bar-35"]
+
+
+def test_every_program_file_names_a_schema_that_it_keeps(tmp_path: Path) -> None:
+    root = begun(tmp_path / "gym", CLUB)
+    files = sorted(root.glob("programs/**/*.yml"))
+    assert len(files) == 13
+    for path in files:
+        first = path.read_text(encoding="utf-8").splitlines()[0]
+        schema = path.parent / first.removeprefix("# yaml-language-server: $schema=")
+        data = read_source(path.read_bytes(), path.name)[0]
+        assert data is not None
+        jsonschema.validate(data.data, json.loads(schema.read_text(encoding="utf-8")))
+
+
+def test_what_is_there_is_named_and_kept(tmp_path: Path) -> None:
+    begun(tmp_path / "gym", SCHOOL)
+    room = tmp_path / "gym/programs/room.yml"
+    room.write_text("mine", encoding="utf-8")
+    before = sorted(tmp_path.rglob("*"))
+    result = init(str(tmp_path / "gym"), "--yes")
+    assert result.exit_code == 2
+    assert "gym/handbook/before.md" in result.output
+    assert "nothing was written" in result.output
+    assert room.read_text(encoding="utf-8") == "mine"
+    assert sorted(tmp_path.rglob("*")) == before
+
+
+def test_other_files_in_the_folder_stay(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.chdir(tmp_path)
+    (tmp_path / "notes.txt").write_text("mine", encoding="utf-8")
+    assert init(".", "--yes").exit_code == 0
+    assert (tmp_path / "notes.txt").read_text(encoding="utf-8") == "mine"
+    names = {path.name for path in tmp_path.iterdir()}
+    assert names == {"notes.txt", "mkdocs.yml", "handbook", "programs", ".schema"}
+
+
+@pytest.mark.parametrize("there", [True, False], ids=["folder is there", "no folder"])
+def test_a_disk_that_gives_way_leaves_nothing(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, *, there: bool
+) -> None:
+    if there:
+        (tmp_path / "gym").mkdir()
+    rename, left = Path.rename, [2 if there else 0]
+
+    def giving_way(path: Path, target: Path) -> Path:
+        if not left[0]:
+            raise OSError(28, "No space left on device", str(target))
+        left[0] -= 1
+        return rename(path, target)
+
+    monkeypatch.setattr(Path, "rename", giving_way)
+    before = sorted(tmp_path.rglob("*"))
+    result = init(str(tmp_path / "gym"), "--yes")
+    assert result.exit_code == 1
+    assert "No space left on device" in result.output
+    assert sorted(tmp_path.rglob("*")) == before
+
+
+def test_answers_that_do_not_go_together_write_nothing(tmp_path: Path) -> None:
+    # A machine may not have the short name of something else in the room.
+    result = init(str(tmp_path / "gym"), "--yes", "--machines", "x" * 61)
+    assert result.exit_code == 2
+    assert "too long for an address" in result.output
+    assert list(tmp_path.iterdir()) == []
+
+
+def test_wrong_answers_are_told_all_at_once(tmp_path: Path) -> None:
+    wrong = {"units": "stone", "bars": "trap bar 25", "plates": "3x10", "racks": "0",
+             "hands": "5-50", "machines": "3", "number": "ring the bell"}  # fmt: skip
+    result = init(str(tmp_path / "gym"), "--yes", *options(wrong))
+    assert result.exit_code == 2
+    assert re.findall(r"^(?:Error: )?--(\w+): ", result.output, re.MULTILINE) == list(wrong)
+    assert list(tmp_path.iterdir()) == []
+
+
+def test_where_nobody_can_be_asked_it_says_which_options_are_missing(tmp_path: Path) -> None:
+    result = init(str(tmp_path / "gym"), "--gym", "Club")
+    assert result.exit_code == 2
+    assert "add --yes, or these too: --units, --bars, --plates" in result.output
+    assert list(tmp_path.iterdir()) == []
+
+
+def test_on_a_terminal_it_asks_until_an_answer_can_be_read(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(cli_begin, "somebody_there", lambda: True)
+    said = ["North School", "lb", "2x45", "3x10", "4x45, 2x10", "", "none", "", "911", ""]
+    result = init(str(tmp_path / "gym"), said="\n".join([*said, ""]))
+    assert result.exit_code == 0, result.output
+    assert "a bar takes plates two by two; write '2 x 10 lb' or '4 x 10 lb'" in result.output
+    assert "That is 2 pairs of 45 lb, 1 pair of 10 lb." in result.output
+    room = (tmp_path / "gym/programs/room.yml").read_text(encoding="utf-8")
+    assert "Not yet filled in (the hook-spacing by tape, how many racks)" in room
+    assert 'number: "911"' in room
+
+
+def test_help_names_every_answer_and_what_happens_to_files() -> None:
+    said = " ".join(init("--help").output.split())
+    for option in ("--gym", "--units", "--bars", "--plates", "--racks", "--hands", "--machines",
+                   "--number", "--place", "--yes"):  # fmt: skip
+        assert option in said
+    assert "An existing file is never touched." in said
+
+
+def test_its_parts_are_those_that_are_written(tmp_path: Path) -> None:
+    root = begun(tmp_path / "gym", {})
+    assert {path.name for path in root.iterdir()} == set(beginning.PARTS)
