@@ -112,8 +112,8 @@ def test_each_value_knows_its_column() -> None:
 @pytest.mark.parametrize(
     ("line", "start"),
     [
-        ("3x5 @ 70 %, slowly", 12),
-        ("  slowly 3x5", 2),
+        ("3x5 @ 70 %, quietly", 12),
+        ("  quietly 3x5", 2),
         ("3x5, 3x6", 5),
         ("3x5 @ 70", 4),
         ("3x5 @", 4),

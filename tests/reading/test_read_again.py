@@ -30,13 +30,13 @@ def test_only_the_changed_file_is_taken_apart_again(tmp_path: Path, parsed: list
     every = [path.relative_to(tmp_path).as_posix() for path in folder.rglob("*.yml")]
     assert sorted(parsed) == sorted(every)
     parsed.clear()
-    change(folder / "exercises/box-squat.yml", "name: Box squat", "name: Low squat")
+    change(folder / "exercises/box-squat.yml", "role: main", "role: assistance")
     second = base_folder.read(folder)
     assert parsed == ["gym/exercises/box-squat.yml"]
     assert first.book is not None
     assert second.book is not None
-    assert first.book.exercises["box-squat"].name == "Box squat"
-    assert second.book.exercises["box-squat"].name == "Low squat"
+    assert first.book.exercises["box-squat"].role == "main"
+    assert second.book.exercises["box-squat"].role == "assistance"
 
 
 def test_the_room_s_units_reach_the_messages_about_unchanged_files(tmp_path: Path) -> None:

@@ -35,8 +35,17 @@ def test_a_spelling_is_echoed_with_its_place(tmp_path: Path) -> None:
             "path": ["sessions", "a-squat", "slots", 0, "weeks", "1"],
             "written": "2 sets of 8 each, 60s rest",
             "read_as": "2x8 ES, rest 60 s",
+            "left_out": [],
         }
     ]
+
+
+def test_words_that_add_nothing_are_echoed_too(tmp_path: Path) -> None:
+    checked(tmp_path, tiny.WAVE.replace("1: 2x8", "1: chair squat 2x8, strict"))
+    (found,) = check_folder(tmp_path / "programs").read_as
+    assert (found.read_as, found.left_out) == ("2x8, remark strict", ("chair squat",))
+    data = json.loads(as_json(check_folder(tmp_path / "programs"), ()))
+    assert data["read_as"][0]["left_out"] == ["chair squat"]
 
 
 def test_the_house_s_own_notation_is_not_echoed(tmp_path: Path) -> None:
@@ -89,8 +98,8 @@ def test_a_slot_with_holds_is_answered_with_a_hold(tmp_path: Path) -> None:
 
 def test_more_on_a_bar_has_two_meanings_and_on_a_body_one() -> None:
     with pytest.raises(NotationError, match="more than last week, or more than the bar"):
-        read_dose("3x5 +10 kg", Doing(adds=False))
-    assert [one.value for one in read_dose("3x5 +10 kg", Doing(adds=True))] == [
+        read_dose("3x5 +10 kg", Doing(kind="bar"))
+    assert [one.value for one in read_dose("3x5 +10 kg", Doing(kind="body-weight"))] == [
         "3",
         "5",
         "BW+10 kg",

@@ -9,8 +9,9 @@ from strength_handbook.dose.printing import dose_line
 from strength_handbook.model.count import Count
 from strength_handbook.model.dose_part import DosePart
 from strength_handbook.model.load import BodyWeight, FixedLoad, PercentOfBase, PercentOfBodyMass
+from strength_handbook.reading.doing import ANYTHING, Doing, doing
 from strength_handbook.reading.long_form import stored
-from strength_handbook.reading.notation import NotationError, read_dose, read_house
+from strength_handbook.reading.notation import Found, NotationError, read_dose, read_house
 from strength_handbook.reading.yaml_source import read_source
 
 FILE = Path(__file__).parent / "shorthand.yml"
@@ -25,6 +26,14 @@ def lines() -> dict[str, Any]:
 
 READ: dict[str, dict[str, Any]] = lines()["read"]
 REFUSED: dict[str, list[str]] = lines()["refused"]
+EXERCISES = {name: doing(one) for name, one in lines()["exercises"].items()}
+
+
+def for_exercises(key: str) -> list[tuple[str, str, Any]]:
+    return [(name, *one) for name, lines_ in lines()[key].items() for one in lines_.items()]
+
+
+READ_FOR, REFUSED_FOR = for_exercises("read_for"), for_exercises("refused_for")
 GRAMS = {"kg": 1000.0, "lb": 453.59237}
 """The pound is exact by definition: international yard and pound agreement, 1959."""
 
@@ -67,31 +76,57 @@ def meant(part: DosePart) -> dict[str, Any]:
         "every_s": part.every,
         "each_side": part.each_side,
         "cap": part.cap,
+        "intent": part.intent,
+        "pause": part.pause and [part.pause.time, part.pause.at],
+        "remark": part.remark,
     }
     return {key: value for key, value in plain.items() if value is not None} | load_meant(part)
 
 
-def part_of(line: str) -> DosePart:
-    return DosePart.model_validate(stored(read_dose(line)))
+def left_out(found: list[Found]) -> list[str]:
+    return [str(one.value) for one in found if not one.key]
 
 
-@pytest.mark.parametrize(("line", "meaning"), READ.items(), ids=list(READ))
-def test_a_line_means_what_was_written_beside_it(line: str, meaning: dict[str, Any]) -> None:
-    part = part_of(line)
-    assert meant(part) == meaning
+def check_meaning(line: str, doing: Doing, meaning: dict[str, Any]) -> None:
+    found = read_dose(line, doing)
+    part = DosePart.model_validate(stored(found))
+    numbers = {key: value for key, value in meaning.items() if key != "left_out"}
+    assert meant(part) == numbers
+    assert left_out(found) == meaning.get("left_out", [])
     said = {key for key, value in part if value not in (None, {})}
-    assert len(said) == len(meaning), "the line says more"
+    assert len(said) == len(numbers), "the line says more"
     assert DosePart.model_validate(stored(read_house(dose_line(part)))) == part
 
 
-@pytest.mark.parametrize(("line", "words"), REFUSED.items(), ids=list(REFUSED))
-def test_a_line_is_refused_with_what_to_write_instead(line: str, words: list[str]) -> None:
+def check_refused(line: str, doing: Doing, words: list[str]) -> None:
     with pytest.raises(NotationError) as caught:
-        read_dose(line)
+        read_dose(line, doing)
     text = str(caught.value)
     assert [one for one in words if one not in text] == [], text
     assert "did you mean" not in text
     assert 0 <= caught.value.start <= len(line)
+
+
+@pytest.mark.parametrize(("line", "meaning"), READ.items(), ids=list(READ))
+def test_a_line_means_what_was_written_beside_it(line: str, meaning: dict[str, Any]) -> None:
+    check_meaning(line, ANYTHING, meaning)
+
+
+@pytest.mark.parametrize(("exercise", "line", "meaning"), READ_FOR)
+def test_a_line_means_it_for_its_exercise(
+    exercise: str, line: str, meaning: dict[str, Any]
+) -> None:
+    check_meaning(line, EXERCISES[exercise], meaning)
+
+
+@pytest.mark.parametrize(("line", "words"), REFUSED.items(), ids=list(REFUSED))
+def test_a_line_is_refused_with_what_to_write_instead(line: str, words: list[str]) -> None:
+    check_refused(line, ANYTHING, words)
+
+
+@pytest.mark.parametrize(("exercise", "line", "words"), REFUSED_FOR)
+def test_a_line_is_refused_for_its_exercise(exercise: str, line: str, words: list[str]) -> None:
+    check_refused(line, EXERCISES[exercise], words)
 
 
 def test_there_are_many_and_few_of_them_are_refused() -> None:

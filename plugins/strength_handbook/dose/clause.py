@@ -20,7 +20,7 @@ class Found:
 
     Attributes:
         key: path of the key in the long form, such as ``("rest",)`` or ``("last-set", "cap")``; a
-            number is a place in a list.
+            number is a place in a list. Empty for words that are left out.
         value: its text or number.
         start: position of the value in the line, from 0.
     """

@@ -160,6 +160,21 @@ SETTINGS = Key[dict[str, str]](
 )
 
 
+REMARK = Key[str](
+    field="remark",
+    read=reads(
+        (rf"remark\s+({FREE})", free("remark")),
+        advice={"remark": "a few words belong after 'remark', such as 'remark heavy'"},
+    ),
+    line=(InLine.WORDS, lambda remark, _: f"remark {free_text('remark', remark)}"),
+    board=((OnBoard.WORDS, lambda remark, _: remark),),
+    words=Because("it stands beside the numbers as the coach would write it on the board"),
+    step=Because("the notation tells it where nothing else is different"),
+    door=STAYS,
+    use=SAID_ONLY,
+)
+
+
 def _line_note(_: str, __: DosePart) -> str:
     raise OneLineError("note", "a note has no place in one line")
 
@@ -176,4 +191,4 @@ NOTE = Key[str](
 )
 
 
-KEYS: tuple[Key[Any], ...] = (INTENT, RANGE, BREATHE, RETURN_BY, BOX, SETTINGS, NOTE)
+KEYS: tuple[Key[Any], ...] = (INTENT, RANGE, BREATHE, RETURN_BY, BOX, SETTINGS, REMARK, NOTE)

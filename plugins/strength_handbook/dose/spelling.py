@@ -7,9 +7,12 @@ from functools import cached_property
 from typing import TypeVar
 
 from strength_handbook.dose.line_words import END
-from strength_handbook.dose.spelling_values import VALUES, WORDS
+from strength_handbook.dose.meant import Only, anywhere
+from strength_handbook.dose.spelling_values import VALUES
+from strength_handbook.dose.spelling_words import WORDS
 
 _PLACE = re.compile(r"\{(([a-z_]+)\d*)\}")
+_MAY_BE = re.compile(r"\[([^\[\]]*)\]")
 
 
 @dataclass(frozen=True)
@@ -31,7 +34,8 @@ class Piece:
 class Writing:
     """One way to write something: words, and values in braces, such as ``{sets} sets of {reps}``.
 
-    Several spaces or none may stand between any two of them.
+    What stands in square brackets may be left out. Several spaces or none may stand between any
+    two words.
     """
 
     text: str
@@ -39,24 +43,38 @@ class Writing:
     @cached_property
     def pattern(self) -> re.Pattern[str]:
         """What is looked for in a line."""
-        spaced = re.sub(r"(?<=\})(?=\S)|(?<=\S)(?=\{)", " ", self.text)
-        return re.compile(r"\s*".join(map(self._word, spaced.split())) + END, re.IGNORECASE)
+        spaced = re.sub(r"(?<=\})(?=[^\s\]])|(?<=[^\s\[])(?=\{)", " ", self.text)
+        parts, begun = "", False
+        for may_be, word in re.findall(r"\[([^\[\]]*)\]|([^\s\[\]]+)", spaced):
+            inner = r"\s*".join(map(self._word, (may_be or word).split()))
+            gap_before = rf"\s*{inner}" if begun else inner
+            gap = gap_before if begun else rf"{inner}\s*"
+            parts += rf"(?:{gap})?" if may_be else gap_before
+            begun = begun or not may_be
+        return re.compile(parts + END, re.IGNORECASE)
 
     @property
     def begins(self) -> frozenset[str]:
         """The characters that it can begin with, in small letters."""
-        found = _PLACE.match(self.text)
+        if (may_be := _MAY_BE.match(self.text)) is None:
+            return self._begins(self.text)
+        behind = Writing(self.text[may_be.end() :].lstrip())
+        return self._begins(may_be[1]) | behind.begins
+
+    @staticmethod
+    def _begins(text: str) -> frozenset[str]:
+        found = _PLACE.match(text)
         if found is None:
-            return frozenset(self.text[0].lower())
-        if found[1] in WORDS:
-            return frozenset(word[0].lower() for word in WORDS[found[1]].words)
-        return frozenset("0123456789.,:")
+            return frozenset(text[0].lower())
+        if found[2] in WORDS:
+            return frozenset(word[0].lower() for word in WORDS[found[2]].words)
+        return frozenset(VALUES[found[2]].begins)
 
     @staticmethod
     def _word(word: str) -> str:
         found = _PLACE.fullmatch(word)
-        if found and found[1] in WORDS:
-            return WORDS[found[1]].pattern
+        if found and found[2] in WORDS:
+            return WORDS[found[2]].pattern
         return f"(?P<{found[1]}>{VALUES[found[2]].pattern})" if found else re.escape(word)
 
     @property
@@ -67,13 +85,18 @@ class Writing:
     @property
     def examples(self) -> tuple[str, ...]:
         """The same; where the way is one of several words and nothing else, with each of them."""
-        if (whole := _PLACE.fullmatch(self.text)) and whole[1] in WORDS:
-            return WORDS[whole[1]].words
-        return (_PLACE.sub(_example, self.text),)
+        if (whole := _PLACE.fullmatch(self.text)) and whole[2] in WORDS:
+            return WORDS[whole[2]].words
+        return (_PLACE.sub(_example, self.shortest),)
+
+    @property
+    def shortest(self) -> str:
+        """Without all that may be left out."""
+        return " ".join(_MAY_BE.sub("", self.text).split())
 
 
 def _example(found: re.Match[str]) -> str:
-    return (WORDS.get(found[1]) or VALUES[found[2]]).example
+    return (WORDS.get(found[2]) or VALUES[found[2]]).example
 
 
 def house_values(found: re.Match[str]) -> dict[str, str]:
@@ -103,16 +126,12 @@ class Spelling:
     Attributes:
         house: the house's notation, with the values of the ways.
         ways: each of them.
-        behind_sets: it is meant only where the line has its sets already.
+        only: where it is meant.
     """
 
     house: str
     ways: tuple[Writing, ...]
-    behind_sets: bool = False
-
-    def meant(self, *, sets: bool, adds: bool) -> bool:  # noqa: ARG002  # as of what is unclear
-        """True where it can stand: there are `sets`, a mass `adds` to body weight."""
-        return sets or not self.behind_sets
+    only: Only = anywhere
 
 
 @dataclass(frozen=True)
@@ -122,31 +141,25 @@ class Unclear:
     Attributes:
         says: what to write instead; may name values of the ways, and the whole as ``{all}``.
         ways: how it is written.
-        without_sets: only where no sets stand in the line.
-        on_bar: only where no mass can be put on top of body weight.
+        only: where it is meant.
     """
 
     says: str
     ways: tuple[Writing, ...]
-    without_sets: bool = False
-    on_bar: bool = False
-
-    def meant(self, *, sets: bool, adds: bool) -> bool:
-        """True where it can stand: there are `sets`, a mass `adds` to body weight."""
-        return not (self.without_sets and sets) and not (self.on_bar and adds)
+    only: Only = anywhere
 
 
 T = TypeVar("T", Spelling, Unclear, Spelling | Unclear)
 
 
-def spelled(house: str, *ways: str, behind_sets: bool = False) -> Spelling:
+def spelled(house: str, *ways: str, only: Only = anywhere) -> Spelling:
     """A spelling."""
-    return Spelling(house, tuple(map(Writing, ways)), behind_sets)
+    return Spelling(house, tuple(map(Writing, ways)), only)
 
 
-def unclear(says: str, *ways: str, without_sets: bool = False, on_bar: bool = False) -> Unclear:
+def unclear(says: str, *ways: str, only: Only = anywhere) -> Unclear:
     """Something that can't be read."""
-    return Unclear(says, tuple(map(Writing, ways)), without_sets, on_bar)
+    return Unclear(says, tuple(map(Writing, ways)), only)
 
 
 def house_example(one: Spelling) -> str:

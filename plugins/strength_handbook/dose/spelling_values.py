@@ -4,11 +4,13 @@ All of it is common practice, no source.
 """
 
 import re
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
 from decimal import Decimal
 
 from strength_handbook.dose.line_words import COUNT, NUMBER
+from strength_handbook.dose.spelling_words import MANNERS, SPOTS
+from strength_handbook.model.samples import unit
 
 _MASSES = {
     "kg": ("kilograms", "kilogram", "kilos", "kilo", "kgs", "kg"),
@@ -45,29 +47,13 @@ class Value:
         pattern: how it looks; without groups.
         house: from what is written to the house's notation.
         example: one, for a page.
+        begins: the characters that it can begin with, in small letters.
     """
 
     pattern: str
     house: Callable[[str], str]
     example: str
-
-
-@dataclass(frozen=True, slots=True)
-class Word:
-    """Words in a spelling, of which nothing is kept.
-
-    Attributes:
-        pattern: how they look; without groups.
-        words: each of them.
-    """
-
-    pattern: str
-    words: tuple[str, ...]
-
-    @property
-    def example(self) -> str:
-        """One, for a page."""
-        return self.words[0]
+    begins: str = "0123456789.,:"
 
 
 def _any(*units: Mapping[str, tuple[str, ...]]) -> str:
@@ -172,6 +158,18 @@ def _tempo(text: str) -> str:
     return "-".join(fields if len(fields) == 4 else re.sub(r"[\s.:]", "", text))
 
 
+_THREE = r"\d{1,2}[-–/]\d{1,2}[-–/](?:\d{1,2}|X)"
+
+
+def _three(text: str) -> str:
+    """Three fields of a tempo with hyphens, and no pause at the top.
+
+    >>> _three("3-1-1"), _three("31X"), _three("3/1/1")
+    ('3-1-1-0', '3-1-X-0', '3-1-1-0')
+    """
+    return "-".join([*(re.split(r"[-–/]", text) if len(text) > 3 else text), "0"])
+
+
 def _same(text: str) -> str:
     return text
 
@@ -180,28 +178,68 @@ def _load(text: str) -> str:
     return (_percent if re.fullmatch(_PERCENT, text, re.I) else _quantity(_MASSES))(text)
 
 
-def _word(*words: str) -> Word:
-    """One of several words, the longest first."""
-    several = "|".join(re.escape(one).replace(r"\ ", r"[\s-]*") for one in words)
-    return Word(f"(?:{several})", words)
+_LABEL = r"(?:\s*(?:repetitions|repetition|reps|rep)|r)\b\.?"
+"""A single letter belongs to its number: behind a gap it may be the rest."""
 
 
-_LABEL = r"(?:repetitions|repetition|reps|rep|r)\b\.?"
+_NUMBERS = {
+    "one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8,
+    "nine": 9, "ten": 10, "twelve": 12, "fifteen": 15, "twenty": 20,
+}  # fmt: skip
+_COUNTED = rf"(?:{COUNT}|(?:{'|'.join(_NUMBERS)})\b)"
 
 
 def _count(text: str) -> str:
-    return re.sub(rf"\s*{_LABEL}$", "", text, flags=re.I)
+    """A number in figures, without a word for repetitions.
+
+    >>> _count("8-12 reps"), _count("four"), _count("Ten reps"), _count("5r")
+    ('8-12', '4', '10', '5')
+    """
+    if text.lower() in _NUMBERS:
+        return str(_NUMBERS[text.lower()])
+    bare = re.sub(rf"{_LABEL}$", "", text, flags=re.I)
+    return str(_NUMBERS.get(bare.lower(), bare))
 
 
-SIDES = ("each side", "ea side", "ea. side", "each leg", "each arm", "ea leg", "ea arm", "ea. leg",
-         "ea. arm", "per side", "per leg", "per arm", "a side", "/ side", "/ leg", "/ arm",
-         "/ each", "/ ea", "e/s", "L/R", "L+R", "each", "ea.", "ea", "ES")  # fmt: skip
-"""Words for one side after the other, longer ones first."""
+_COUNT_BEGINS = "0123456789" + "".join(sorted({word[0] for word in _NUMBERS}))
+
+
+def _phrases(several: Iterable[str]) -> str:
+    """A pattern for one of several phrases, the longest first."""
+    longest = sorted(several, key=len, reverse=True)
+    return rf"(?:{'|'.join(map(re.escape, longest))})\b".replace(r"\ ", r"\s+")
+
+
+def _initials(several: Iterable[str]) -> str:
+    return "".join(sorted({one[0].lower() for one in several}))
+
+
+_MANNER = rf"(?:(?:very|fairly|quite)\s+)?{_phrases(MANNERS)}"
+_PLACES = {word: place for place, several in SPOTS.items() for word in several}
+
+
+def _spot(text: str) -> str:
+    """A place in a repetition.
+
+    >>> _spot("in the hole"), _spot("on  chest")
+    ('the bottom', 'the chest')
+    """
+    return _PLACES[" ".join(text.lower().split())]
+
+
+def _bare_mass(text: str) -> str:
+    """Hand weights called by their number, in the unit of the room.
+
+    >>> _bare_mass("16s")
+    '16 kg'
+    """
+    return f"{re.sub(r'[^0-9.,]', '', text)} {unit()}"
+
 
 VALUES: Mapping[str, Value] = {
-    "sets": Value(COUNT, _same, "3"),
-    "reps": Value(rf"{COUNT}(?:\s*{_LABEL})?", _count, "5"),
-    "labelled": Value(rf"{COUNT}\s*{_LABEL}", _count, "5 reps"),
+    "sets": Value(_COUNTED, _count, "3", _COUNT_BEGINS),
+    "reps": Value(rf"{_COUNTED}(?:{_LABEL})?", _count, "5", _COUNT_BEGINS),
+    "labelled": Value(rf"{_COUNTED}{_LABEL}", _count, "5 reps", _COUNT_BEGINS),
     "n": Value(r"\d+", _same, "2"),
     "again": Value(rf"(?P=n)(?!\s*{_any(_MASSES)})", _same, "2"),
     "other": Value(rf"(?!(?P=n)\b)\d+(?!\s*{_any(_MASSES)})", _same, "3"),
@@ -211,6 +249,7 @@ VALUES: Mapping[str, Value] = {
     "small": Value(r"(?:10|[1-9])(?:[.,]\d)?", _same, "8"),
     "time": Value(_TIME, _time, "90 s"),
     "pause": Value(rf"(?:{_TIME}|{NUMBER}\s*m)", _time, "90 s"),
+    "moment": Value(rf"{NUMBER}\s*{_SECONDS}", _time, "2 s"),
     "seconds": Value(r"(?:[3-9]\d|\d{3})", _same, "90"),
     "minutes": Value(rf"\d+\s*(?:{_MINUTES}|m)", lambda text: _split(text)[0], "10 min"),
     "mass": Value(_MASS, _quantity(_MASSES), "10 kg"),
@@ -221,22 +260,13 @@ VALUES: Mapping[str, Value] = {
     "height": Value(rf"{NUMBER}\s*{_any(_HEIGHTS)}", _quantity(_HEIGHTS), "24 inches"),
     "far": Value(_FAR, _same, "2 km"),
     "tempo": Value(_TEMPO, _tempo, "30X0"),
+    "three": Value(rf"(?:{_THREE}|\d\d[\dX])", _three, "3-1-1"),
     "digits": Value(r"\d{4}(?<!000)", "-".join, "3010"),
     "no_reps": Value(r"\d\dX0", "-".join, "30X0"),
     "fast": Value(r"(?-i:\d\dX\d)", "-".join, "31X1"),
+    "manner": Value(rf"{_MANNER}(?:\s*(?:and|but|&)\s*{_MANNER})*", _same, "heavy",
+                    _initials((*MANNERS, "very", "fairly", "quite"))),
+    "spot": Value(_phrases(_PLACES), _spot, "on the chest", _initials(_PLACES)),
+    "bare_mass": Value(r"[1-9]\d?(?:[.,]\d)?'?s", _bare_mass, "16s"),
 }  # fmt: skip
 """By the name that stands in braces in a spelling, with or without a number behind it."""
-
-WORDS: Mapping[str, Word] = {
-    "set": _word("sets", "set"),
-    "rep": _word("reps", "rep", "repetitions", "repetition"),
-    "side": _word(*SIDES),
-    "body": _word("BW", "body weight"),
-    "tank": _word("left in the tank", "in the tank", "left", "reps left", "in reserve",
-                  "reps in reserve"),
-    "gear": _word("dumbbells", "dumbbell", "DBs", "DB", "kettlebells", "kettlebell", "KBs", "KB",
-                  "barbell", "BB", "plate", "vest", "belt"),
-    "hold": _word("hold", "holds", "ISO", "isometric"),
-    "x": Word(r"[x×*]", ("x", "×", "*")),
-}  # fmt: skip
-"""The same for words of which nothing is kept."""

@@ -1,16 +1,15 @@
-"""Other spellings of what a dose can say: the one place where they stand.
+"""Other spellings of what a dose can say, all together; here those of sets, clock and rest.
 
 Common practice of the trade, no source. What has two meanings stands in `unclear`.
 """
 
+from strength_handbook.dose.meant import without_sets
+from strength_handbook.dose.spelled_load import LOADS
+from strength_handbook.dose.spelled_manner import MANNERS
 from strength_handbook.dose.spelling import Spelling, spelled
 
 SPELLINGS: tuple[Spelling, ...] = (
-    spelled("tempo {tempo}", "tempo {tempo}", "tempo: {tempo}", "@ tempo {tempo}"),
-    spelled("tempo {no_reps}", "{no_reps}", "@ {no_reps}", "{no_reps} tempo"),
-    spelled("tempo {fast}", "{fast}", "@ {fast}", behind_sets=True),
-    spelled("tempo {fast}", "{fast} tempo"),
-    spelled("tempo {digits}", "{digits}", "{digits} tempo"),
+    *MANNERS,
     spelled(
         "{sets}x{reps}",
         "{sets} {set} of {reps}", "{sets} {set} {x} {reps}", "{sets} {set} by {reps}",
@@ -23,9 +22,24 @@ SPELLINGS: tuple[Spelling, ...] = (
     ),
     spelled("{sets}x{reps} @ {load}", "{sets} {x} {reps} {x} {load}"),
     spelled("{sets}x{n}-{other}", "{sets} {x} {n} to {other}", "{sets} {set} of {n} to {other}"),
+    spelled("{sets}x{reps} @ {load}", "{sets} {x} {reps}: {load}", "{sets} {x} {reps} / {load}",
+            "{sets} {set} of {reps}: {load}"),
+    spelled("{sets}x1", "{sets} [{x}] {single}"),
+    spelled("{sets}x2", "{sets} [{x}] {double}"),
+    spelled("{sets}x3", "{sets} [{x}] {triple}"),
+    spelled("{sets}x1, remark {manner}", "{sets} {manner} {single}"),
+    spelled("{sets}x2, remark {manner}", "{sets} {manner} {double}"),
+    spelled("{sets}x3, remark {manner}", "{sets} {manner} {triple}"),
+    spelled("1x1", "[a] single", only=without_sets),
+    spelled("1x2", "[a] double", only=without_sets),
+    spelled("1x3", "[a] triple", only=without_sets),
     spelled("{n}x{n} @ {load}", "{load} {x} {n} {x} {again}"),
     spelled("{sets}x{n} ES", "{sets} {x} {n} + {again}", "{sets} {set} of {n} + {again}"),
-    spelled("reps {n} ES", "{n} + {again}", "{n} left, {again} right", "{n} left {again} right"),
+    spelled("{sets}x{n} ES", "{sets} {x} {n} {l} [+] [/] [,] {again} {r}",
+            "{sets} {x} {l} {n} [+] [/] [,] {r} {again}",
+            "{sets} {set} of {n} {l} [+] [/] [,] {again} {r}"),
+    spelled("reps {n} ES", "{n} + {again}", "{n} {l} [+] [/] [,] {again} {r}"),
+    spelled("", "straight sets", "sets across", "straight across", "across"),
     spelled("sets {sets}", "{sets} {set}", "sets: {sets}"),
     spelled("reps {labelled}", "{labelled}"),
     spelled("reps {reps}", "reps: {reps}"),
@@ -60,34 +74,7 @@ SPELLINGS: tuple[Spelling, ...] = (
         "{sets} -> {length}", "{sets} → {length}",
     ),
     spelled("distance {length}", "{length}"),
-    spelled("@ {load}", "{load}", "@ {load}", "at {load}", "with {load}", "w/ {load}", "{load} for",
-            "{load}:"),
-    spelled("@ BW", "{body}", "@ {body}", "at {body}", "with {body}", "{body} only"),
-    spelled(
-        "@ {times} % BM",
-        "@ {times} {x} {body}", "{times} {x} {body}", "@ {times} {body}", "{times} {body}",
-        "@ {body} {x} {times}", "{body} {x} {times}", "at {times} {x} {body}",
-    ),
-    spelled(
-        "@ {percent} BM",
-        "@ {percent} {body}", "@ {percent} of {body}", "{percent} {body}", "{percent} of {body}",
-    ),
-    spelled("@ BW+{mass}", "@ {body} + {mass}", "{body} + {mass}", "@ {body} plus {mass}",
-            "{body} plus {mass}", "@ +{mass}", "+{mass}"),
-    spelled("@ BW-{mass}", "@ {body} - {mass}", "{body} - {mass}", "@ {body} minus {mass}",
-            "{body} minus {mass}", "@ {body} – {mass}", "@ {body} − {mass}"),
-    spelled(
-        "RIR {n}",
-        "RIR: {n}", "RIR = {n}", "{n} RIR", "@ {n} RIR", "at {n} RIR", "at RIR {n}", "{n} {tank}",
-        "leave {n}", "leaving {n}", "leave {n} {tank}", "leaving {n} {tank}", "keep {n} {tank}",
-        "with {n} {tank}", "@ {n} {tank}",
-    ),
-    spelled(
-        "RPE {effort}",
-        "RPE: {effort}", "RPE = {effort}", "{effort} RPE", "@ {effort} RPE", "at RPE {effort}",
-        "effort {effort}", "RPE {effort}/10", "@ RPE {effort}/10", "effort {effort}/10",
-        "effort {effort} out of 10",
-    ),
+    *LOADS,
     spelled(
         "rest {pause}",
         "{pause} rest", "rest {pause}", "rest: {pause}", "rest of {pause}", "{pause} of rest",
@@ -97,6 +84,8 @@ SPELLINGS: tuple[Spelling, ...] = (
         "resting {pause}", "{pause} break",
     ),
     spelled("rest {seconds} s", "rest {seconds}", "rest: {seconds}", "{seconds} rest"),
+    spelled("rest {pause}", "R: {pause}", "R {pause}", "R = {pause}"),
+    spelled("rest {seconds} s", "R: {seconds}", "R {seconds}"),
     spelled("rest 0 s", "no rest", "without rest"),
     spelled("every {pause}", "every {pause}", "a set every {pause}", "one set every {pause}",
             "on the {pause}", "set every {pause}"),
@@ -118,8 +107,8 @@ SPELLINGS: tuple[Spelling, ...] = (
 )  # fmt: skip
 """All of them."""
 
-SWALLOWED = tuple(one for one in SPELLINGS if one.house.split()[0] in ("rest", "every", "RIR"))
+SWALLOWED = tuple(one for one in SPELLINGS if one.house.startswith(("rest ", "every ", "RIR ")))
 """Those that no words of the coach's own may run on into."""
 
-NO_PLACES = tuple(one for one in SPELLINGS if one.house.split()[0] in ("@", "RIR", "RPE", "cap"))
+NO_PLACES = tuple(one for one in SPELLINGS if one.house.startswith(("@ ", "RIR ", "RPE ", "cap ")))
 """Those that after 'at' are no position of a hold."""

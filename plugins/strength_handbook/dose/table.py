@@ -35,7 +35,7 @@ _ORDER = (
     "hold", "time", "distance", "cluster", "strip", "cap", "each_side", "load", "training_max",
     "bands", "chains", "assist", "team", "height", "settings", "density", "last_set", "tempo",
     "rir", "rpe", "rest", "every", "position", "push", "pause", "return_by", "range_", "breathe",
-    "intent",
+    "intent", "remark",
 )  # fmt: skip
 """Keys that stand at the same place are printed in this order, and others behind them."""
 

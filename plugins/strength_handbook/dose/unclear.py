@@ -3,7 +3,9 @@
 Common practice of the trade, no source.
 """
 
+from strength_handbook.dose.meant import without_sets
 from strength_handbook.dose.spelling import Unclear, unclear
+from strength_handbook.dose.unclear_load import ONE, UNCLEAR_LOADS
 
 _DIFFERENT = (
     "sets that differ can't stand in one line: give each its own slot, with an order of its own"
@@ -12,65 +14,13 @@ _MACHINE = (
     "can't be written here yet; write the time, such as '1x20 min, RPE 4', and this in the slot's "
     "'note'"
 )
-_ONE = "one number belongs here; write the one to plan with, such as"
 
 UNCLEAR: tuple[Unclear, ...] = (
-    unclear(
-        "'{all}' can mean {n} repetitions in each of {other} sets, '{other}x{n} @ {load}', or "
-        "{other} repetitions in each of {n} sets, '{n}x{other} @ {load}'; write one of them",
-        "{load} {x} {n} {x} {other}", "@ {load} {x} {n} {x} {other}",
-    ),
-    unclear(
-        "'{all}' can mean {n} repetitions, '1x{n} @ {load}', or {n} sets, 'sets {n} @ {load}'; "
-        "write one of them",
-        "{load} {x} {n}", "@ {load} {x} {n}", "{load} for {n}",
-    ),
+    *UNCLEAR_LOADS,
     unclear(
         "'{all}' can mean {n} sets of {n2}, '{n}x{n2}', or {n2} sets of {n}, '{n2}x{n}'; write one "
         "of them",
         "{n} {x} {n2} {set}",
-    ),
-    unclear(
-        "'{n}' counts sets or repetitions; write '1x{n} @ {load}' or 'sets {n} @ {load}'",
-        "{n} @ {load}",
-    ),
-    unclear(
-        "'{all}' can mean each side of the body, 'ES', or each hand and each end of the bar; in "
-        "both hands a load is that of one already: write '@ {mass}', and 'ES' where the sides take "
-        "turns",
-        "@ {mass} each", "@ {mass} ea", "@ {mass} ea.", "@ {mass} per side", "@ {mass} per arm",
-        "@ {mass} / side", "@ {mass} / arm", "@ {mass} a side", "@ {mass} per hand",
-        "@ {mass} each hand", "@ {mass} / hand", "@ {mass} per dumbbell", "@ {mass} each arm",
-    ),
-    unclear(
-        "'{all}' can mean an effort, 'RPE {small}', or a load, '@ {small} {unit}'; write one of "
-        "them",
-        "@ {small}",
-    ),
-    unclear(
-        "'{all}' can mean a tempo, 'tempo {digits}', or a load; write one with its word or unit",
-        "@ {digits}",
-    ),
-    unclear(
-        "'{all}' can mean a load on top of body weight or more than last week; a load is written "
-        "as what is lifted: '@ BW+{mass}', or '@ 60 kg'",
-        "last week + {mass}", "last week +{mass}", "+{mass} from last week",
-        "{mass} more than last week",
-    ),
-    unclear(
-        "'{all}' can mean body weight less so much, '@ BW-{mass}', or less than last week, which "
-        "is written as the load itself, such as '@ 60 kg'",
-        "-{mass}", "@ -{mass}", "- {mass}", "–{mass}",
-    ),
-    unclear(
-        "'{all}' can mean more than last week, or more than the bar; a load is written as what is "
-        "lifted, such as '@ 60 kg'",
-        "+{mass}", "@ +{mass}", on_bar=True,
-    ),
-    unclear(
-        "'{all}' can mean {n} sets, 'sets {n} @ {load}', or {n} repetitions, '1x{n} @ {load}'; "
-        "write one of them",
-        "{n} {x} {load}",
     ),
     unclear(
         "'{all}' can be a set in parts, '{sets}x({n}+{other})/20 s', or different on each side, "
@@ -79,20 +29,22 @@ UNCLEAR: tuple[Unclear, ...] = (
         "{sets} {x} {n} + {other}",
     ),
     unclear(
+        "'{seconds}' has no unit; write '{n2}x{n} @ {seconds} {unit}' or '{n}x{n2} @ {seconds} "
+        "{unit}'",
+        "{seconds} {x} {n} {x} {n2}",
+    ),
+    unclear(
         "'{n2}' has no unit; write '{sets}x{n} @ {n2} {unit}'",
         "{sets} {x} {n} {x} {n2}",
     ),
     unclear(
+        "two paces in turn can't be written; write '{sets}x{time}, rest {time2}' where the easy "
+        "part is the rest",
+        "{sets} {x} {time} hard [/] [,] {time2} easy",
+    ),
+    unclear(
         "a set in parts has its pause: write '{sets}x({n}+{n2}+{n3})/20 s'",
         "{sets} {x} {n} + {n2} + {n3}",
-    ),
-    unclear(
-        "leave out what is held or worn, the exercise says it: write '@ {mass}'",
-        "@ {mass} {gear}", "{mass} {gear}", "with {mass} {gear}", "@ {gear} {mass}",
-    ),
-    unclear(
-        "'{n}' has no unit; write 'BW+{n} {unit}'",
-        "{body} + {n}", "@ {body} + {n}",
     ),
     unclear(
         "'{all}' can be the work, '1x{time}', or the rest, 'rest {time}'; write one of them",
@@ -130,8 +82,9 @@ UNCLEAR: tuple[Unclear, ...] = (
     unclear(
         "'{all}' can be a tempo, 'tempo {big}-{big2}-{big3}-{big4}', or sets that differ, which "
         "need a slot each; write 'tempo' before a tempo",
-        "{big}-{big2}-{big3}-{big4}", without_sets=True,
+        "{big}-{big2}-{big3}-{big4}", only=without_sets,
     ),
+    unclear(_DIFFERENT, "{big}-{big2}-{big3}", only=without_sets),
     unclear(
         _DIFFERENT,
         "{n}/{n2}/{n3}", "{n}/{n2}/{n3}+", "{n}/{n2}/{n3}/{n4}", "{n}, {n2}, {n3}",
@@ -142,24 +95,36 @@ UNCLEAR: tuple[Unclear, ...] = (
         "@ {number}, {number2}, {percent}",
         "@ {number}/{number2}/{number3} %",
     ),
-    unclear(f"{_ONE} '@ {{percent}}'", "@ {number}-{percent}", "{number}-{percent}",
-            "@ {percent2}-{percent}", "@ {number}–{percent}", "@ {number} to {percent}"),
-    unclear(f"{_ONE} '@ {{mass}}'", "@ {number}-{mass}", "{number}-{mass}", "@ {number}–{mass}",
-            "@ {number} to {mass}"),
-    unclear(f"{_ONE} 'RPE {{number}}'", "RPE {number2}-{number}", "@ RPE {number2}-{number}",
+    unclear(f"{ONE} 'RPE {{number}}'", "RPE {number2}-{number}", "@ RPE {number2}-{number}",
             "RPE {number2}–{number}", "@ RPE {number2}–{number}", "{number2}-{number} RPE"),
-    unclear(f"{_ONE} 'RIR {{n}}'", "RIR {n}-{n2}", "@ RIR {n}-{n2}", "{n}-{n2} RIR", "RIR {n}–{n2}",
+    unclear(f"{ONE} 'RIR {{n}}'", "RIR {n}-{n2}", "@ RIR {n}-{n2}", "{n}-{n2} RIR", "RIR {n}–{n2}",
             "@ {n}-{n2} RIR", "{n}-{n2} {tank}"),
-    unclear(f"{_ONE} 'rest {{time}}'", "rest {number}-{time}", "{number}-{time} rest",
+    unclear(f"{ONE} 'rest {{time}}'", "rest {number}-{time}", "{number}-{time} rest",
             "rest {number}–{time}", "rest {time2}-{time}", "{time2}-{time} rest",
             "rest {number} to {time}"),
-    unclear(f"{_ONE} '{{sets}}x{{time}}'", "{sets} {x} {number}-{time}",
+    unclear(f"{ONE} '{{sets}}x{{time}}'", "{sets} {x} {number}-{time}",
             "{sets} {x} {number}–{time}"),
-    unclear(f"{_ONE} '{{sets}} -> {{length}}'", "{sets} {x} {number}-{length}"),
+    unclear(f"{ONE} '{{sets}} -> {{length}}'", "{sets} {x} {number}-{length}"),
     unclear(
-        "a tempo has four fields: write 'tempo {n}-0-1-0' for {n} s down",
-        "{n} s down", "{n} sec down", "{n} s eccentric", "{n} sec eccentric", "{n} s lowering",
-        "{n} s negative", "{n} second eccentric", "{n} sec negative", "{n} s negatives",
+        "say how slow, such as 'tempo 3-0-1-0' for 3 s down",
+        "slow {down}", "slow negatives", "controlled {down}",
+    ),
+    unclear(
+        "'{all}' can be a lowering in each repetition, 'tempo {n}-0-1-0', or lowering only, "
+        "'tempo {n}-0-1-0, return by the legs'; write one of them",
+        "{n} {sec} negatives", "{n} {sec} eccentrics",
+    ),
+    unclear(
+        "'{all}' can mean today's best, 'ramp to 1RM', or a set with some left, such as "
+        "'1x1, RPE 8'; write one of them",
+        "work up to [a] [{manner}] {single}", "build [up] to [a] [{manner}] {single}", "max single",
+        "{manner} single", "[a] [{manner}] single for the day",
+        only=without_sets,
+    ),
+    unclear(
+        "say how long, such as 'rest 2:00'",
+        "rest as needed", "rest as required", "rest as long as needed", "full rest",
+        "full recovery",
     ),
     unclear(
         "rounds over several exercises can't be written here: write sets, such as '{n}x10'; "
@@ -182,12 +147,13 @@ UNCLEAR: tuple[Unclear, ...] = (
     unclear(
         "write an open set as '3x5+ cap 12', or '3x5, last set 5+ cap 10 RIR 1'",
         "to failure", "till failure", "until failure", "to the limit", "last set to failure",
+        "all out",
     ),
     unclear(
         "say where a pause is: write 'pause 2 s at the bottom'",
         "{time} pause", "with {time} pause", "paused", "with a {time} pause",
+        "[{along}] [{a}] {n} {sec} {still}",
     ),
-    unclear("leave out '{all}': all sets have one load already", "across", "straight sets"),
     unclear(
         "last week's dose isn't carried on: write this week's in full",
         "same", "same as last week", "as last week", "repeat",

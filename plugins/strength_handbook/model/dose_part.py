@@ -133,6 +133,8 @@ class DosePart(Shape):
     """How far to go: 'to a 40 cm box'."""
     intent: Literal["fast", "controlled", "slow"] | None = None
     """What the lift should feel like."""
+    remark: Name | None = None
+    """Effort or manner in the coach's words, such as 'heavy'; nothing is counted of it."""
     deload_of: Annotated[Annotated[int, Field(ge=1, le=60), WHOLE] | None, Compared("sets")] = None
     """Take the dose of that week, and less of it:"""
     keep_sets: Annotated[Kept | None, Compared("sets")] = None

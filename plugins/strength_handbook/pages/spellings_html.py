@@ -7,6 +7,9 @@ from strength_handbook.dose.spelling import house_example
 from strength_handbook.dose.spelling_values import UNITS
 from strength_handbook.dose.spellings import SPELLINGS
 
+_NOTHING = "adds nothing"
+"""What stands in place of a notation for words that are read and not counted."""
+
 
 def spellings_list() -> str:
     """Each of the house's notations with all other ways to write it, then units; with examples."""
@@ -31,5 +34,6 @@ def _units() -> Iterator[tuple[str, list[str]]]:
 
 def _entry(row: tuple[str, list[str]]) -> str:
     house, several = row
+    shown = f"<code>{escape(house, quote=False)}</code>" if house else _NOTHING
     texts = " ".join(f"<code>{escape(one, quote=False)}</code>" for one in several)
-    return f"<dt><code>{escape(house, quote=False)}</code></dt><dd>{texts}</dd>"
+    return f"<dt>{shown}</dt><dd>{texts}</dd>"

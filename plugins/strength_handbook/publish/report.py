@@ -108,6 +108,7 @@ def _read_as(one: ReadAs) -> dict[str, Any]:
         "path": list(one.path),
         "written": one.written,
         "read_as": one.read_as,
+        "left_out": list(one.left_out),
     }
 
 

@@ -4,8 +4,9 @@ It looks at files as they stand, whether they are right or not: a slip in the fi
 reason to offer a barbell's dose for it.
 """
 
+import re
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from strength_handbook.model.samples import sample
 from strength_handbook.model.words import Pattern
@@ -27,7 +28,6 @@ _BY_LOAD: Mapping[str, str] = {
     "stack": "'3x10 @ 40 kg, RIR 2, rest 90 s'",
     "machine": "'3x10, RIR 2, setting seat 4, rest 90 s'",
 }
-_ON_BODY = frozenset({"body-weight"})
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,11 +36,15 @@ class Doing:
 
     Attributes:
         example: a dose that fits it, in quotes.
-        adds: a mass with a plus sign can be one on top of body weight.
+        kind: how it is loaded; empty where that is unknown.
+        hands: how many weights are held, 0 where it is done without; None where that is unknown.
+        name: the words of its name, in small letters.
     """
 
     example: str = EXAMPLE
-    adds: bool = True
+    kind: str = ""
+    hands: int | None = None
+    name: frozenset[str] = frozenset()
 
     @property
     def shown(self) -> str:
@@ -63,7 +67,17 @@ def doing(exercise: Plain) -> Doing:
     load = exercise.get("load")
     kind = str(load.get("kind")) if isinstance(load, dict) else ""
     example = _BY_PATTERN.get(str(exercise.get("pattern"))) or _BY_LOAD.get(kind, EXAMPLE)
-    return Doing(_HOLD if _is_hold(exercise.get("dose")) else example, adds=kind in ("", *_ON_BODY))
+    return Doing(
+        _HOLD if _is_hold(exercise.get("dose")) else example,
+        kind,
+        _hands(load) if kind else None,
+        frozenset(re.findall(r"[^\W\d_]+", str(exercise.get("name", "")).lower())),
+    )
+
+
+def _hands(load: Plain) -> int:
+    hands = load.get("hands") if isinstance(load, dict) else None
+    return hands if isinstance(hands, int) and hands in (1, 2) else 0
 
 
 def doing_at(whole: Plain, path: Path, exercises: Mapping[str, Doing]) -> Doing:
@@ -82,7 +96,7 @@ def doing_at(whole: Plain, path: Path, exercises: Mapping[str, Doing]) -> Doing:
     found = exercises.get(str(slot.get("exercise")), ANYTHING)
     weeks = slot.get("weeks")
     others = weeks.values() if isinstance(weeks, dict) else ()
-    return Doing(_HOLD, found.adds) if any(map(_is_hold, others)) else found
+    return replace(found, example=_HOLD) if any(map(_is_hold, others)) else found
 
 
 def _is_hold(dose: Plain) -> bool:

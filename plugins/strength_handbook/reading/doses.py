@@ -37,6 +37,7 @@ class ReadAs:
         path: keys and indexes to it from the top of the file.
         written: the line as written.
         read_as: the same in the house's notation.
+        left_out: words of the line that add nothing to it: names of the exercise and of things.
     """
 
     file: str
@@ -45,6 +46,7 @@ class ReadAs:
     path: Path
     written: str
     read_as: str
+    left_out: tuple[str, ...] = ()
 
 
 @dataclass
@@ -96,7 +98,10 @@ def expand_doses(source: Source, exercises: Mapping[str, Doing] | None = None) -
             out.problems.append(Problem(source.file, mark.line, mark.column, "dose", str(error)))
             return {} if path[-1] == "dose" else None
         if house := read_as(line, found):
-            out.read_as.append(ReadAs(source.file, whole.line, whole.column, path, line, house))
+            left_out = tuple(str(value.value) for value in found if not value.key)
+            out.read_as.append(
+                ReadAs(source.file, whole.line, whole.column, path, line, house, left_out)
+            )
         for value in found:
             for length in range(1, len(value.key) + 1):
                 place = (*path, *value.key[:length])

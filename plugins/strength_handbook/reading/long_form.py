@@ -13,7 +13,8 @@ def stored(found: Iterable[Found]) -> dict[str, Plain]:
     """All values of a line in the long form."""
     long: dict[str, Plain] = {}
     for value in found:
-        store(long, value)
+        if value.key:
+            store(long, value)
     return long
 
 

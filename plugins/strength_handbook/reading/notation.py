@@ -15,10 +15,12 @@ from functools import partial
 from operator import add
 
 from strength_handbook.dose.clause import Found, Handler, NotationError
-from strength_handbook.dose.line_words import LONGEST
+from strength_handbook.dose.line_words import LONGEST, NUMBER
+from strength_handbook.dose.meant import There
 from strength_handbook.dose.table import CLAUSES, IN_PARTS
 from strength_handbook.reading.doing import ANYTHING, EXAMPLE, Doing
 from strength_handbook.reading.long_form import part_of
+from strength_handbook.reading.named import named_at
 from strength_handbook.reading.shorthand import shorthand_at
 from strength_handbook.reading.unreadable import unreadable
 
@@ -26,7 +28,8 @@ __all__ = ["EXAMPLE", "Found", "NotationError", "read_dose", "read_house"]
 
 _IN_BRACKETS = re.compile(r"\(([^()]+)\)")
 _BETWEEN = re.compile(
-    r"(?:[\s,;]|[|·](?=\s)|(?<=\s)(?:[-–](?=\s+[a-z])|/(?=\s+(?:rest|tempo|R|@)))|\.(?=\s|$))+",
+    r"(?:[\s,;]|[|·](?=\s)|\.(?=\s|$)"
+    rf"|(?<=\s)(?:[-–—](?=\s+[a-z@])|/(?=\s+(?:rest|tempo|R|@|{NUMBER}\s*(?:%|kg|lb)))))+",
     re.IGNORECASE,
 )
 
@@ -52,8 +55,27 @@ class _Line:
     values: list[Found] = field(default_factory=list)
     seen: set[tuple[str | int, ...]] = field(default_factory=set)
 
+    @property
+    def there(self) -> There:
+        """What a spelling may depend on."""
+        sets = ("sets",) in self.seen
+        reps = sets and ("reps",) in self.seen
+        return There(sets, reps, kind=self.doing.kind, hands=self.doing.hands)
+
+    def _said_more(self, remark: Found) -> bool:
+        """Put one remark behind another: each of them is true."""
+        before = [value for value in self.values if value.key == remark.key == ("remark",)]
+        for value in before:
+            both = replace(value, value=f"{value.value} and {remark.value}")
+            self.values[self.values.index(value)] = both
+        return bool(before)
+
+    def leave_out(self, words: str, start: int) -> None:
+        """Words that add nothing to the numbers."""
+        self.values.append(Found((), words.strip(), start))
+
     def add(self, clause: Iterator[Found], place: _Place) -> None:
-        own = list(clause)
+        own = [value for value in clause if not self._said_more(value)]
         keys = [value.key for value in own]
         for index, value in enumerate(own):
             block = _block(value)
@@ -121,18 +143,20 @@ def _read(text: str, line: _Line, place: _Place) -> None:
     position = 0
     while (position := _skip(text, position)) < len(text):
         house = _clause(text, position)
-        end = house[0].end() if house else position
-        if line.other and (
-            short := shorthand_at(
-                text, position, end, sets=("sets",) in line.seen, adds=line.doing.adds
-            )
-        ):
+        words = named_at(text, position, line.doing) if line.other else ""
+        end = max(house[0].end() if house else position, position + len(words))
+        if line.other and (short := shorthand_at(text, position, end, line.there)):
             # It says everything in the house's notation.
+            if not short.text:
+                line.leave_out(text[position : short.end], place(position))
             _read_inner(short.text, replace(line, other=False), short.place, place)
             position = short.end
-        elif house is not None:
+        elif house is not None and house[0].end() == end:
             found, handle = house
             line.add(handle(found), place)
+            position = end
+        elif words:
+            line.leave_out(words, place(position))
             position = end
         elif line.other and (inside := _IN_BRACKETS.match(text, position)):
             try:

@@ -1,9 +1,11 @@
 """Other spellings in a line: which of them stands at a place, and what it is in house notation."""
 
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from strength_handbook.dose.clause import NotationError
+from strength_handbook.dose.line_words import END
+from strength_handbook.dose.meant import There
 from strength_handbook.dose.spelling import (
     Piece,
     Spelling,
@@ -12,10 +14,12 @@ from strength_handbook.dose.spelling import (
     house_values,
     pieces,
 )
+from strength_handbook.dose.spelling_values import VALUES
 from strength_handbook.dose.spellings import SPELLINGS
 from strength_handbook.dose.unclear import UNCLEAR
 from strength_handbook.model.samples import sample, unit
 
+_MASS = re.compile(rf"(?:{VALUES['mass'].pattern}){END}", re.IGNORECASE)
 _SETS = re.compile(r"\d\s*[x×*]|sets", re.IGNORECASE)
 _ALL: tuple[Spelling | Unclear, ...] = (*UNCLEAR, *SPELLINGS)
 _WAYS = by_first_sign(_ALL)
@@ -46,26 +50,26 @@ class Shorthand:
         return self.parts[0].start
 
 
-def shorthand_at(
-    line: str, position: int, least: int, *, sets: bool, adds: bool = True
-) -> Shorthand | None:
+def shorthand_at(line: str, position: int, least: int, there: There) -> Shorthand | None:
     """The longest spelling that begins at a position.
 
     Args:
         line: the whole line.
         position: where it must begin.
         least: where it must end at least; what the house's notation reads there ends here.
-        sets: the line has its sets already.
-        adds: a mass with a plus sign can be one on top of body weight.
+        there: what stands before it, and what is done.
 
     Raises:
         NotationError: where it has two meanings, or says what a dose can't hold.
     """
-    anywhere = _SETS.search(line) is not None
+    there = replace(
+        there,
+        counted=_SETS.search(line) is not None,
+        loaded=_MASS.search(line) is not None,
+    )
     best: tuple[re.Match[str], Spelling | Unclear] | None = None
     for way, one in _WAYS.get(line[position].lower(), ()):
-        there = sets if isinstance(one, Spelling) else anywhere
-        if not one.meant(sets=there, adds=adds):
+        if not one.only(there):
             continue
         found = way.pattern.match(line, position)
         if found and found.end() >= least and (best is None or found.end() > best[0].end()):

@@ -23,10 +23,6 @@ def unreadable(line: str, position: int, example: str) -> NotationError:
     found = re.match(r"@|[^\s,;@]+", line[position:])
     word = found[0] if found else line[position:]
     after = re.split(r",(?!\d)", line[position + len(word) :], maxsplit=1)[0].strip()
-    best = re.match(r"(?:of\s+)?(?:the\s+)?1\s*RM\b", line[position:], re.IGNORECASE)
-    if best and line[:position].rstrip().endswith("%"):
-        text = f"leave out {quoted(best[0])}: a percentage is of the slot's 'base'"
-        return NotationError(position, text)
     if load := re.match(rf"({LOAD}){END}", line[position:], re.IGNORECASE):
         return NotationError(position, f"a load has '@' before it: write '@ {load[0]}'")
     if inner := re.match(rf"(?:{COUNT}\s*[x×]\s*)?(\(|(?:strip|drop)\b)", line[position:], re.I):
@@ -48,7 +44,7 @@ def unreadable(line: str, position: int, example: str) -> NotationError:
 
 def _bare(word: str, after: str) -> str | None:
     """Advice where a number stands without its unit, or an effort lacks its number."""
-    number = re.match(r"\d+(?:[.,]\d+)?(?=$|\s+[^\s%])", after)
+    number = re.match(r"\d+(?:[.,]\d+)?(?=$|;|\s+[^\s%])", after)
     if word == "@" and number:
         return f"{quoted(number[0])} has no unit; write {bare_load(number[0], '@ ')}"
     if word == "@" and (effort := re.match(r"RPE|RIR", after, re.IGNORECASE)):

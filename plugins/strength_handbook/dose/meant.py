@@ -1,0 +1,129 @@
+"""Where a spelling is meant: what stands in the line before it, and what is done."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True)
+class There:
+    """What a spelling may depend on beside its words.
+
+    Attributes:
+        sets: the line has its sets already.
+        reps: and they are of repetitions.
+        counted: sets stand somewhere in the line.
+        loaded: a mass stands somewhere in the line.
+        kind: how the exercise is loaded; empty where nothing is known of it.
+        hands: how many weights are held, 0 where it is done without; None where that is unknown.
+    """
+
+    sets: bool = False
+    reps: bool = False
+    counted: bool = False
+    loaded: bool = False
+    kind: str = ""
+    hands: int | None = None
+
+    @property
+    def adds(self) -> bool:
+        """A mass with a plus sign can be one on top of body weight."""
+        return self.kind in ("", "body-weight")
+
+
+Only = Callable[[There], bool]
+"""Where something is meant."""
+
+
+def anywhere(_: There) -> bool:
+    """In every line."""
+    return True
+
+
+def behind_sets(there: There) -> bool:
+    """Only where the line has its sets already."""
+    return there.sets
+
+
+def before_sets(there: There) -> bool:
+    """Only where the line has no sets yet."""
+    return not there.sets
+
+
+def behind_reps(there: There) -> bool:
+    """Only where the line has sets of repetitions already."""
+    return there.reps
+
+
+def without_sets(there: There) -> bool:
+    """Only where no sets stand in the line."""
+    return not there.counted
+
+
+def not_on_body(there: There) -> bool:
+    """Only where no mass can be put on top of body weight."""
+    return not there.adds
+
+
+def on_body(there: There) -> bool:
+    """Only where a mass can be put on top of body weight."""
+    return there.adds
+
+
+def off_body_behind_sets(there: There) -> bool:
+    """Only where no mass can be put on top of body weight, behind sets."""
+    return there.sets and not there.adds
+
+
+def of_kind(*kinds: str) -> Only:
+    """Only for exercises that are loaded so, or of which nothing is known."""
+    return lambda there: there.kind in ("", *kinds)
+
+
+def two_weights(there: There) -> bool:
+    """Only for what is done, or may be done, with a weight in each hand."""
+    return there.hands in (None, 2)
+
+
+def two_weights_behind_sets(there: There) -> bool:
+    """The same, and only where the line has its sets already."""
+    return there.sets and two_weights(there)
+
+
+def two_weights_behind_reps(there: There) -> bool:
+    """Only for what is surely done with a weight in each hand, behind sets of repetitions."""
+    return there.reps and surely_two_weights(there)
+
+
+def surely_two_weights(there: There) -> bool:
+    """Only for what is done with a weight in each hand."""
+    return there.hands == 2
+
+
+def not_two_weights(there: There) -> bool:
+    """Only for what is not done with a weight in each hand."""
+    return there.hands not in (None, 2)
+
+
+def not_two_weights_behind_sets(there: There) -> bool:
+    """The same, and only where the line has its sets already."""
+    return there.sets and not_two_weights(there)
+
+
+def not_surely_two_weights(there: There) -> bool:
+    """Only for what is not done, or may not be done, with a weight in each hand."""
+    return there.hands != 2
+
+
+def loaded(there: There) -> bool:
+    """Only where a mass stands in the line."""
+    return there.loaded
+
+
+def not_loaded(there: There) -> bool:
+    """Only where no mass stands in the line."""
+    return not there.loaded
+
+
+def not_of_kind(*kinds: str) -> Only:
+    """Only for exercises that are known to be loaded in another way."""
+    return lambda there: there.kind not in ("", *kinds)

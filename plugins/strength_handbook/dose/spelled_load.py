@@ -1,0 +1,72 @@
+"""Other spellings of how heavy: with what it is held, worn or pushed, and in which share of what.
+
+Common practice of the trade, no source.
+"""
+
+from strength_handbook.dose.meant import (
+    behind_sets,
+    loaded,
+    of_kind,
+    off_body_behind_sets,
+    on_body,
+    surely_two_weights,
+    two_weights,
+    two_weights_behind_reps,
+    two_weights_behind_sets,
+)
+from strength_handbook.dose.spelling import Spelling, spelled
+
+THINGS = (("bells", "hands"), ("barbell", "bar"), ("plates", "plate"), ("sled", "carrier"))
+"""Words for a thing, and how an exercise is loaded that is done with it."""
+
+
+def ways_with(thing: str) -> tuple[str, str]:
+    """How a mass is written with the thing that has it."""
+    return (
+        f"[{{with}}] [{{a}}] {{mass}} {{{thing}}}",
+        f"[{{with}}] [{{a}}] {{{thing}}} [{{with}}] {{mass}}",
+    )
+
+
+LOADS: tuple[Spelling, ...] = (
+    spelled("@ {load}", "{load}", "@ {load}", "at {load}", "with {load}", "w/ {load}", "{load} for",
+            "{load}:", "@ {load}:"),
+    spelled("@ {percent}", "{dash} {percent}", only=behind_sets),
+    spelled("@ {mass}", "{dash} {mass}", only=off_body_behind_sets),
+    spelled("@ {percent}", "[{with}] {percent} [of] [your] [{a}] {best}"),
+    spelled("@ {percent} TM", "[{with}] {percent} [of] [your] [{a}] training max"),
+    spelled("@ {mass}", "[{with}] {two} {mass} [{bells}]", "[{with}] {mass} {x} 2",
+            only=two_weights_behind_sets),
+    spelled("@ {mass}", "[{with}] {pair} {mass} [{bells}]", only=two_weights),
+    spelled("@ {bare_mass}", "[{with}] {pair} {bare_mass}", only=two_weights),
+    spelled("@ {bare_mass}", "{with} [the] {bare_mass}", "{with} {two} {bare_mass}",
+            only=two_weights_behind_reps),
+    spelled("@ {mass}", "[{with}] {mass} {per_bell}", only=of_kind("hands")),
+    spelled("@ {mass}", "[{with}] {mass} per hand", "[{with}] {mass} each hand",
+            "[{with}] {mass} / hand", "[{with}] {mass} a hand", "[{with}] {mass} each",
+            "[{with}] {mass} ea", "[{with}] {mass} ea.", "[{with}] {bells} [{with}] {mass} each",
+            only=surely_two_weights),
+    *(spelled("@ {mass}", *ways_with(thing), only=of_kind(kind)) for thing, kind in THINGS),
+    spelled("@ BW+{mass}", "[{with}] [{a}] [+] {mass} {worn}",
+            "[{with}] [{a}] {worn} [{with}] [+] {mass}", "[{with}] {body} + {mass} {worn}",
+            "[{with}] [{a}] {worn} of {mass}",
+            only=on_body),
+    *(spelled("", f"[{{along}}] [{{a}}] {{{thing}}}", only=of_kind(kind)) for thing, kind in THINGS),
+    spelled("", "[{along}] [{a}] {worn}", only=loaded),
+    spelled("@ BW", "{body}", "@ {body}", "at {body}", "with {body}", "{body} only"),
+    spelled(
+        "@ {times} % BM",
+        "@ {times} {x} {body}", "{times} {x} {body}", "@ {times} {body}", "{times} {body}",
+        "@ {body} {x} {times}", "{body} {x} {times}", "at {times} {x} {body}",
+    ),
+    spelled(
+        "@ {percent} BM",
+        "@ {percent} {body}", "@ {percent} of {body}", "{percent} {body}", "{percent} of {body}",
+    ),
+    spelled("@ BW+{mass}", "@ {body} + {mass}", "{body} + {mass}", "@ {body} plus {mass}",
+            "{body} plus {mass}", "@ +{mass}", "+{mass}"),
+    spelled("@ BW-{mass}", "@ {body} - {mass}", "{body} - {mass}", "@ {body} minus {mass}",
+            "{body} minus {mass}", "@ {body} – {mass}", "@ {body} − {mass}"),
+    spelled("@ BW-{mass}", "[@] [-] {mass} {helped}", only=on_body),
+)  # fmt: skip
+"""All of them."""

@@ -1,0 +1,107 @@
+"""Words of the trade in a dose: those of which nothing is kept, for manner, and for places.
+
+All of it is common practice, no source.
+"""
+
+import re
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True)
+class Word:
+    """Words in a spelling, of which nothing is kept.
+
+    Attributes:
+        pattern: how they look; without groups.
+        words: each of them.
+    """
+
+    pattern: str
+    words: tuple[str, ...]
+
+    @property
+    def example(self) -> str:
+        """One, for a page."""
+        return self.words[0]
+
+
+def _word(*words: str) -> Word:
+    """One of several words, the longest first."""
+    several = "|".join(re.escape(one).replace(r"\ ", r"[\s-]*") for one in words)
+    return Word(f"(?:{several})", words)
+
+
+SIDES = (
+    "each side", "ea side", "ea. side", "each leg", "each arm", "ea leg", "ea arm", "ea. leg",
+    "ea. arm", "per side", "per leg", "per arm", "a side", "a leg", "an arm", "/ side", "/ leg",
+    "/ arm", "/ each", "/ ea", "e/s", "e/l", "e/a", "per L/R", "L/R", "L+R", "L + R", "L & R",
+    "left + right", "left and right", "left & right", "each", "ea.", "ea", "ES",
+)  # fmt: skip
+"""Words for one side after the other, longer ones first."""
+
+MANNERS = (
+    "heavy", "light", "medium", "moderate", "easy", "hard", "tough", "challenging", "strict",
+    "smooth", "crisp", "snappy", "relaxed", "steady", "continuous", "unbroken",
+    "full range", "full depth", "full ROM", "good form", "perfect form", "dead stop",
+    "touch and go", "strict form",
+)  # fmt: skip
+"""Words for effort and manner that change no number of a dose."""
+
+SPOTS = {
+    "the chest": ("on the chest", "on chest", "at the chest", "at chest"),
+    "the bottom": ("at the bottom", "at bottom", "in the bottom", "on the bottom", "in the hole",
+                   "in hole", "in the stretch", "at the stretch"),
+    "the top": ("at the top", "at top", "on top", "up top"),
+    "lockout": ("at lockout", "at the lockout", "in lockout"),
+    "the knees": ("at the knees", "at the knee", "at knees", "at knee"),
+    "below the knees": ("below the knees", "below the knee", "below knee"),
+    "above the knees": ("above the knees", "above the knee", "above knee"),
+    "the shins": ("at mid-shin", "at mid shin", "at the shins"),
+    "just off the floor": ("off the floor", "off floor", "just off the floor"),
+    "the box": ("on the box", "on box"),
+    "parallel": ("at parallel",),
+    "half-way": ("half-way", "halfway", "at half-way", "at halfway", "mid-way"),
+}  # fmt: skip
+"""Places in a repetition, with their other words."""
+
+WORDS: Mapping[str, Word] = {
+    "set": _word("sets", "set"),
+    "rep": _word("reps", "rep", "repetitions", "repetition"),
+    "side": _word(*SIDES),
+    "body": _word("BW", "body weight"),
+    "tank": _word("left in the tank", "in the tank", "left", "reps left", "in reserve",
+                  "reps in reserve"),
+    "bells": _word("kettlebells", "kettlebell", "KBs", "KB", "dumbbells", "dumbbell", "DBs", "DB",
+                   "bells", "bell", "hand weights", "hand weight", "weights", "weight"),
+    "barbell": _word("barbell", "BB", "bar"),
+    "plates": _word("plates", "plate"),
+    "worn": _word("weighted vest", "weight vest", "vest", "dip belt", "belt", "backpack", "pack"),
+    "sled": _word("sled", "sledge"),
+    "with": Word("(?:with|w/|@|at|using|holding)", ("with", "w/", "@", "at", "using", "holding")),
+    "along": _word("with", "w/", "w"),
+    "a": Word(r"(?:an?\b|the\b)", ("a", "an", "the")),
+    "two": Word(r"2\s*[x×*]", ("2x", "2 ×", "2*")),
+    "pair": _word("a pair of", "pair of", "two", "double"),
+    "per_bell": _word("per bell", "per kettlebell", "per KB", "per dumbbell", "per DB", "each bell",
+                      "each dumbbell", "/ bell", "/ dumbbell", "/ DB", "/ KB", "a bell",
+                      "in each hand", "in either hand"),
+    "helped": _word("assistance", "assisted", "assist", "of help", "help"),
+    "sec": _word("seconds", "second", "secs", "sec.", "sec", "s", '"', "-count", "count", "ct"),
+    "down": _word("down", "eccentric", "ecc", "lowering", "descent", "negative", "on the way down",
+                  "lower"),
+    "up_fast": _word("up fast", "fast up", "explosive up", "explode up", "explosively up",
+                     "explosive"),
+    "still": _word("pause", "still", "stop"),
+    "l": _word("left", "L"),
+    "r": _word("right", "R"),
+    "single": _word("singles", "single"),
+    "double": _word("doubles", "double"),
+    "triple": _word("triples", "triple"),
+    "best": _word("1RM", "1 RM", "1 rep max", "one rep max", "best single", "max"),
+    "dash": Word(r"(?<=\s)[-–—](?=\s)", ("-", "–", "—")),
+    "minus": Word(r"[-–−](?=\d)", ("-", "–", "−")),
+    "hold": _word("hold", "holds", "ISO", "isometric"),
+    "x": Word(r"[x×*]", ("x", "×", "*")),
+}  # fmt: skip
+"""By the name that stands in braces in a spelling."""

@@ -1,0 +1,125 @@
+"""Loads that can't be read: they have two meanings, or aren't what the exercise is loaded with.
+
+Each with what to write. Common practice of the trade, no source.
+"""
+
+from strength_handbook.dose.meant import (
+    before_sets,
+    not_loaded,
+    not_of_kind,
+    not_on_body,
+    not_surely_two_weights,
+    not_two_weights,
+    not_two_weights_behind_sets,
+    on_body,
+)
+from strength_handbook.dose.spelled_load import THINGS, ways_with
+from strength_handbook.dose.spelling import Unclear, unclear
+
+ONE = "one number belongs here; write the one to plan with, such as"
+
+UNCLEAR_LOADS: tuple[Unclear, ...] = (
+    unclear(
+        "'{all}' can mean {n} repetitions in each of {other} sets, '{other}x{n} @ {load}', or "
+        "{other} repetitions in each of {n} sets, '{n}x{other} @ {load}'; write one of them",
+        "{load} {x} {n} {x} {other}", "@ {load} {x} {n} {x} {other}",
+    ),
+    unclear(
+        "'{all}' can mean {n} repetitions, '1x{n} @ {load}', or {n} sets, 'sets {n} @ {load}'; "
+        "write one of them",
+        "{load} {x} {n}", "@ {load} {x} {n}", "{load} for {n}", only=before_sets,
+    ),
+    unclear(
+        "'{n}' counts sets or repetitions; write '1x{n} @ {load}' or 'sets {n} @ {load}'",
+        "{n} @ {load}",
+    ),
+    unclear(
+        "'{all}' can mean each side of the body, 'ES', or each hand and each end of the bar; in "
+        "both hands a load is that of one already: write '@ {mass}', and 'ES' where the sides take "
+        "turns",
+        "[{with}] {mass} each", "[{with}] {mass} ea", "[{with}] {mass} ea.",
+        "[{with}] {mass} per hand", "[{with}] {mass} each hand", "[{with}] {mass} / hand",
+        "[{with}] {mass} a hand",
+        only=not_surely_two_weights,
+    ),
+    unclear(
+        "'{all}' can mean each side of the body, 'ES', or each hand and each end of the bar; in "
+        "both hands a load is that of one already: write '@ {mass}', and 'ES' where the sides take "
+        "turns",
+        "[{with}] {mass} per side", "[{with}] {mass} per arm", "[{with}] {mass} / side",
+        "[{with}] {mass} / arm", "[{with}] {mass} a side", "[{with}] {mass} each arm",
+        "[{with}] {mass} each side",
+    ),
+    unclear(
+        "'{all}' are two weights, and this exercise isn't done with two; write '@ {mass}', what "
+        "one weighs",
+        "[{with}] {two} {mass} [{bells}]", "[{with}] {pair} {mass} [{bells}]",
+        "[{with}] {mass} {x} 2", only=not_two_weights_behind_sets,
+    ),
+    unclear(
+        "'{all}' are two weights, and this exercise isn't done with two; write what one weighs, "
+        "such as '@ 16 kg'",
+        "[{with}] {pair} {bare_mass}", only=not_two_weights,
+    ),
+    unclear(
+        "'{all}' can mean an effort, 'RPE {small}', or a load, '@ {small} {unit}'; write one of "
+        "them",
+        "@ {small}",
+    ),
+    unclear(
+        "'{all}' can mean a tempo, 'tempo {digits}', or a load; write one with its word or unit",
+        "@ {digits}",
+    ),
+    unclear(
+        "'{all}' can mean a load on top of body weight or more than last week; a load is written "
+        "as what is lifted: '@ BW+{mass}', or '@ 60 kg'",
+        "last week + {mass}", "last week +{mass}", "+{mass} from last week",
+        "{mass} more than last week",
+    ),
+    unclear(
+        "'{all}' can mean body weight less so much, '@ BW-{mass}', or less than last week, which "
+        "is written as the load itself, such as '@ 60 kg'",
+        "[@] {minus} {mass}",
+    ),
+    unclear(
+        "'{all}' can mean body weight less so much, '@ BW-{mass}', or the load, '@ {mass}'; write "
+        "one of them",
+        "{dash} {mass}", only=on_body,
+    ),
+    unclear(
+        "'{all}' can mean more than last week, or more than the bar; a load is written as what is "
+        "lifted, such as '@ 60 kg'",
+        "+{mass}", "@ +{mass}", only=not_on_body,
+    ),
+    unclear(
+        "'{all}' can mean {n} sets, 'sets {n} @ {load}', or {n} repetitions, '1x{n} @ {load}'; "
+        "write one of them",
+        "{n} {x} {load}", only=before_sets,
+    ),
+    *(
+        unclear(
+            "'{all}' is not what this exercise is loaded with; leave the thing out and write "
+            "'@ {mass}'",
+            *ways_with(thing), only=not_of_kind(kind),
+        )
+        for thing, kind in THINGS
+    ),
+    unclear(
+        "'{all}' is not what this exercise is loaded with; leave the thing out and write "
+        "'@ {mass}'",
+        "[{with}] [{a}] {mass} {worn}", "[{with}] [{a}] {worn} [{with}] {mass}", only=not_on_body,
+    ),
+    unclear(
+        "'{all}' weighs something: write how much, such as '@ BW+10 kg'",
+        "[{with}] [{a}] {worn}", only=not_loaded,
+    ),
+    unclear(
+        "'{n}' has no unit; write 'BW+{n} {unit}'",
+        "{body} + {n}", "@ {body} + {n}",
+    ),
+    unclear(f"{ONE} '@ {{percent}}'", "@ {number}-{percent}", "{number}-{percent}",
+            "@ {percent2}-{percent}", "@ {number}–{percent}", "@ {number} to {percent}"),
+    unclear(f"{ONE} '@ {{mass}}'", "@ {number}-{mass}", "{number}-{mass}", "@ {number}–{mass}",
+            "@ {number} to {mass}"),
+)  # fmt: skip
+"""All of them."""
