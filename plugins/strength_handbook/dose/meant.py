@@ -12,7 +12,7 @@ class There:
         sets: the line has its sets already.
         reps: and they are of repetitions.
         counted: sets stand somewhere in the line.
-        loaded: a mass stands somewhere in the line.
+        loaded: a mass on top of body weight stands somewhere in the line.
         kind: how the exercise is loaded; empty where nothing is known of it.
         hands: how many weights are held, 0 where it is done without; None where that is unknown.
     """
@@ -115,13 +115,13 @@ def not_surely_two_weights(there: There) -> bool:
 
 
 def loaded(there: There) -> bool:
-    """Only where a mass stands in the line."""
-    return there.loaded
+    """Only where a mass on top of body weight stands in the line."""
+    return there.loaded and there.adds
 
 
 def not_loaded(there: There) -> bool:
-    """Only where no mass stands in the line."""
-    return not there.loaded
+    """Only where a mass could be put on top of body weight, and none stands in the line."""
+    return there.adds and not there.loaded
 
 
 def not_of_kind(*kinds: str) -> Only:

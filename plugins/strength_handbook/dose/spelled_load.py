@@ -6,6 +6,7 @@ Common practice of the trade, no source.
 from strength_handbook.dose.meant import (
     behind_sets,
     loaded,
+    not_on_body,
     of_kind,
     off_body_behind_sets,
     on_body,
@@ -51,8 +52,12 @@ LOADS: tuple[Spelling, ...] = (
             "[{with}] [{a}] {worn} [{with}] [+] {mass}", "[{with}] {body} + {mass} {worn}",
             "[{with}] [{a}] {worn} of {mass}",
             only=on_body),
-    *(spelled("", f"[{{along}}] [{{a}}] {{{thing}}}", only=of_kind(kind)) for thing, kind in THINGS),
+    *(
+        spelled("", f"[{{along}}] [{{a}}] {{{thing}}}", only=of_kind(kind))
+        for thing, kind in THINGS
+    ),
     spelled("", "[{along}] [{a}] {worn}", only=loaded),
+    spelled("remark with a belt", "[{along}] [{a}] belt", only=not_on_body),
     spelled("@ BW", "{body}", "@ {body}", "at {body}", "with {body}", "{body} only"),
     spelled(
         "@ {times} % BM",

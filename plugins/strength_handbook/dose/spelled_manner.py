@@ -9,7 +9,7 @@ from strength_handbook.dose.spelling import Spelling, spelled
 
 MANNERS: tuple[Spelling, ...] = (
     spelled("tempo {tempo}", "tempo {tempo}", "tempo: {tempo}", "@ tempo {tempo}"),
-    spelled("tempo {three}", "tempo {three}", "tempo: {three}"),
+    spelled("tempo {three}", "tempo {three}", "tempo: {three}", "{three} tempo"),
     spelled("tempo {n}-0-1-0", "[{along}] [{a}] [slow] {n} {sec} {down}", "{down} {n} {sec}",
             "{down} for {n} {sec}", "{down} in {n} {sec}", "{down}: {n} {sec}"),
     spelled("tempo {n}-0-X-0", "{n} {sec} {down} [,] [/] {up_fast}",
@@ -29,7 +29,7 @@ MANNERS: tuple[Spelling, ...] = (
             "{hold} {spot} {moment}", only=behind_reps),
     spelled("intent fast", "fast", "explosive", "explosively", "explosive up", "fast up", "quick",
             "quickly", "as fast as possible", "max speed", "max velocity", "max intent",
-            "with speed"),
+            "with speed", "speed", "speed reps"),
     spelled("intent controlled", "controlled", "under control", "with control"),
     spelled("intent slow", "slow", "slowly", "slow and controlled", "slow & controlled",
             "slow, controlled"),

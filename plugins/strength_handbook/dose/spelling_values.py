@@ -214,7 +214,10 @@ def _initials(several: Iterable[str]) -> str:
     return "".join(sorted({one[0].lower() for one in several}))
 
 
-_MANNER = rf"(?:(?:very|fairly|quite)\s+)?{_phrases(MANNERS)}"
+_MANNER = (
+    rf"(?:(?:very|fairly|quite)\s+)?{_phrases(MANNERS)}"
+    r"(?:\s+(?:weights|weight|loads|load|effort|pace)\b)?"
+)
 _PLACES = {word: place for place, several in SPOTS.items() for word in several}
 
 

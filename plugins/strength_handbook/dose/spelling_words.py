@@ -41,8 +41,8 @@ SIDES = (
 """Words for one side after the other, longer ones first."""
 
 MANNERS = (
-    "heavy", "light", "medium", "moderate", "easy", "hard", "tough", "challenging", "strict",
-    "smooth", "crisp", "snappy", "relaxed", "steady", "continuous", "unbroken",
+    "heavy", "heavy-ish", "light", "medium", "moderate", "easy", "hard", "tough", "challenging",
+    "strict", "smooth", "crisp", "snappy", "relaxed", "steady", "continuous", "unbroken",
     "full range", "full depth", "full ROM", "good form", "perfect form", "dead stop",
     "touch and go", "strict form",
 )  # fmt: skip

@@ -53,7 +53,7 @@ SPELLINGS: tuple[Spelling, ...] = (
         "ISO {sets}x{time}",
         "{sets} {x} {time} {hold}", "{sets} {set} of {time} {hold}", "{sets} {hold} of {time}",
         "{sets} {hold} {x} {time}", "{hold} {sets} {x} {time}", "{sets} {set} {x} {time} {hold}",
-        "{sets} {x} {hold} {time}",
+        "{sets} {x} {hold} {time}", "{hold} {time} {x} {sets}",
     ),
     spelled("ISO {sets}x{time} ES", "{sets} {x} {time} {side} {hold}",
             "{sets} {set} of {time} {side} {hold}"),
@@ -71,7 +71,8 @@ SPELLINGS: tuple[Spelling, ...] = (
     spelled(
         "{sets} -> {length}",
         "{sets} {x} {length}", "{sets} {set} of {length}", "{sets} {set} {x} {length}",
-        "{sets} -> {length}", "{sets} → {length}",
+        "{sets} -> {length}", "{sets} → {length}", "{sets} lengths of {length}",
+        "{sets} trips of {length}", "{sets} walks of {length}", "{sets} runs of {length}",
     ),
     spelled("distance {length}", "{length}"),
     *LOADS,

@@ -72,6 +72,7 @@ UNCLEAR: tuple[Unclear, ...] = (
     ),
     unclear(
         "'{all}' can mean so many on each side, 'ES', or in all; write 'ES', or half of them 'ES'",
+        "alternating", "alternate sides", "alternating sides", "alternating legs",
         "both sides", "both legs", "both arms",
     ),
     unclear(

@@ -12,6 +12,7 @@ from strength_handbook.dose.meant import (
     not_two_weights,
     not_two_weights_behind_sets,
     on_body,
+    two_weights,
 )
 from strength_handbook.dose.spelled_load import THINGS, ways_with
 from strength_handbook.dose.spelling import Unclear, unclear
@@ -109,6 +110,7 @@ UNCLEAR_LOADS: tuple[Unclear, ...] = (
         "'@ {mass}'",
         "[{with}] [{a}] {mass} {worn}", "[{with}] [{a}] {worn} [{with}] {mass}", only=not_on_body,
     ),
+    unclear("'{n}' has no unit; write '@ {n} {unit}'", "{with} {two} {n}", only=two_weights),
     unclear(
         "'{all}' weighs something: write how much, such as '@ BW+10 kg'",
         "[{with}] [{a}] {worn}", only=not_loaded,

@@ -162,6 +162,8 @@ def _read(text: str, line: _Line, place: _Place) -> None:
             try:
                 _read_inner(inside[1], line, partial(add, inside.start(1)), place)
             except NotationError as error:
+                if inside[1][0].isalpha():
+                    raise
                 raise unreadable(text, position, line.doing.shown) from error
             position = inside.end()
         else:

@@ -19,7 +19,7 @@ from strength_handbook.dose.spellings import SPELLINGS
 from strength_handbook.dose.unclear import UNCLEAR
 from strength_handbook.model.samples import sample, unit
 
-_MASS = re.compile(rf"(?:{VALUES['mass'].pattern}){END}", re.IGNORECASE)
+_ON_TOP = re.compile(rf"\+\s*(?:{VALUES['mass'].pattern}){END}", re.IGNORECASE)
 _SETS = re.compile(r"\d\s*[x×*]|sets", re.IGNORECASE)
 _ALL: tuple[Spelling | Unclear, ...] = (*UNCLEAR, *SPELLINGS)
 _WAYS = by_first_sign(_ALL)
@@ -65,7 +65,7 @@ def shorthand_at(line: str, position: int, least: int, there: There) -> Shorthan
     there = replace(
         there,
         counted=_SETS.search(line) is not None,
-        loaded=_MASS.search(line) is not None,
+        loaded=_ON_TOP.search(line) is not None,
     )
     best: tuple[re.Match[str], Spelling | Unclear] | None = None
     for way, one in _WAYS.get(line[position].lower(), ()):
