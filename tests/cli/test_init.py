@@ -13,6 +13,7 @@ from strength_handbook import cli_begin
 from strength_handbook.checked import check_folder
 from strength_handbook.cli import main
 from strength_handbook.publish.first_gym import beginning
+from strength_handbook.reading.problem import Severity
 from strength_handbook.reading.yaml_source import read_source
 
 jsonschema = pytest.importorskip("jsonschema")
@@ -139,6 +140,22 @@ def test_answers_stand_in_the_room(tmp_path: Path) -> None:
     assert list(room["bars"]) == ["bar-45", "bar-35"]
 
 
+@pytest.mark.parametrize("answers", [{}, SCHOOL, CLUB], ids=str)
+def test_every_example_of_the_room_may_be_taken_in(tmp_path: Path, answers: dict[str, str]) -> None:
+    root = begun(tmp_path / "gym", answers)
+    room = root / "programs/room.yml"
+    text, number = re.subn(
+        r"^( *)# ((?: *[a-z-]+:(?: [{A-Z].*)?)| +- \{.*)$",
+        r"\1\2",
+        room.read_text("utf-8"),
+        flags=re.M,
+    )
+    assert number > 20
+    room.write_text(text, encoding="utf-8")
+    problems = check_folder(root / "programs").problems
+    assert [str(one) for one in problems if one.severity is Severity.ERROR] == []
+
+
 def test_every_program_file_names_a_schema_that_it_keeps(tmp_path: Path) -> None:
     root = begun(tmp_path / "gym", CLUB)
     files = sorted(root.glob("programs/**/*.yml"))
@@ -229,7 +246,7 @@ def test_on_a_terminal_it_asks_until_an_answer_can_be_read(
     assert "a bar takes plates two by two; write '2 x 10 lb' or '4 x 10 lb'" in result.output
     assert "That is 2 pairs of 45 lb, 1 pair of 10 lb." in result.output
     room = (tmp_path / "gym/programs/room.yml").read_text(encoding="utf-8")
-    assert "Not yet filled in (the hook-spacing by tape, how many racks)" in room
+    assert "Not yet filled in (the hook-spacing as measured, how many racks)" in room
     assert 'number: "911"' in room
 
 

@@ -19,6 +19,18 @@ _PLATES = {
 """What stands there until somebody has counted: usual in the trade, no source."""
 _HOOKS = {"kg": "1.1 m", "lb": "43 in"}
 
+_HAND_EXAMPLES = {
+    "kg": (
+        "kettle: {name: kettlebell, masses: [{mass: 12 kg, count: 2}, {mass: 16 kg, count: 2}]}",
+        "sandbag: {name: sandbag, masses: [{mass: 20 kg, count: 1}], note: Weighed.}",
+    ),
+    "lb": (
+        "kettle: {name: kettlebell, masses: [{mass: 25 lb, count: 2}, {mass: 35 lb, count: 2}]}",
+        "sandbag: {name: sandbag, masses: [{mass: 45 lb, count: 1}], note: Weighed.}",
+    ),
+}
+_MACHINE_EXAMPLES = ("calf-machine: {name: calf machine, unit: units, from: 0, to: 400, by: 2}",)
+
 _CALL = (
     "Not responding, and not breathing normally? Call {}, phone on loudspeaker, and start "
     "resuscitation. Slow gasps are not breathing."
@@ -38,9 +50,9 @@ def room_lines(answers: Answers) -> dict[str, str]:
         "units": answers.units,
         "bars": "\n".join(_bars(answers)),
         "plates": "\n".join(_plates(answers)),
-        "racks": _block(_racks(answers)),
-        "hands": _block(_hands(answers)),
-        "machines": _block(_machines(answers)),
+        "racks": "\n".join(_racks(answers)),
+        "hands": _section("hand-weights", [*_hands(answers)], _HAND_EXAMPLES[answers.units]),
+        "machines": _section("machines", [*_machines(answers)], _MACHINE_EXAMPLES),
         "number": _said(answers.number, "the number that brings help here"),
         "place": _said(answers.place, "where the ambulance has to come"),
         "call": json.dumps(_CALL.format(answers.number or "the emergency number"),
@@ -61,10 +73,11 @@ def _said(text: str | None, what: str) -> str:
     return json.dumps(text or sign(what), ensure_ascii=False)
 
 
-def _block(lines: Iterator[str]) -> str:
-    """Lines below a key, or an empty mapping behind it."""
-    written = "\n".join(lines)
-    return f"\n{written}" if written else " {}"
+def _section(key: str, lines: list[str], examples: tuple[str, ...]) -> str:
+    """A key with what the room has of it and what it may have; all a comment where that is all."""
+    if lines:
+        return "\n".join([f"{key}:", *lines, *(f"  # {line}" for line in examples)])
+    return "\n".join([f"# {key}:", *(f"#   {line}" for line in examples)])
 
 
 def _bar_id(bar: Counted) -> str:
@@ -90,7 +103,7 @@ def _racks(answers: Answers) -> Iterator[str]:
     yield from ("  rack:", "    name: rack", f"    count: {answers.racks or RACKS}")
     yield f"    hook-spacing: {_HOOKS[answers.units]} # between the middles of the two hooks"
     yield "    # bolted: true # if it is fixed to the floor"
-    left = ["the hook-spacing by tape"]
+    left = ["the hook-spacing as measured"]
     left += [] if answers.racks else ["how many racks"]
     left += [] if answers.plates else ["the plates at each"]
     yield f"    note: {_said(None, ', '.join(left))}"
