@@ -215,7 +215,7 @@ def trace_command(program: str, week: int, session: str, letter: str, programs: 
 
 @main.group()
 def new() -> None:
-    """Begin a new file."""
+    """Begin a new file or program."""
 
 
 @new.command()
@@ -235,6 +235,31 @@ def exercise(name: str, programs: Path) -> None:
         path = new_exercise(name, folder)
     click.echo(
         f"{shown_path(path)} is there; change its examples, then run: strength-handbook check"
+    )
+
+
+@new.command("program")
+@click.argument("name")
+@click.option("--weeks", type=int, help="How many; 8 if neither this nor --waves is given.")
+@click.option("--waves", metavar="4+2", help="Weeks of each wave; fours if left out.")
+@click.option("--days", default="mon,thu", show_default=True, metavar="DAYS", help="Weekdays.")
+@PROGRAMS
+def program_command(
+    name: str, weeks: int | None, waves: str | None, days: str, programs: Path
+) -> None:
+    """Begin a program that builds at once, with a slot in each session to go on from.
+
+    NAME is what members call it, such as "Winter water"; an existing folder is never touched.
+    """
+    folder = _existing(programs)
+
+    from strength_handbook.checked import current_day, shown_path
+    from strength_handbook.publish.new_program import new_program
+
+    with writing():
+        path = new_program(name, weeks, waves, days, folder, current_day())
+    click.echo(
+        f"{shown_path(path)} is there; fill in its places, then run: strength-handbook check"
     )
 
 

@@ -44,14 +44,14 @@ def _written(units: str, values: dict[str, str]) -> Iterator[tuple[str, str]]:
         address = path.relative_to(TEXTS).as_posix()
         text = _BOTH.sub(r"\2" if units == "lb" else r"\1", path.read_text(encoding="utf-8"))
         if address.startswith("programs/"):
-            text = f"{_schema_line(address)}\n{Template(text).substitute(values)}"
+            text = f"{schema_line(address)}\n{Template(text).substitute(values)}"
         yield address, text
 
 
-def _schema_line(address: str) -> str:
+def schema_line(address: str) -> str:
     """What tells an editor the kind of a program file.
 
-    >>> _schema_line("programs/winter/1-brakes.yml")
+    >>> schema_line("programs/winter/1-brakes.yml")
     '# yaml-language-server: $schema=../../.schema/wave.json'
     """
     *folders, name = address.split("/")
