@@ -9,6 +9,7 @@ from strength_handbook.dose.printing import dose_line
 from strength_handbook.model.count import Count
 from strength_handbook.model.dose_part import DosePart
 from strength_handbook.model.load import BodyWeight, FixedLoad, PercentOfBase, PercentOfBodyMass
+from strength_handbook.model.span import Span, ends
 from strength_handbook.reading.doing import ANYTHING, Doing, doing
 from strength_handbook.reading.long_form import stored
 from strength_handbook.reading.notation import Found, NotationError, read_dose, read_house
@@ -72,7 +73,7 @@ def meant(part: DosePart) -> dict[str, Any]:
         "tempo": tempo,
         "left": part.rir,
         "effort": part.rpe,
-        "rest_s": part.rest,
+        "rest_s": list(ends(part.rest)) if isinstance(part.rest, Span) else part.rest,
         "every_s": part.every,
         "each_side": part.each_side,
         "cap": part.cap,

@@ -22,7 +22,7 @@ from strength_handbook.dose.key import (
     Said,
     Told,
 )
-from strength_handbook.dose.line_words import SETS, TIME
+from strength_handbook.dose.line_words import SETS, TIME, TIMES
 from strength_handbook.dose.share import lasting
 from strength_handbook.dose.texts import (
     clock_words,
@@ -38,6 +38,7 @@ from strength_handbook.model.dose import Clock, Dose
 from strength_handbook.model.dose_part import DosePart
 from strength_handbook.model.methods import Density
 from strength_handbook.model.printed import NBSP, clock, count_word
+from strength_handbook.model.span import Span
 
 _BETWEEN = Because("rest is no part of a set")
 
@@ -173,10 +174,15 @@ def _between(word: str, was: float | None, now: float | None) -> Iterator[str]:
         yield f"{more} between sets: {word} {clock(now)} instead of {clock(was)}"
 
 
+def _rest_range(dose: Dose) -> str | None:
+    """Both ends, where the rest may be shorter or longer."""
+    return clock(dose.rest) if isinstance(dose.rest, Span) else None
+
+
 REST = Key[float](
     field="rest",
     read=reads(
-        (rf"rest\s+({TIME})", take("rest")),
+        (rf"rest\s+({TIMES})", take("rest")),
         advice={"rest": "a time belongs after 'rest', such as 'rest 2:30' or 'rest 90 s'"},
     ),
     line=(InLine.REST, lambda seconds, _: f"rest {line_time(seconds)}"),
@@ -190,9 +196,12 @@ REST = Key[float](
         ),
     ),
     step=lambda a, b: _between("rest", a.rest, b.rest),
-    data=(Datum("rest_s", lambda dose: dose.rest, Amount("rest", kind="time")),),
+    data=(
+        Datum("rest_s", lambda dose: dose.rest and float(dose.rest), Amount("rest", kind="time")),
+        Datum("rest_range", _rest_range, Amount("rest", kind="text")),
+    ),
     door=AtDoor.CARRIED,
-    use=KeyUse(NO_LESSON, lambda seconds, _: {"r": whole(seconds)}, _BETWEEN),
+    use=KeyUse(NO_LESSON, lambda seconds, _: {"r": whole(float(seconds))}, _BETWEEN),
 )
 
 

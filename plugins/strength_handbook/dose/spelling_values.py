@@ -108,6 +108,19 @@ def _time(text: str) -> str:
     return f"{number} min" if unit.lower() == "m" else f"{number} {_unit(unit, _TIMES)}"
 
 
+def _resting(text: str) -> str:
+    """A time, or a range of one; a number alone has the unit of the other.
+
+    >>> _resting("60-90 s"), _resting("2 to 3 minutes"), _resting("1:30–2:00"), _resting("2-2:30")
+    ('60 s-90 s', '2 min-3 min', '1:30-2:00', '2 min-2:30')
+    """
+    *before, last = re.split(r"\s*(?:-|–|to)\s*", text.strip())
+    high = _time(last)
+    unit = "min" if ":" in high else high.split()[-1]
+    both = [f"{one} {unit}" if re.fullmatch(NUMBER, one) else _time(one) for one in before]
+    return "-".join([*both, high])
+
+
 def _length(text: str) -> str:
     """Metres for kilometres, all others in their unit."""
     house = _quantity(_LENGTHS)(text)
@@ -252,6 +265,8 @@ VALUES: Mapping[str, Value] = {
     "small": Value(r"(?:10|[1-9])(?:[.,]\d)?", _same, "8"),
     "time": Value(_TIME, _time, "90 s"),
     "pause": Value(rf"(?:{_TIME}|{NUMBER}\s*m)", _time, "90 s"),
+    "resting": Value(rf"(?:(?:{_TIME}|{NUMBER}(?:\s*m\b)?)\s*(?:-|–|to)\s*)?"
+                     rf"(?:{_TIME}|{NUMBER}\s*m)", _resting, "90 s"),
     "moment": Value(rf"{NUMBER}\s*{_SECONDS}", _time, "2 s"),
     "seconds": Value(r"(?:[3-9]\d|\d{3})", _same, "90"),
     "minutes": Value(rf"\d+\s*(?:{_MINUTES}|m)", lambda text: _split(text)[0], "10 min"),

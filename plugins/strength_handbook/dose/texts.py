@@ -8,6 +8,7 @@ from strength_handbook.model.count import Count
 from strength_handbook.model.length import Metric, amount_in, own_unit
 from strength_handbook.model.printed import clock, count_word
 from strength_handbook.model.quantities import GRAMS_PER_POUND, Mass
+from strength_handbook.model.span import ends
 
 
 class OneLineError(ValueError):
@@ -61,6 +62,9 @@ def line_length(length: float, metric: Metric) -> str:
 
 def line_time(seconds: float) -> str:
     """Seconds, or minutes and seconds from two minutes on."""
+    low, high = ends(seconds)
+    if low != high:
+        return f"{line_time(low)}-{line_time(high)}"
     if seconds < 120 or seconds != int(seconds):
         return f"{line_number(seconds)} s"
     return f"{int(seconds) // 60}:{int(seconds) % 60:02d}"
@@ -74,9 +78,18 @@ def line_minutes(seconds: float) -> str:
 def clock_words(seconds: float) -> str:
     """A time in words: seconds up to two minutes, then minutes.
 
+    >>> from strength_handbook.model.span import Span
     >>> clock_words(30), clock_words(150)
     ('30 seconds', '2½ minutes')
+    >>> clock_words(Span(60, 90)), clock_words(Span(90, 150))
+    ('60 to 90 seconds', '90 seconds to 2½ minutes')
     """
+    low, high = ends(seconds)
+    if low != high:
+        shortest, longest = clock_words(low), clock_words(high)
+        if (unit := shortest.rpartition(" ")[2]) == longest.rpartition(" ")[2]:
+            shortest = shortest.removesuffix(f" {unit}")
+        return f"{shortest} to {longest}"
     if seconds < 120:
         return f"{seconds:g} second{'s' if seconds != 1 else ''}"
     minutes, rest = divmod(round(seconds), 60)

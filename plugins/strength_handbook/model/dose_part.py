@@ -5,7 +5,7 @@ The week leaves out what the slot says, the slot what the exercise says; `dose` 
 
 from typing import Annotated, Literal
 
-from pydantic import Field, model_validator
+from pydantic import Field, PlainValidator, WithJsonSchema, model_validator
 
 from strength_handbook.model.count import RepsText, SetsText, TopText
 from strength_handbook.model.load import LoadText
@@ -32,10 +32,17 @@ from strength_handbook.model.quantities import (
     read_percent,
 )
 from strength_handbook.model.shape import Shape, refuse
+from strength_handbook.model.span import REST_PATTERN, read_rest
 from strength_handbook.model.tempo import TempoText
 
 SetTime = Annotated[Seconds, within(read_duration, "1 s", "40 min")]
-RestTime = Annotated[Seconds, within(read_duration, "0 s", "30 min")]
+RestTime = Annotated[
+    float,
+    PlainValidator(read_rest),  # nothing after it that would make a bare float of a range
+    WithJsonSchema(
+        {"type": "string", "pattern": REST_PATTERN, "examples": ["2:30", "90 s", "60-90 s"]}
+    ),
+]
 
 
 class OpenSet(Shape):

@@ -2,6 +2,7 @@
 
 from strength_handbook.model.length import amount_in, length_text, own_unit
 from strength_handbook.model.quantities import in_unit, stamped
+from strength_handbook.model.span import ends
 
 NBSP = "\u00a0"
 MINUS = "−"
@@ -68,7 +69,13 @@ def clock(seconds: float) -> str:
 
     >>> clock(150), clock(45), clock(60)
     ('2:30', '45\xa0s', '1:00')
+    >>> from strength_handbook.model.span import Span
+    >>> clock(Span(90, 120))
+    '1:30–2:00'
     """
+    low, high = ends(seconds)
+    if low != high:
+        return f"{clock(low)}–{clock(high)}"
     whole = round(seconds)
     if whole < 60:
         return f"{whole}{NBSP}s"

@@ -127,7 +127,7 @@ def _block(book: Book, program: Program, group: Sequence[TimedSlot]) -> Block:
     return Block(
         rounds=ceil(max(dose.sets.middle for dose in doses)),
         work_s=tuple(work_seconds(book, dose) for dose in doses),
-        rest_s=last if last is not None else (0.0 if every else swap),
+        rest_s=float(last) if last is not None else (0.0 if every else swap),
         transition_s=sum(inside) / len(inside) if inside else 0.0,
         # Those who share a pair of stations set one up each.
         setup_s=sum(slot.exercise.setup_seconds for slot in group) / hands,

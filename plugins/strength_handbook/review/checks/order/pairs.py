@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 from itertools import combinations
 
+from strength_handbook.model.span import ends
 from strength_handbook.model.words import Muscle, Pattern
 from strength_handbook.reading.problem import Severity
 from strength_handbook.review.check import Check, Family, check
@@ -70,7 +71,7 @@ def pair_rest(this: Check, desk: Desk) -> Iterator[Finding]:
                 if any(one.slot.dose.every is not None for one in beside):
                     continue
                 rests = {
-                    one: swap if one.slot.dose.rest is None else one.slot.dose.rest
+                    one: swap if one.slot.dose.rest is None else ends(one.slot.dose.rest)[0]
                     for one in beside
                 }
                 short = [one for one in beside if rests[one] < least]

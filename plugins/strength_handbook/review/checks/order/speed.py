@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from strength_handbook.model.dose import Reps
 from strength_handbook.model.rule_kind import COMMON
+from strength_handbook.model.span import ends
 from strength_handbook.plan.minutes import work_seconds
 from strength_handbook.reading.problem import Severity
 from strength_handbook.review.check import Check, Family, check
@@ -110,12 +111,16 @@ def jump_pause(this: Check, desk: Desk) -> Iterator[Finding]:
                 continue
             first = heavy[-1]
             between = slots[slots.index(first) : index]
-            rests = [swap if one.slot.dose.rest is None else one.slot.dose.rest for one in between]
-            works = [work_seconds(desk.book, one.slot.dose) for one in between[1:]]
-            pause = sum(rests) + sum(works)
-            if least <= pause <= most:
+            works = sum(work_seconds(desk.book, one.slot.dose) for one in between[1:])
+            both = [
+                ends(swap if one.slot.dose.rest is None else one.slot.dose.rest) for one in between
+            ]
+            shortest, longest = (sum(several) + works for several in zip(*both, strict=True))
+            if least <= shortest and longest <= most:
                 continue
-            wanted = rests[0] + (least if pause < least else most) - pause
+            short = shortest < least
+            pause, rests = (shortest, both[0][0]) if short else (longest, both[0][1])
+            wanted = rests + (least if pause < least else most) - pause
             limit = f"at least {clock(least)}" if pause < least else f"at most {clock(most)}"
             text = f"{clock(pause)} from the heavy set of {name(first)} to it; {limit}"
             change = None

@@ -5,6 +5,7 @@ from dataclasses import replace
 from math import ceil
 
 from strength_handbook.calc.duration import cycle_seconds
+from strength_handbook.model.span import ends
 from strength_handbook.model.words import Pattern
 from strength_handbook.plan.minutes import TimedSlot, session_blocks, work_seconds
 from strength_handbook.reading.problem import Severity
@@ -88,6 +89,8 @@ def _rest_had(desk: Desk, at: SlotAt, rest: float | None = None) -> float:
         at: the slot.
         rest: taken for the slot's own rest, where given.
     """
+    if rest is None and at.slot.dose.rest is not None:
+        rest, _ = ends(at.slot.dose.rest)  # who may rest so short must be rested by then
     own = at.slot.dose if rest is None else replace(at.slot.dose, rest=rest)
     timed = [
         TimedSlot(one.order, one.exercise, own if one is at.slot else one.dose)
