@@ -19,7 +19,7 @@ def bag_place(points: Points, pose: Pose) -> Point:
             return along(on_thigh, _thigh(points) + 90, THIGH_HALF + 0.8 * BAG_HALF)
         case "shoulder":
             x, y = points["shoulder"]
-            return x - 0.015, y + 0.085
+            return x, y + 0.070
         case _:
             x, y = middle_of(points["hand"], points["far hand"])
             return x, max(y, BAG_HALF)
@@ -32,7 +32,7 @@ def bag_grip(points: Points, pose: Pose) -> Point | None:
             return along(bag_place(points, pose), _thigh(points), 1.2 * BAG_HALF)
         case "shoulder":
             x, y = bag_place(points, pose)
-            return x + 0.13, y + 0.06
+            return x + 0.115, y + 0.055
         case _:
             return None
 
@@ -49,9 +49,9 @@ def draw_bag(points: Points, pose: Pose) -> str:
     half, long = BAG_HALF * SCALE, _LONG * SCALE
     if pose.load_on == "shoulder":
         return (
-            f'<path class="kit" transform="translate({x:.0f} {y:.0f}) rotate(-14)" '
-            'd="M-66 4C-66-12-56-20-40-20Q0-26 40-20C56-20 66-12 66 4'
-            'C66 24 50 28 38 24Q0 14-38 24C-50 28-66 24-66 4z"/>'
+            f'<path class="kit" transform="translate({x:.0f} {y:.0f}) " '
+            'd="M-64 14C-66-6-54-18-38-21Q0-30 38-21C54-18 66-6 64 14'
+            'C66 40 50 44 40 36Q34 20 18 18H-18Q-34 20-40 36C-50 44-66 40-64 14z"/>'
         )
     turn = -_thigh(points) if pose.load_on == "lap" else 0.0
     if pose.load_on == "lap":

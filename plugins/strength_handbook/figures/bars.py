@@ -8,6 +8,8 @@ from strength_handbook.model.figure import Held
 
 HUB = 7 / SCALE
 """Radius of a sleeve as it is drawn; a bar touches what is as far from its middle."""
+_OVER = ((-0.035, 0.050), (0.035, 0.050), (0.085, 0.020))
+"""Places ahead of the shoulder and above it where a yoke lies on it, drawn by eye."""
 TRAP_BARS = ("trap-bar", "empty-trap-bar")
 
 
@@ -20,7 +22,7 @@ def bar_place(points: Points, held: Held) -> Point | None:
         case "trap-bar" | "empty-trap-bar":
             return x, y - HIGH_HANDLE
         case "yoke-bar":
-            return _from_shoulder(points, -0.040, 0.045)
+            return _from_shoulder(points, -0.070, 0.0)
         case _:
             return None
 
@@ -70,7 +72,7 @@ def _trap_frame(at: Point) -> str:
 
 
 def _yoke(points: Points, at: Point) -> str:
-    """From the bar behind the neck over the shoulder to the handle in front."""
-    ways = [at, _from_shoulder(points, 0.02, 0.085), _from_shoulder(points, 0.10, 0.06)]
+    """From the bar on the upper back over the shoulder to the handle in front, below the jaw."""
+    ways = [at, *(_from_shoulder(points, *one) for one in _OVER)]
     path = line([*ways, points["hand"]])
     return f'<path class="halo" d="{path}"/><path class="rod" d="{path}"/>'

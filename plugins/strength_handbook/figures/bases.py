@@ -82,6 +82,6 @@ ARMS: dict[Arms, tuple[float | None, float]] = {
     "at-chest": (12, 42),
     "on-floor": (0, 176),
     "folded": (60, 40),
-    "at-handles": (34, 52),
+    "at-handles": (17, 42),
 }
 """Shoulder and elbow; no shoulder hangs from it by its weight."""

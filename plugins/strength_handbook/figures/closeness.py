@@ -7,13 +7,13 @@ from strength_handbook.figures.body import ANKLE_HALF, KNEE_HALF, THIGH_HALF, TO
 from strength_handbook.figures.chain import Angles, Point, Points, joints
 from strength_handbook.figures.roots import root
 
-BAR_HALF = 0.009
-"""Half of a bar's thickness with the fingers round it, shares of stature."""
+BAR_HALF = 0.019
+"""Half of a bar's thickness with the fingers round it, as its sleeve is drawn; statures."""
 
 _PARTS = (
     ("hip", "shoulder", TORSO_HALF, TORSO_HALF),
-    ("hip", "knee", THIGH_HALF + 0.004, KNEE_HALF + 0.002),
-    ("knee", "ankle", KNEE_HALF, ANKLE_HALF),
+    ("hip", "knee", THIGH_HALF + 0.018, KNEE_HALF + 0.007),
+    ("knee", "ankle", KNEE_HALF + 0.006, ANKLE_HALF + 0.003),
 )
 
 

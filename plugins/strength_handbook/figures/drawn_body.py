@@ -55,10 +55,18 @@ def _leg(points: Points) -> str:
 
 def near_arm(points: Points) -> str:
     """The near arm with its closed hand."""
-    shoulder, elbow, wrist = points["shoulder"], points["elbow"], points["wrist"]
+    return forearm(points) + upper_arm(points)
+
+
+def forearm(points: Points) -> str:
+    """The near forearm with its closed hand."""
     x, y = place(points["hand"])
     return (
-        f'<path d="{limb(elbow, wrist, FOREARM)}"/>'
+        f'<path d="{limb(points["elbow"], points["wrist"], FOREARM)}"/>'
         f'<circle cx="{x:.0f}" cy="{y:.0f}" r="{FIST:g}"/>'
-        f'<path class="arm" d="{limb(shoulder, elbow, UPPER_ARM)}"/>'
     )
+
+
+def upper_arm(points: Points) -> str:
+    """The near upper arm."""
+    return f'<path class="arm" d="{limb(points["shoulder"], points["elbow"], UPPER_ARM)}"/>'

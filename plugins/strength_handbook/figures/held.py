@@ -32,7 +32,7 @@ def draw_held(one: Posed, held: Held) -> Drawn:
             behind = _handle(far) if held == "handles" else ""
             return Drawn(behind, "", ((hand, 0.26),), between=near)
         case "plates":
-            return Drawn("", _upright_plates(hand), ((_below(hand), 0.1),))
+            return Drawn(around=((_below(hand), 0.1),), between=_upright_plates(hand))
         case "plate":
             return Drawn("", _flat_plate(points), ((hand, 0.1),))
         case "pull-up-bar" | "towels":
@@ -86,10 +86,11 @@ def _handle(hand: Point) -> str:
 
 
 def _upright_plates(hand: Point) -> str:
+    """Face on beside the leg; the fingers are over the upper edge."""
     x, y = place(hand)
     return (
-        f'<circle class="kit" cx="{x:.0f}" cy="{y + 26:.0f}" r="30"/>'
-        f'<circle class="hole" cx="{x:.0f}" cy="{y + 26:.0f}" r="5"/>'
+        f'<circle class="kit" cx="{x:.0f}" cy="{y + 30:.0f}" r="30"/>'
+        f'<circle class="hole" cx="{x:.0f}" cy="{y + 30:.0f}" r="5"/>'
     )
 
 

@@ -16,14 +16,18 @@ _TIP = '<path class="tip" transform="translate({:.0f} {:.0f}) rotate({:.0f})" d=
 
 def arrow(way: Sequence[Point]) -> str:
     """A dashed way with a light edge, a dot where it begins, and a tip where it ends."""
-    (first_x, first_y), (x, y) = place(way[0]), place(way[-1])
-    from_x, from_y = place(way[-2])
+    first_x, first_y = place(way[0])
     path = line(way)
     return (
         f'<path class="halo" d="{path}"/><path class="way" d="{path}"/>'
-        f'<circle class="from" cx="{first_x:.0f}" cy="{first_y:.0f}" r="5"/>'
-        + _TIP.format(x, y, degrees(atan2(y - from_y, x - from_x)))
+        f'<circle class="from" cx="{first_x:.0f}" cy="{first_y:.0f}" r="5"/>' + tip(way)
     )
+
+
+def tip(way: Sequence[Point]) -> str:
+    """The tip at the end of a way."""
+    (from_x, from_y), (x, y) = place(way[-2]), place(way[-1])
+    return _TIP.format(x, y, degrees(atan2(y - from_y, x - from_x)))
 
 
 def push(at: Point) -> str:

@@ -1,20 +1,20 @@
 """A figure: two or three moments side by side in one SVG."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from html import escape
 
 from strength_handbook.figures.bars import bar_place
 from strength_handbook.figures.body import STATURE
 from strength_handbook.figures.chain import Point, Points, distance, moved
 from strength_handbook.figures.clearance import beside
-from strength_handbook.figures.drawn_body import behind, near_arm, trunk_and_leg
+from strength_handbook.figures.drawn_body import behind, forearm, near_arm, trunk_and_leg, upper_arm
 from strength_handbook.figures.held import draw_held
-from strength_handbook.figures.marks import SHORT, angle, arrow, push
+from strength_handbook.figures.marks import SHORT, angle, arrow, push, tip
 from strength_handbook.figures.outlines import SCALE
 from strength_handbook.figures.posing import Posed, posed
 from strength_handbook.figures.stretcher import draw_stretcher
-from strength_handbook.figures.things import draw_things, surroundings
+from strength_handbook.figures.things import along_cord, draw_things, surroundings
 from strength_handbook.figures.way import way_of
 from strength_handbook.figures.words import said
 from strength_handbook.model.figure import Figure
@@ -58,6 +58,10 @@ def figure_svg(figure: Figure, name: str) -> str:
     top = min(panel.top for panel in panels)
     widths = [round(panel.right - panel.left) for panel in panels]
     below = sum(widths) > WIDE * (FOOT_ROOM - top)
+    if below:  # one left edge, so that what has moved is seen to have moved
+        left, right = min(one.left for one in panels), max(one.right for one in panels)
+        panels = [replace(one, left=left, right=right) for one in panels]
+        widths = [round(right - left)] * len(panels)
     width = max(widths) if below else sum(widths) + GAP * (len(widths) - 1)
     letters = round(LETTERS * max(1.0, width / USUAL_WIDTH))
     room = round(1.5 * letters)
@@ -94,9 +98,14 @@ def _panel(figure: Figure, one: Posed, way: Sequence[Point], *, asked: bool) -> 
     solid = figure.holds == "bag" or bar_place(one.points, figure.holds)
     circles = list(held.around) if solid else []
     marks, room = "", list[tuple[Point, float]]()
+    swung = ""
     if way and distance(way[0], way[-1]) > SHORT:
-        way = beside(way, everybody, circles)
-        marks, room = arrow(way), [(point, 0.03) for point in way]
+        if figure.holds == "bell":  # from between the thighs
+            swung, marks = arrow(way), tip(way)
+        else:
+            way = beside(way, everybody, [*circles, *along_cord(figure, one)])
+            marks = arrow(way)
+        room = [(point, 0.03) for point in way]
     if asked and figure.moves == "push":
         at = bar_place(one.points, figure.holds) or one.points["hand"]
         at = beside([(at[0], at[1] - 0.15), at], everybody, circles)[1]
@@ -106,7 +115,7 @@ def _panel(figure: Figure, one: Posed, way: Sequence[Point], *, asked: bool) -> 
         marks += angle(figure.angle, one.points, everybody, circles)
         room.append((one.points[figure.angle], 0.19))
     room += [(point, 0.075) for points in everybody for point in points.values()]
-    room += [*held.around, *surroundings(figure)]
+    room += [*held.around, *surroundings(figure, one)]
     left = min(x - radius for (x, _), radius in room) * SCALE - EDGE
     right = max(x + radius for (x, _), radius in room) * SCALE + EDGE
     top = -max(y + radius for (_, y), radius in room) * SCALE - EDGE
@@ -116,16 +125,26 @@ def _panel(figure: Figure, one: Posed, way: Sequence[Point], *, asked: bool) -> 
     def layer(svg: str) -> str:
         return f'<g class="{moves}held">{svg}</g>' if svg else ""
 
+    if figure.holds == "bell" and one.points["hand"][0] < one.points["knee"][0]:
+        body = (  # hands and bell go back between the thighs
+            f"{behind(one.points)}<g>{forearm(one.points)}</g>{layer(held.before)}"
+            f"{trunk_and_leg(one.points)}<g>{upper_arm(one.points)}</g>"
+        )
+    else:
+        body = (
+            "".join(f"{behind(points)}{trunk_and_leg(points)}" for points in crew)
+            + layer(held.between)
+            + "".join(f"<g>{near_arm(points)}</g>" for points in crew)
+            + layer(held.before)
+        )
     svg = (
         f"{things.behind}{floor}"
         + "".join(f'<g class="other">{trunk_and_leg(points)}</g>' for points in helpers)
         + "".join(f'<g class="other">{near_arm(points)}</g>' for points in helpers)
         + layer(held.behind)
-        + "".join(f"{behind(points)}{trunk_and_leg(points)}" for points in crew)
-        + layer(held.between)
-        + "".join(f"<g>{near_arm(points)}</g>" for points in crew)
+        + swung
+        + body
         + things.before
-        + layer(held.before)
         + marks
     )
     return Panel(svg, left, right, top)

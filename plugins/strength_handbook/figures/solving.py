@@ -9,6 +9,9 @@ from strength_handbook.figures.body import BALL, KNEE_HALF, STATURE, TORSO_HALF
 from strength_handbook.figures.chain import Angles, Arm, Leg, Point, joints, moved
 from strength_handbook.model.figure import Held, Pose
 
+_TO_FLOOR = 6.0
+"""How far an arm on the floor goes down from a shoulder that lies on its blade, degrees."""
+
 
 class Solver:
     """Holds what is known of a pose, and makes shapes of values for the rest.
@@ -55,10 +58,11 @@ class Solver:
     def shape(self, lean: float, hip: float, foot: float | None = None) -> Angles:
         """All angles; both legs and both arms alike."""
         sole = self.foot if foot is None else foot
-        near = Leg(self.knee, hip, sole, toes_flat(-sole) if foot is None else 0.0)
+        toes = -sole if sole > 0 else toes_flat(-sole)  # on the ball, also with the heel below it
+        near = Leg(self.knee, hip, sole, toes if foot is None else 0.0)
         arm, far = self.arm, self.far_arm
         if self.arms == "on-floor" and self.pose.shoulder is None:
-            arm = far = replace(arm, shoulder=90 + lean)
+            arm = far = replace(arm, shoulder=90 + lean - _TO_FLOOR)
         return Angles(lean, self._head(lean), near, near, arm, far)
 
     def _head(self, lean: float) -> float:
@@ -101,8 +105,8 @@ class Solver:
         if grip is None:
             return shape
         arm = reaching_arm(points["shoulder"], shape.lean, grip, self.arm.out)
-        if self.pose.load_on == "shoulder":  # the farther one, where the bag hides nothing
-            return replace(shape, far_arm=arm)
+        if self.pose.load_on == "shoulder":  # one arm is over the bag, the other one hangs
+            return replace(shape, arm=arm)
         free = self.pose.far_shoulder is not None or self.pose.far_elbow is not None
         return replace(shape, arm=arm, far_arm=shape.far_arm if free else arm)
 

@@ -4,12 +4,14 @@ from strength_handbook.figures.chain import Point
 from strength_handbook.figures.drawn import Drawn
 from strength_handbook.figures.outlines import SCALE
 
-_BEYOND = 0.17
-"""How far the frame reaches beyond the outer hands, statures."""
+_BEYOND = 0.07
+"""How far the handles reach beyond the outer hands, statures."""
+_FREE = 0.20
+"""From a bearer's hands to who lies between the bearers, statures."""
 
 
 def draw_stretcher(hands: list[Point]) -> Drawn:
-    """The long side of the frame, level with the hands, with its feet and a body on top.
+    """The long side of the frame, level with the hands, and who lies on it between the bearers.
 
     Args:
         hands: the near hand of everybody who carries.
@@ -18,12 +20,13 @@ def draw_stretcher(hands: list[Point]) -> Drawn:
     right = (max(x for x, _ in hands) + _BEYOND) * SCALE
     y = -sum(up for _, up in hands) / len(hands) * SCALE
     wide = right - left
-    feet = "".join(f"M{left + share * wide:.0f} {y:.0f}v20" for share in (0.12, 0.88))
-    lying = (
-        f"M{left + 0.06 * wide:.0f} {y - 4:.0f}v-24q6-8 16 0l{0.36 * wide:.0f}-10"
-        f"q{0.18 * wide:.0f}-4 {0.21 * wide:.0f} 34z"
+    feet = "".join(f"M{left + share * wide:.0f} {y:.0f}v20" for share in (0.2, 0.8))
+    begin, long = left + (_BEYOND + _FREE) * SCALE, wide - 2 * (_BEYOND + _FREE) * SCALE
+    lying = (  # shoulders first, then a body that gets flatter, and toes up
+        f"M{begin + 38:.0f} {y - 4:.0f}q2-34 {0.14 * long:.0f}-36l{0.52 * long:.0f} 12"
+        f"L{begin + long - 14:.0f} {y - 20:.0f}q2-14 10-14q6 2 4 30z"
     )
-    head = f'<circle class="thing" cx="{left + 0.72 * wide:.0f}" cy="{y - 20:.0f}" r="17"/>'
+    head = f'<circle class="thing" cx="{begin + 17:.0f}" cy="{y - 21:.0f}" r="17"/>'
     return Drawn(
         around=(((left / SCALE, -y / SCALE), 0.03), ((right / SCALE, -y / SCALE), 0.03)),
         between=f'<path class="thing" d="{lying}"/>{head}'

@@ -5,6 +5,7 @@ from strength_handbook.figures.chain import Point, Points, distance
 from strength_handbook.figures.drawn import Drawn
 from strength_handbook.figures.outlines import SCALE, line, middle_of, place
 from strength_handbook.figures.posing import Posed
+from strength_handbook.figures.seat import RAIL, draw_seat
 from strength_handbook.model.figure import Beside, Figure
 
 WIDTHS = {"box": 0.5, "bench": 0.35, "mat": 1.2, "pad": 0.4, "pins": 1.0}
@@ -15,7 +16,7 @@ PIN_HALF = 3.5
 """Half of a pin's thickness, units; as thick as the style draws it."""
 POST = 0.12
 """How far a rack's posts are drawn beyond its highest pins, statures."""
-REACH = {"sled": 0.32, "cable-column": 0.12}
+REACH = {"sled": 0.32, "cable-column": 0.12, "back-rest": RAIL}
 """Statures that something reaches beyond where its line is fastened."""
 
 
@@ -26,10 +27,19 @@ def edges(thing: Beside) -> tuple[float, float]:
     return (middle - half) / STATURE, (middle + half) / STATURE
 
 
-def surroundings(figure: Figure) -> list[tuple[Point, float]]:
+def pulled_along(figure: Figure, one: Posed) -> list[Beside]:
+    """What stands around, a sled as far along as its tight strap has taken it."""
+    by = one.pose.ahead * 100 if figure.holds == "strap" else 0.0
+    return [
+        thing.model_copy(update={"at": thing.at + by}) if thing.thing == "sled" else thing
+        for thing in figure.things
+    ]
+
+
+def surroundings(figure: Figure, one: Posed) -> list[tuple[Point, float]]:
     """Points that the drawing has to leave room for, with a radius."""
     found: list[tuple[Point, float]] = []
-    for thing in figure.things:
+    for thing in pulled_along(figure, one):
         left, right = edges(thing)
         high = thing.height / STATURE
         right += REACH.get(thing.thing, 0.0)
@@ -40,7 +50,8 @@ def surroundings(figure: Figure) -> list[tuple[Point, float]]:
 
 def draw_things(figure: Figure, one: Posed) -> Drawn:
     """Everything around, behind and before the body."""
-    behind = [_draw(thing) or _at_body(thing, one.points) for thing in figure.things]
+    things = pulled_along(figure, one)
+    behind = [_draw(thing) or _at_body(thing, one.points) for thing in things]
     return Drawn("".join(behind) + _line(figure, one), "")
 
 
@@ -98,18 +109,31 @@ _ENDS = {"cable": "cable-column", "strap": "sled", "rope": "sled", "pivot-bar": 
 """What a line leads to from the hands."""
 
 
-def _line(figure: Figure, one: Posed) -> str:
-    """Cable, rope or strap from the hands to what they pull, or a bar to its pivot."""
+def _cord(figure: Figure, one: Posed) -> tuple[Point, Point] | None:
+    """From the hands to what they pull, or along a bar to its pivot."""
     wanted = _ENDS.get(figure.holds)
-    for thing in figure.things:
+    for thing in pulled_along(figure, one):
         if thing.thing == wanted:
-            x, y = place(one.points["hand"])
-            to_x, to_y = place((thing.at / 100 / STATURE, _hook(thing) / STATURE))
-            line_to = f'd="M{x:.0f} {y:.0f}L{to_x:.0f} {to_y:.0f}"/>'
-            if wanted != "pivot":
-                return f'<path class="cord" {line_to}'
-            return f'<path class="rod" {line_to}{_end_plates((x, y), (to_x, to_y))}'
-    return ""
+            return one.points["hand"], (thing.at / 100 / STATURE, _hook(thing) / STATURE)
+    return None
+
+
+def along_cord(figure: Figure, one: Posed) -> list[tuple[Point, float]]:
+    """Points on a strap that an arrow has to leave free, with a radius; others are pulled in."""
+    cord = _cord(figure, one) if figure.holds == "strap" else None
+    return [(middle_of(*cord, share / 12), 0.01) for share in range(13)] if cord else []
+
+
+def _line(figure: Figure, one: Posed) -> str:
+    """Cable, rope or strap, or a bar with its plates."""
+    cord = _cord(figure, one)
+    if cord is None:
+        return ""
+    (x, y), (to_x, to_y) = place(cord[0]), place(cord[1])
+    line_to = f'd="M{x:.0f} {y:.0f}L{to_x:.0f} {to_y:.0f}"/>'
+    if figure.holds != "pivot-bar":
+        return f'<path class="cord" {line_to}'
+    return f'<path class="rod" {line_to}{_end_plates((x, y), (to_x, to_y))}'
 
 
 def _end_plates(hand: Point, pivot: Point) -> str:
@@ -126,7 +150,7 @@ def _end_plates(hand: Point, pivot: Point) -> str:
 
 def _hook(thing: Beside) -> float:
     """How high a line is fastened, metres: a column says it, a sled has its post."""
-    return {"sled": 0.3, "pivot": 0.05}.get(thing.thing, thing.height)
+    return {"sled": 0.3, "pivot": 0.015}.get(thing.thing, thing.height)
 
 
 def _at_body(thing: Beside, points: Points) -> str:
@@ -137,18 +161,7 @@ def _at_body(thing: Beside, points: Points) -> str:
             ends = middle_of(heel, toe, -0.05), middle_of(heel, toe, 1.4)
             return f'<path class="plank" d="{line(ends)}"/>'
         case "back-rest":
-            hip, shoulder = points["hip"], points["shoulder"]
-            off = (shoulder[1] - hip[1]) * 0.32, (hip[0] - shoulder[0]) * 0.32
-            low, high = (
-                (hip[0] - off[0], hip[1] - off[1]),
-                (shoulder[0] - off[0], shoulder[1] - off[1]),
-            )
-            seat = (hip[0] + 0.12, hip[1] - 0.085), (hip[0] - 0.06, hip[1] - 0.085)
-            post = (hip[0], hip[1] - 0.09), (hip[0], 0.0)
-            return (
-                f'<path class="post" d="{line(post)}"/><path class="plank" d="{line(seat)}"/>'
-                f'<path class="plank" d="{line((low, high))}"/>'
-            )
+            return draw_seat(points)
         case "slanted-bench":
             return _slanted_bench(points)
         case _:

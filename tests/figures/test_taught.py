@@ -1,0 +1,102 @@
+"""Drawn moments show where a coach wants body and load: common practice, no source."""
+
+import re
+
+import pytest
+
+import demo
+from strength_handbook.checked import check_folder
+from strength_handbook.figures.bars import HUB, bar_place
+from strength_handbook.figures.body import ANKLE_HEIGHT, SHANK, STATURE
+from strength_handbook.figures.posing import Posed, posed
+from strength_handbook.figures.sheet import figure_svg, moments
+from strength_handbook.figures.things import pulled_along
+from strength_handbook.model.figure import Figure, Pose
+
+CHIN = 0.060
+"""From the middle of the head down to the chin, statures, as it is drawn."""
+
+
+def figure_of(key: str) -> Figure:
+    book = check_folder(demo.ROOT / "programs", "programs").worked
+    assert book is not None
+    figure = book.book.exercises[key].figure
+    assert figure is not None
+    return figure
+
+
+def start_and_turn(key: str) -> tuple[Posed, Posed]:
+    start, turn = moments(figure_of(key))[:2]
+    return start, turn
+
+
+def test_a_bell_is_hiked_back_between_the_thighs_above_the_knees() -> None:
+    start, _ = start_and_turn("kettlebell-swing")
+    hand, knee, hip = (start.points[name] for name in ("hand", "knee", "hip"))
+    assert hand[0] < hip[0] < knee[0]
+    assert knee[1] < hand[1] < hip[1]
+
+
+def test_hands_between_the_thighs_are_drawn_before_the_near_leg() -> None:
+    svg = figure_svg(figure_of("kettlebell-swing"), "Swing")
+    start, turn = svg.split('class="when"')[:2]
+    assert start.index('class="grip"') < start.rindex('class="legs"')
+    assert turn.index('class="grip"') > turn.rindex('class="legs"')
+
+
+def test_a_yoke_lies_on_the_upper_back_with_its_handles_below_the_jaw() -> None:
+    for one in start_and_turn("yoke-bar-box-squat"):
+        at = bar_place(one.points, "yoke-bar")
+        assert at is not None
+        (hip_x, hip_y), (x, y) = one.points["hip"], one.points["shoulder"]
+        along_trunk = (at[0] - x) * (x - hip_x) + (at[1] - y) * (y - hip_y)
+        assert along_trunk <= 1e-9
+        assert at[0] < x - HUB
+        assert one.points["hand"][1] < one.points["head"][1] - CHIN
+
+
+def test_a_sled_follows_its_strap_and_the_lifter_goes_backwards() -> None:
+    figure = figure_of("backward-sled-drag")
+    start, turn = moments(figure)
+    (before,), (after,) = pulled_along(figure, start), pulled_along(figure, turn)
+    went = (turn.points["hip"][0] - start.points["hip"][0]) * STATURE * 100
+    assert went < -30
+    assert after.at - before.at == pytest.approx(went, abs=3)
+
+
+def test_moments_below_each_other_have_one_left_edge() -> None:
+    svg = figure_svg(figure_of("backward-sled-drag"), "Drag")
+    first, second = re.findall(r'<g transform="translate\((-?\d+) ', svg)
+    assert first == second
+
+
+def test_forearms_are_upright_under_a_pushed_bar() -> None:
+    for one in start_and_turn("overcoming-press"):
+        assert one.points["elbow"][0] == pytest.approx(one.points["hand"][0], abs=0.03)
+        assert one.points["shoulder"][0] + 0.08 < one.points["elbow"][0]
+
+
+def test_the_chin_comes_over_the_hands() -> None:
+    _, turn = start_and_turn("neutral-grip-pull-up")
+    assert turn.points["head"][1] - CHIN > turn.points["hand"][1]
+
+
+def test_a_bar_goes_straight_down_in_front_of_the_shin() -> None:
+    start, turn = start_and_turn("romanian-deadlift")
+    hand, knee = turn.points["hand"], turn.points["knee"]
+    assert hand[0] - knee[0] > HUB + 0.03
+    assert hand[0] == pytest.approx(start.points["hand"][0], abs=0.03)
+
+
+def test_toes_stay_flat_when_the_heel_is_below_them() -> None:
+    one = posed(Pose.model_validate({"pose": "standing", "ground": "20 cm", "heel": -18}), "wall")
+    assert one.points["toe"][1] == pytest.approx(one.points["ball"][1])
+    assert one.points["heel"][1] < one.points["ball"][1]
+
+
+def test_who_lies_on_a_frame_lies_between_the_bearers() -> None:
+    svg = figure_svg(figure_of("stretcher-carry"), "Carry")
+    start, turn = moments(figure_of("stretcher-carry"))
+    heads = re.findall(r'<circle class="thing" cx="(-?\d+)"', svg)
+    for one, head in zip((start, turn), heads, strict=True):
+        assert int(head) / 360 > one.points["hand"][0] + SHANK - ANKLE_HEIGHT
