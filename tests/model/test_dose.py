@@ -20,8 +20,8 @@ from strength_handbook.model.dose import (
     IncompleteDoseError,
     Reps,
     complete,
-    lighter,
 )
+from strength_handbook.model.lighter import lighter
 from strength_handbook.model.load import PercentOfBase
 from strength_handbook.model.tempo import Tempo
 

@@ -1,8 +1,8 @@
 """Sets and repetitions, sides, and sets that are left open."""
 
 import re
-from collections.abc import Iterator
-from typing import Any
+from collections.abc import Callable, Iterator
+from typing import Any, Literal
 
 from strength_handbook.dose.clause import Found, NotationError, reads, take
 from strength_handbook.dose.key import (
@@ -100,9 +100,19 @@ def _line_reps(reps: Count, part: DosePart) -> str:
 
 def _reps_step(a: Dose, b: Dose) -> Iterator[str]:
     """Of whatever has repetitions, where it is the same kind of set."""
+    if a.series or b.series:
+        return
     if type(a.work) is type(b.work) and a.reps and b.reps and a.reps != b.reps:
         more = "more" if b.reps.middle > a.reps.middle else "fewer"
         yield f"{more} repetitions: {b.reps.text} instead of {a.reps.text}"
+
+
+def _of_alike(
+    dose: Dose, pick: Callable[[list[int]], int], end: Literal["low", "high"]
+) -> int | None:
+    """Most or fewest repetitions of any of its sets."""
+    found = [getattr(one.reps, end) for one in dose.alike if one.reps is not None]
+    return pick(found) if found else None
 
 
 def _reps_guide(reps: Count, dose: Dose) -> dict[str, Any]:
@@ -146,8 +156,8 @@ REPS = Key[Count](
     step=_reps_step,
     method=_reps_method,
     data=(
-        Datum("reps", lambda dose: dose.reps and dose.reps.high, _REPS_RANGE),
-        Datum("reps_low", lambda dose: dose.reps and dose.reps.low, _REPS_RANGE),
+        Datum("reps", lambda dose: _of_alike(dose, max, "high"), _REPS_RANGE),
+        Datum("reps_low", lambda dose: _of_alike(dose, min, "low"), _REPS_RANGE),
     ),
     door=AtDoor.CARRIED,
     use=KeyUse(BY_METHOD, _reps_guide, lambda reps, pace: pace.repetitions(reps.middle)),

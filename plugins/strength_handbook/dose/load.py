@@ -20,6 +20,7 @@ from strength_handbook.dose.key import (
 )
 from strength_handbook.dose.line_words import LOAD, PERCENT
 from strength_handbook.dose.texts import line_mass, line_number
+from strength_handbook.model.dose import Dose
 from strength_handbook.model.exercise import Exercise
 from strength_handbook.model.load import (
     BodyWeight,
@@ -90,7 +91,7 @@ def _where(exercise: Exercise) -> str:
     return " on your back" if getattr(exercise.load, "carrier", None) == "pack" else ""
 
 
-def _line(load: Load) -> str:
+def line_load(load: Load) -> str:
     """With all digits, so that it comes back the same."""
     match load:
         case FixedLoad(mass):
@@ -106,11 +107,18 @@ def _line(load: Load) -> str:
     return load.text.replace(f"{percent:g} %", f"{line_number(percent)} %")
 
 
-def _board(load: Load, board: Board) -> str:
+def load_on_board(load: Load, board: Board) -> str:
+    """With its sign, in one piece where it is short."""
     # Only this one is long enough to need a second line.
     text = load.text.replace(" %", f"{board.gap}%")
     long = board.dose is not None and isinstance(load, PercentOfEffort)
     return f"{board.at}{text if long else text.replace(' ', NBSP)}"
+
+
+def _published(dose: Dose) -> str | None:
+    """Of sets that differ only a load that they have in common."""
+    load = dose.part.load if dose.series else dose.load
+    return None if load is None else load.text
 
 
 LOAD_KEY = Key[Load](
@@ -120,11 +128,11 @@ LOAD_KEY = Key[Load](
         advice={"load": "write '@' for 'load', such as '@ 74 %' or '@ 60 kg'"},
         also={"@": _AT},
     ),
-    line=(InLine.SET, lambda load, _: f"@ {_line(load)}"),
-    board=((OnBoard.BESIDE, _board),),
+    line=(InLine.SET, lambda load, _: f"@ {line_load(load)}"),
+    board=((OnBoard.BESIDE, load_on_board),),
     words=Because("it ends the sentence about the sets"),
     step=Because("heavier or lighter follows from what the room can make"),
-    data=(Datum("load", lambda dose: dose.load and dose.load.text, Amount("load", kind="text")),),
+    data=(Datum("load", _published, Amount("load", kind="text")),),
     door=STAYS,
     use=KeyUse(NO_LESSON, IN_RECIPE, NO_SHARE),
 )

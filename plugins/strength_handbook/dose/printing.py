@@ -1,7 +1,7 @@
 """A dose in one line, in the trade's notation, and in plain words; all from the table of keys."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from strength_handbook.dose.key import Because, Board, InLine, OnBoard, Said, Told, texts
 from strength_handbook.dose.line_words import LONGEST
@@ -73,6 +73,12 @@ def pieces(dose: Dose, *, short: bool = False) -> list[Printed]:
 def notation(dose: Dose) -> str:
     """The dose as written on a board: ``4 × 5 @ 78 % · 5-1-X-0 · RIR 1 · rest 2:30``."""
     return " · ".join(one.text for one in pieces(dose))
+
+
+def core_notation(dose: Dose, *, load: bool = True) -> str:
+    """The work itself without what is said about it: ``4 × 5 @ 78 %``, or ``4 × 5``."""
+    asked = dose if load else replace(dose, load=None)
+    return " · ".join(one.text for one in pieces(asked) if one.core)
 
 
 def partial_notation(part: DosePart) -> str:

@@ -15,6 +15,7 @@ from strength_handbook.dose import (
     load,
     manner,
     resistance,
+    series,
     still,
     strip,
 )
@@ -25,17 +26,17 @@ from strength_handbook.model.dose import Dose
 from strength_handbook.model.dose_part import WORK_FIELDS
 
 _MODULES = (
-    amount, best_of_day, by_clock, carry, cluster, deload, effort, load, manner, resistance, still,
-    strip,
+    amount, best_of_day, by_clock, carry, cluster, deload, effort, load, manner, resistance, series,
+    still, strip,
 )  # fmt: skip
 """Where the entries stand."""
 
 _ORDER = (
     "note", "deload_of", "keep_sets", "keep_load", "keep_hold", "test", "top", "sets", "reps",
-    "hold", "time", "distance", "cluster", "strip", "cap", "each_side", "load", "training_max",
-    "bands", "chains", "assist", "team", "height", "settings", "density", "last_set", "tempo",
-    "rir", "rpe", "rest", "every", "position", "push", "pause", "return_by", "range_", "breathe",
-    "intent", "remark",
+    "hold", "time", "distance", "cluster", "strip", "series", "cap", "each_side", "load",
+    "training_max", "bands", "chains", "assist", "team", "height", "settings", "density",
+    "last_set", "tempo", "rir", "rpe", "rest", "every", "position", "push", "pause", "return_by",
+    "range_", "breathe", "intent", "remark",
 )  # fmt: skip
 """Keys that stand at the same place are printed in this order, and others behind them."""
 

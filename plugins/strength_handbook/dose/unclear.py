@@ -7,9 +7,6 @@ from strength_handbook.dose.meant import without_sets
 from strength_handbook.dose.spelling import Unclear, unclear
 from strength_handbook.dose.unclear_load import ONE, UNCLEAR_LOADS
 
-_DIFFERENT = (
-    "sets that differ can't stand in one line: give each its own slot, with an order of its own"
-)
 _MACHINE = (
     "can't be written here yet; write the time, such as '1x20 min, RPE 4', and this in the slot's "
     "'note'"
@@ -81,20 +78,19 @@ UNCLEAR: tuple[Unclear, ...] = (
         "EMOM {n}", "EMOM {x} {n}", "EMOM: {n}",
     ),
     unclear(
-        "'{all}' can be a tempo, 'tempo {big}-{big2}-{big3}-{big4}', or sets that differ, which "
-        "need a slot each; write 'tempo' before a tempo",
+        "'{all}' can be a tempo, 'tempo {big}-{big2}-{big3}-{big4}', or sets that differ, "
+        "'{big}, {big2}, {big3}, {big4}'; write one of them",
         "{big}-{big2}-{big3}-{big4}", only=without_sets,
     ),
-    unclear(_DIFFERENT, "{big}-{big2}-{big3}", only=without_sets),
     unclear(
-        _DIFFERENT,
-        "{n}/{n2}/{n3}", "{n}/{n2}/{n3}+", "{n}/{n2}/{n3}/{n4}", "{n}, {n2}, {n3}",
-        "{n}, {n2}, {n3}+", "{n}, {n2}, {n3}, {n4}", "{n}, {n2}, {n3}, {n4}, {n5}",
-        "{sets} {x} {reps} @ {number}/{number2}/{percent}", "{n}-{n2}-{n3}-{n4}-{n5}",
-        "{sets} {x} {n}/{n2}/{n3}", "{sets} {x} {n}, {n2}, {n3}",
+        "sets that differ have a comma between: write '{big}, {big2}, {big3}'",
+        "{big}-{big2}-{big3}", only=without_sets,
+    ),
+    unclear(
+        "sets that differ are written side by side: '3x5 @ 70/75/80 %', or '5 @ 70 %, 3 @ "
+        "75 %'",
         "@ {number}/{number2}/{percent}", "{number}/{number2}/{percent}",
-        "@ {number}, {number2}, {percent}",
-        "@ {number}/{number2}/{number3} %",
+        "@ {number}, {number2}, {percent}", "@ {number}/{number2}/{number3} %",
     ),
     unclear(f"{ONE} 'RPE {{number}}'", "RPE {number2}-{number}", "@ RPE {number2}-{number}",
             "RPE {number2}–{number}", "@ RPE {number2}–{number}", "{number2}-{number} RPE"),

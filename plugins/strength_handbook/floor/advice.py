@@ -12,7 +12,7 @@ from strength_handbook.floor.floor import (
     written_plan,
 )
 from strength_handbook.floor.use import Floor, Shortage
-from strength_handbook.model.count import Count
+from strength_handbook.model.lighter import each_alike, first_sets
 from strength_handbook.plan.worked import WorkedSlot
 
 APART_STEP, MOST_APART = 5, 120
@@ -223,7 +223,7 @@ def _light(slot: WorkedSlot) -> bool:
 def _cut_slot(slot: WorkedSlot, cut: Cut, *, last: bool) -> WorkedSlot:
     dose = slot.dose
     if cut.sets is not None:
-        dose = replace(dose, sets=Count(cut.sets, cut.sets))
+        dose = first_sets(dose, cut.sets)
     if cut.rest is not None and last:
-        dose = replace(dose, rest=cut.rest)
+        dose = each_alike(dose, lambda one: replace(one, rest=cut.rest))
     return replace(slot, dose=dose)

@@ -100,7 +100,7 @@ def session_clock(book: Book, program: Program, session: WorkedSession) -> Floor
     """Minutes of a session's letters."""
     timed = timed_slots(book, program.group.sharing, session.slots)
     letters: dict[str, tuple[float, float]] = {}
-    for letter, block, _ in session_blocks(book, program, timed):
+    for letter, block, *_ in session_blocks(book, program, timed):
         held, gap = letters.get(letter, (0.0, 0.0))
         letters[letter] = (held + gap + block_seconds(block) / 60, gap_seconds(block) / 60)
     return FloorClock(book, program, session, letters)

@@ -4,68 +4,40 @@ It is put together from its parts: what the week leaves out the slot says, and w
 out the exercise says.
 """
 
-import math
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from typing import Any
 
 from strength_handbook.model.count import Count
-from strength_handbook.model.dose_part import WORK_FIELDS, DosePart, OpenSet
-from strength_handbook.model.load import Load, PercentOfEffort, scaled
-from strength_handbook.model.methods import Cluster, Strip
+from strength_handbook.model.dose_part import (
+    BESIDE_NO_SERIES,
+    WORK_FIELDS,
+    DosePart,
+    OpenSet,
+    refused_beside,
+)
+from strength_handbook.model.load import Load, heaviness
+from strength_handbook.model.methods import SeriesPart
 from strength_handbook.model.tempo import Tempo
+from strength_handbook.model.work import (
+    Clock,
+    ClusterSet,
+    Distance,
+    Hold,
+    Reps,
+    StripSet,
+    Work,
+    work_of,
+)
 
 __all__ = [
     "Clock", "ClusterSet", "Count", "Distance", "Dose", "DosePart", "Hold", "IncompleteDoseError",
-    "OpenSet", "Reps", "StripSet", "Work", "complete", "lighter", "only_a_top", "with_reserve",
+    "InconsistentDoseError", "OpenSet", "Reps", "StripSet", "Work", "complete", "in_series",
+    "only_a_top",
 ]  # fmt: skip
 
 
 _NOTHING = DosePart()
-
-
-@dataclass(frozen=True, slots=True)
-class Reps:
-    """A set is so many repetitions."""
-
-    count: Count
-
-
-@dataclass(frozen=True, slots=True)
-class Hold:
-    """A set is one hold."""
-
-    seconds: float
-
-
-@dataclass(frozen=True, slots=True)
-class Distance:
-    """A set is one walk."""
-
-    metres: float
-
-
-@dataclass(frozen=True, slots=True)
-class Clock:
-    """A set lasts so long."""
-
-    seconds: float
-
-
-@dataclass(frozen=True, slots=True)
-class ClusterSet:
-    """A set in parts with short pauses."""
-
-    cluster: Cluster
-
-
-@dataclass(frozen=True, slots=True)
-class StripSet:
-    """A set with weight coming off on the way."""
-
-    strip: Strip
-
-
-Work = Reps | Hold | Distance | Clock | ClusterSet | StripSet
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,6 +55,9 @@ class Dose:
         rest: seconds of rest after a set (or a round), or None.
         every: seconds from the start of one set to the start of the next, or None.
         each_side: done with one side, then with the other.
+        series: sets that differ, as a plain dose for each that are alike, in order; empty where all
+            sets are alike. Then `sets` are all of them, and what else stands here is that of the
+            heaviest.
         said: all keys of all parts together, for whatever is particular to one method.
     """
 
@@ -96,7 +71,13 @@ class Dose:
     rest: float | None = None
     every: float | None = None
     each_side: bool = False
+    series: tuple["Dose", ...] = ()
     said: DosePart = _NOTHING
+
+    @property
+    def alike(self) -> "tuple[Dose, ...]":
+        """Its sets, as a plain dose for each that are alike; of most doses the dose itself."""
+        return self.series or (self,)
 
     @property
     def reps(self) -> Count | None:
@@ -136,7 +117,21 @@ class Dose:
             "rir": None if by_effort else self.reserve,
             "rpe": 10 - (self.reserve or 0) if by_effort else None,
         }  # fmt: skip
+        if self.series:
+            values |= self._series_values()
         return self.said.model_copy(update=work | values)
+
+    def _series_values(self) -> dict[str, Any]:
+        """Sets that differ as keys: what they all have in common is said once."""
+        common, rest = len({one.load for one in self.series}) == 1, self.said.rest
+        series = []
+        for one in self.series:
+            keys: dict[str, Any] = {"sets": one.sets.low, "reps": one.reps}
+            keys |= {} if common else {"load": one.load}
+            keys |= {} if one.rest == rest else {"rest": one.rest}
+            series.append(SeriesPart.model_construct(**keys))
+        load = self.load if common else None
+        return {"series": series, "reps": None, "sets": None, "load": load, "rest": rest}
 
     @property
     def fast(self) -> bool:
@@ -156,8 +151,20 @@ class IncompleteDoseError(ValueError):
         super().__init__(f"the dose lacks {' and '.join(missing)}")
 
 
+class InconsistentDoseError(IncompleteDoseError):
+    """A dose whose parts do not go together: the week has sets that differ, the slot has bands."""
+
+    def __init__(self, key: str) -> None:
+        ValueError.__init__(self, refused_beside(key))
+        self.missing = [key]
+
+
 _EXCLUSIVE = (frozenset(WORK_FIELDS), frozenset({"rest", "every"}), frozenset({"rir", "rpe"}))
 """Keys that replace each other: a week that asks for a hold replaces the slot's repetitions."""
+
+
+_OF_SETS = frozenset({"sets", "last_set", "cap"})
+"""What a dose says of its sets, which others that differ replace."""
 
 
 _UNSAID = DosePart()
@@ -174,26 +181,32 @@ def complete(*parts: DosePart, each_side: bool = False) -> Dose:
     """
     values = _merged(parts)
     top = values.get("top")
-    top_reps = int(top.removesuffix("RM")) if top and top != "none" else None
+    top_reps = _top_reps(top)
     test = values.get("test")
     if test is not None:
         values |= {"sets": Count(test.attempts, test.attempts), "reps": Count(test.rm, test.rm)}
     elif top_reps is not None and not any(name in values for name in WORK_FIELDS):
         values |= {"sets": Count(1, 1), "reps": Count(top_reps, top_reps)}
+    if "series" in values:
+        return _of_series(values, each_side=each_side)
     if "strip" in values or "density" in values:
         values.setdefault("sets", Count(1, 1))
-    work = _work(values)
+    work = work_of(values)
     missing = [] if "sets" in values else ["sets"]
     if work is None:
         missing.append("reps (or hold, distance or time)")
     if work is None or missing:
         raise IncompleteDoseError(missing)
+    return _built(values, work, each_side=each_side)
+
+
+def _built(values: dict[str, Any], work: Work, *, each_side: bool) -> Dose:
     rpe = values.get("rpe")
     return Dose(
         sets=values["sets"],
         work=work,
         load=values.get("load"),
-        top=top_reps,
+        top=_top_reps(values.get("top")),
         last_set=values.get("last_set"),
         tempo=values.get("tempo"),
         reserve=values.get("rir") if rpe is None else 10 - rpe,
@@ -202,6 +215,52 @@ def complete(*parts: DosePart, each_side: bool = False) -> Dose:
         each_side=values.get("each_side", each_side),
         said=_UNSAID.model_copy(update=values),
     )
+
+
+def _top_reps(top: str | None) -> int | None:
+    return int(top.removesuffix("RM")) if top and top != "none" else None
+
+
+def _of_series(values: dict[str, Any], *, each_side: bool) -> Dose:
+    """Sets that differ: what one of them leaves out is said for all."""
+    series: list[SeriesPart] = values["series"]
+    own_loads = any(one.load is not None for one in series)
+    for key in BESIDE_NO_SERIES:
+        if values.get(key, "none") != "none" and (key != "load" or own_loads):
+            raise InconsistentDoseError(key)
+    common = {key: value for key, value in values.items() if key not in ("series", "top")}
+    parts = []
+    for one in series:
+        own: dict[str, Any] = {
+            key: value
+            for key, value in (("load", one.load), ("rest", one.rest))
+            if value is not None
+        }
+        own |= {"sets": Count(one.sets, one.sets), "reps": one.reps}
+        cap = {} if one.reps.open else {"cap": None}
+        said = {**common, **own, **cap}
+        parts.append(_built(said, Reps(one.reps), each_side=each_side))
+    return in_series(parts, _UNSAID.model_copy(update=values))
+
+
+def in_series(parts: Sequence[Dose], said: DosePart) -> Dose:
+    """Sets that differ as one dose; where only some alike are left, they are a plain one.
+
+    Args:
+        parts: a plain dose for each that are alike, in order.
+        said: all keys of the whole.
+    """
+    if len(parts) == 1:
+        return parts[0]
+    heaviest = max(parts, key=_heaviness)
+    sets = sum(one.sets.low for one in parts)
+    return replace(heaviest, sets=Count(sets, sets), series=tuple(parts), said=said)
+
+
+def _heaviness(part: Dose) -> tuple[float, float]:
+    """To tell which sets are the heaviest; of those with one load they are those of most reps."""
+    reps = part.reps.high if part.reps else 0
+    return (-reps, 0) if part.load is None else (heaviness(part.load), reps)
 
 
 def _merged(parts: tuple[DosePart, ...]) -> dict[str, Any]:
@@ -215,6 +274,9 @@ def _merged(parts: tuple[DosePart, ...]) -> dict[str, Any]:
         for group in _EXCLUSIVE:
             if group & own.keys():
                 values = {name: value for name, value in values.items() if name not in group}
+        if "series" in own:  # they say how many there are of which load
+            loads = {"load"} if any(one.load is not None for one in own["series"]) else set()
+            values = {name: value for name, value in values.items() if name not in _OF_SETS | loads}
         values |= own
     return values
 
@@ -223,64 +285,3 @@ def only_a_top(dose: Dose) -> bool:
     """True where today's top set is all there is to do."""
     alone = isinstance(dose.work, Reps) and dose.load is None and dose.sets.high == 1
     return alone and dose.top is not None and dose.reps == Count(dose.top, dose.top)
-
-
-def lighter(dose: Dose, keep_sets: float, keep_load: float, keep_hold: float) -> Dose:
-    """A dose with less of everything, for a deload; open sets and strips become plain ones.
-
-    Args:
-        dose: the dose of a working week.
-        keep_sets: percent of its sets, rounded down, never below one.
-        keep_load: percent of its load.
-        keep_hold: percent of its seconds, rounded to five.
-    """
-    low = max(1, math.floor(dose.sets.low * keep_sets / 100 + 1e-9))
-    high = max(low, math.floor(dose.sets.high * keep_sets / 100 + 1e-9))
-    work = dose.work
-    match work:
-        case Hold() | Clock() if keep_hold == 100:
-            pass
-        case Hold(seconds):
-            work = Hold(max(5.0, 5 * round(seconds * keep_hold / 500)))
-        case Clock(seconds):
-            work = Clock(max(5.0, 5 * round(seconds * keep_hold / 500)))
-        case Reps(count):
-            work = Reps(Count(count.low, count.high))
-        case StripSet() | ClusterSet() | Distance():
-            pass
-    return replace(
-        dose,
-        sets=Count(low, high),
-        work=work,
-        load=_less(dose, keep_load),
-        last_set=None,
-    )
-
-
-def with_reserve(dose: Dose, reserve: float) -> Dose:
-    """The dose with so many good repetitions left, said as it was: in repetitions or in effort."""
-    in_effort = dose.said.rpe is not None
-    said = {"rir": None, "rpe": 10 - reserve} if in_effort else {"rir": int(reserve), "rpe": None}
-    return replace(dose, reserve=float(reserve), said=dose.said.model_copy(update=said))
-
-
-def _less(dose: Dose, keep_load: float) -> Load | None:
-    """Its load made less; the share of a load that the effort decides is a load of its own."""
-    if keep_load == 100:
-        return dose.load
-    if dose.load is not None:
-        return scaled(dose.load, keep_load / 100)
-    if dose.top is not None or dose.reserve is None or not isinstance(dose.work, Reps):
-        return None
-    return PercentOfEffort(keep_load, dose.reserve)
-
-
-def _work(values: dict[str, Any]) -> Work | None:
-    kinds: dict[str, type[Work]] = {
-        "reps": Reps, "hold": Hold, "distance": Distance, "time": Clock, "cluster": ClusterSet,
-        "strip": StripSet,
-    }  # fmt: skip
-    for name, kind in kinds.items():
-        if name in values:
-            return kind(values[name])
-    return None

@@ -3,12 +3,13 @@
 The week leaves out what the slot says, the slot what the exercise says; `dose` puts them together.
 """
 
+from collections.abc import Iterator
 from typing import Annotated, Literal
 
-from pydantic import Field, PlainValidator, WithJsonSchema, model_validator
+from pydantic import Field, model_validator
 
 from strength_handbook.model.count import RepsText, SetsText, TopText
-from strength_handbook.model.load import LoadText
+from strength_handbook.model.load import Load, LoadText, PercentOfTop
 from strength_handbook.model.marks import Compared
 from strength_handbook.model.methods import (
     Assist,
@@ -18,6 +19,8 @@ from strength_handbook.model.methods import (
     Density,
     Pause,
     Push,
+    RestTime,
+    SeriesPart,
     Strip,
     Team,
     Test,
@@ -32,17 +35,9 @@ from strength_handbook.model.quantities import (
     read_percent,
 )
 from strength_handbook.model.shape import Shape, refuse
-from strength_handbook.model.span import REST_PATTERN, read_rest
 from strength_handbook.model.tempo import TempoText
 
 SetTime = Annotated[Seconds, within(read_duration, "1 s", "40 min")]
-RestTime = Annotated[
-    float,
-    PlainValidator(read_rest),  # nothing after it that would make a bare float of a range
-    WithJsonSchema(
-        {"type": "string", "pattern": REST_PATTERN, "examples": ["2:30", "90 s", "60-90 s"]}
-    ),
-]
 
 
 class OpenSet(Shape):
@@ -65,8 +60,27 @@ class OpenSet(Shape):
 
 Kept = Annotated[Percent, within(read_percent, "10 %", "150 %")]
 
-WORK_FIELDS = ("reps", "hold", "distance", "time", "cluster", "strip")
+WORK_FIELDS = ("reps", "hold", "distance", "time", "cluster", "strip", "series")
 """The ways to say what one set is; a dose has exactly one."""
+
+BESIDE_NO_SERIES = (
+    "sets", "load", "last_set", "top", "test", "density", "bands", "chains", "team", "push",
+)  # fmt: skip
+"""What sets that differ can't have beside them; a load only where none of them has its own."""
+
+
+def refused_beside(key: str) -> str:
+    """Why sets that differ don't go with another key, and what to write."""
+    advice = _INSTEAD.get(key, "give each its own slot, with an order of its own")
+    return f"sets that differ don't go with '{key.replace('_', '-')}'; {advice}"
+
+
+_INSTEAD = {
+    "sets": "each part says how many it has, such as '1x5 @ 85 %, 3x5 @ 75 %'",
+    "load": "each part has its own load already: write these sets anew, or leave this out",
+    "last_set": "write the last one open, such as '5 @ 65 %, 3 @ 75 %, 1+ @ 85 %'",
+    "rest": "each part has its own rest already; leave one of them out",
+}
 
 
 class DosePart(Shape):
@@ -88,6 +102,10 @@ class DosePart(Shape):
     """A set in parts with short pauses."""
     strip: Strip | None = None
     """A set with weight coming off on the way."""
+    series: Annotated[
+        Annotated[list[SeriesPart], Field(min_length=2, max_length=10)] | None, Compared("series")
+    ] = None
+    """Sets that differ, in the order in which they are done."""
     load: Annotated[LoadText | None, Compared("load")] = None
     """How heavy: percent of the base, kilograms, share of body mass …"""
     top: TopText | None = None
@@ -166,3 +184,44 @@ class DosePart(Shape):
             if getattr(self, one) is not None and getattr(self, other) is not None:
                 raise refuse("two-kinds", f"write either {one} or {other}, not both")
         return self
+
+    @model_validator(mode="after")
+    def _sets_that_differ(self) -> "DosePart":
+        series = self.series or []
+        loads = [one.load for one in series if one.load is not None]
+        for key in BESIDE_NO_SERIES if series else ():
+            value = getattr(self, key)
+            if value not in (None, "none") and (key != "load" or loads):
+                raise refuse("series", refused_beside(key))
+        for what, advice in _unfit(series, loads, every=self.every is not None):
+            raise refuse("series", f"{what}; {advice}")
+        return self
+
+
+def _unfit(
+    series: list[SeriesPart], loads: list[Load], *, every: bool
+) -> Iterator[tuple[str, str]]:
+    """What sets that differ can't say, and what to write."""
+    if loads and len(loads) < len(series):
+        yield "some of these sets have a load, and some have none", "write one for each or for none"
+    if len({type(one) for one in loads}) > 1:
+        yield (
+            "these sets have loads of several kinds",
+            "write all in percent or all as masses, such as '5 @ 65 %, 3 @ 75 %'",
+        )
+    if any(isinstance(one, PercentOfTop) for one in loads):
+        yield (
+            "shares of today's top set can't differ in one slot",
+            "give each its own slot, with an order of its own",
+        )
+    if any(one.reps.open for one in series[:-1]) or (series and _many_open(series[-1])):
+        yield (
+            "only the very last of sets that differ can be open",
+            "write a number for the others, such as '5 @ 65 %, 3 @ 75 %, 1+ @ 85 %'",
+        )
+    if every and any(one.rest is not None for one in series):
+        yield "write either rest or every, not both", "one interval holds for all of these sets"
+
+
+def _many_open(part: SeriesPart) -> bool:
+    return part.reps.open and part.sets > 1

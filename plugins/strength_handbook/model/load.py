@@ -175,6 +175,26 @@ def scaled(load: Load, factor: float) -> Load:
             return replace(load, percent=round(load.percent * factor, 1))
 
 
+def heaviness(load: Load) -> float:
+    """A number that grows with the load, to tell which of several of one kind is the heaviest.
+
+    >>> heaviness(RepMax(3)) > heaviness(RepMax(5)) > heaviness(RepMax(5, 90))
+    True
+    """
+    match load:
+        case FixedLoad(mass):
+            return mass.grams
+        case BodyWeight(change, sign):
+            return sign * change.grams
+        case Setting(value):
+            return value
+        case RepMax(reps, percent):
+            # Common practice, no source: a share is less than a repetition more, as a rule.
+            return percent * (1 - reps / 40)
+        case _:
+            return load.percent
+
+
 _PATTERNS: tuple[tuple[str, Callable[[re.Match[str]], Load]], ...] = (
     (rf"{NUMBER}\s*%", lambda m: PercentOfBase(_number(m[1]))),
     (rf"{NUMBER}\s*%\s*(?:of\s+)?system", lambda m: PercentOfSystem(_number(m[1]))),

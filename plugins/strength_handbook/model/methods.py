@@ -5,10 +5,11 @@ What each comes to in loads, repetitions and seconds is worked out in `plan.meth
 
 from typing import Annotated
 
-from pydantic import AfterValidator, Field, model_validator
+from pydantic import AfterValidator, Field, PlainValidator, WithJsonSchema, model_validator
 
 from strength_handbook.model.count import Count, RepsText
 from strength_handbook.model.drop import DropText, drop_share
+from strength_handbook.model.load import LoadText
 from strength_handbook.model.plain import WHOLE, Name, within
 from strength_handbook.model.quantities import (
     MassText,
@@ -18,8 +19,16 @@ from strength_handbook.model.quantities import (
     read_percent,
 )
 from strength_handbook.model.shape import Id, Shape, refuse
+from strength_handbook.model.span import REST_PATTERN, read_rest
 
 ShortPause = Annotated[Seconds, within(read_duration, "1 s", "60 s")]
+RestTime = Annotated[
+    float,
+    PlainValidator(read_rest),  # nothing after it that would make a bare float of a range
+    WithJsonSchema(
+        {"type": "string", "pattern": REST_PATTERN, "examples": ["2:30", "90 s", "60-90 s"]}
+    ),
+]
 Share = Annotated[Percent, within(read_percent, "1 %", "60 %")]
 
 
@@ -77,6 +86,19 @@ class Strip(Shape):
         if self.total is not None:
             return self.total
         return self.reps and Count(self.loads * self.reps.low, self.loads * self.reps.high)
+
+
+class SeriesPart(Shape):
+    """Sets of one kind among sets that differ; what it leaves out the dose says for all."""
+
+    sets: Annotated[int, Field(ge=1, le=20), WHOLE]
+    """How many of them."""
+    reps: RepsText
+    """Repetitions of each: ``5``, ``8-12``, or of the very last set ``1+``."""
+    load: LoadText | None = None
+    """How heavy they are."""
+    rest: RestTime | None = None
+    """Rest after each of them."""
 
 
 class BandsOn(Shape):

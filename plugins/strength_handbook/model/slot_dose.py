@@ -1,7 +1,8 @@
 """The dose of a slot in one week, put together from week, slot and exercise."""
 
-from strength_handbook.model.dose import Dose, DosePart, IncompleteDoseError, complete, lighter
+from strength_handbook.model.dose import Dose, DosePart, IncompleteDoseError, complete
 from strength_handbook.model.exercise import Exercise
+from strength_handbook.model.lighter import lighter
 from strength_handbook.model.session import Slot
 
 DELOAD_SETS = 60.0

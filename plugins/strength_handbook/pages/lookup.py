@@ -1,7 +1,9 @@
 """For one slot: where a member reads off how heavy."""
 
 from dataclasses import dataclass, replace
+from html import escape
 
+from strength_handbook.dose.printing import core_notation
 from strength_handbook.model.book import Book
 from strength_handbook.model.dose import ClusterSet, Count, StripSet
 from strength_handbook.model.load import (
@@ -24,6 +26,7 @@ from strength_handbook.model.loading import (
 )
 from strength_handbook.model.printed import count_word, mass, percent
 from strength_handbook.pages.load_html import load_line, strip_html, table_html
+from strength_handbook.pages.series_html import series_strip
 from strength_handbook.pages.variable_html import example_note, help_words, variable_strip
 from strength_handbook.plan.strip_lifters import FIRST_REPS
 from strength_handbook.plan.tables import (
@@ -69,7 +72,7 @@ def below_words(slot: WorkedSlot, units: str) -> str:
 
 def slot_lookup(slot: WorkedSlot, units: str) -> Lookup:
     """The look-up of one slot in one week."""
-    found = _lookup(slot, units)
+    found = _of_series(slot, units) if slot.loads_differ else _lookup(slot, units)
     if found.by_body_below and not below_words(slot, units):
         found = replace(found, by_body_below=False)
     if slot.scale is not None and found.table and (how := ROUNDED.get(slot.scale.rounding)):
@@ -82,6 +85,25 @@ def slot_lookup(slot: WorkedSlot, units: str) -> Lookup:
         said = f"{found.sentence} " if slot.dose.load is not None else ""
         found = replace(found, sentence=f"{said}{words}", by_body_below=False)
     return found
+
+
+def _of_series(slot: WorkedSlot, units: str) -> Lookup:
+    """Sets that differ: one strip with a column for each load, or a look-up for each."""
+    alike = {(one.dose.load, one.percent): one for one in slot.series}
+    several = {core_notation(one.dose): _lookup(one, units) for one in alike.values()}
+    by_body = "".join(
+        f"<p>{escape(head)}</p>{found.by_body}" for head, found in several.items() if found.by_body
+    )
+    below = any(found.by_body_below for found in several.values())
+    moves_body = isinstance(slot.dose.load, PercentOfSystem) or isinstance(
+        slot.exercise.load, BodyWeightLift
+    )
+    if slot.base is not None and slot.percent is not None and not moves_body:
+        sentence = "Find your best in the first column; each load has a column of its own."
+        return Lookup(sentence, series_strip(slot, slot.base, units), by_body, below)
+    sentences = " ".join(dict.fromkeys(found.sentence for found in several.values()))
+    table = "".join(found.table for found in several.values())
+    return Lookup(sentences, table, by_body, below)
 
 
 def _lookup(slot: WorkedSlot, units: str) -> Lookup:
@@ -168,10 +190,16 @@ def _by_effort(slot: WorkedSlot) -> str:
 def example_lines(slot: WorkedSlot, book: Book) -> list[tuple[str, str]]:
     """Loads of the example lifters, as name and HTML."""
     units, show_from = book.room.units, book.rule("show-planned-from")
+    alike = slot.series if slot.loads_differ else (slot,)
     return [
         (
             name,
-            load_line(load, slot.scale, units, show_from) + example_note(slot, name, units),
+            " → ".join(
+                load_line(one.loads[name], one.scale, units, show_from)
+                for one in alike
+                if name in one.loads
+            )
+            + example_note(slot, name, units),
         )
-        for name, load in slot.loads.items()
+        for name in slot.loads
     ]

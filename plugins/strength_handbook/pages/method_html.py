@@ -8,6 +8,7 @@ from strength_handbook.model.printed import NBSP, count_word, mass, metres, perc
 from strength_handbook.pages.method_parts import without_examples
 from strength_handbook.pages.ramp_html import back_off_html, ladders_html, ramps_html
 from strength_handbook.pages.render import safe
+from strength_handbook.pages.series_html import series_html
 from strength_handbook.pages.set_html import next_html, open_set_html, strips_html
 from strength_handbook.plan.broken_sets import BrokenSet, DensityPlan, SetInterval, TimedSets
 from strength_handbook.plan.carries import CarryPlan, TeamPlan
@@ -25,8 +26,9 @@ from strength_handbook.plan.worked import (
 
 _OPEN_SET = "What the open set tells"
 _UPWARDS = ("Warm-up steps", "Steps of the test")
+_SERIES = "Sets in order"
 _STRIPS = "Strips"
-_ON_PAPER = (_UPWARDS[1], _STRIPS)
+_ON_PAPER = (_UPWARDS[1], _SERIES, _STRIPS)
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,6 +76,7 @@ def method_html(
         (_UPWARDS[0], plan.ramps and ramps_html(plan.ramps, slot.scale, units)),
         (_UPWARDS[1], plan.test and ladders_html(plan.test, slot.scale, units)),
         ("After today's top set", plan.back_off and back_off_html(plan.back_off, slot, units)),
+        (_SERIES, plan.series and series_html(plan.series, slot.scale, units)),
         (_STRIPS, plan.strips and strips_html(plan.strips, slot.scale, units)),
         (_OPEN_SET, plan.open_set and open_set_html(plan.open_set, units)),
         ("What comes next", goal and next_html(goal, own, slot, units)),

@@ -8,7 +8,8 @@ from math import ceil, floor
 
 from strength_handbook.model.book import Book
 from strength_handbook.model.count import Count
-from strength_handbook.model.dose import Dose, Hold, Reps, only_a_top, with_reserve
+from strength_handbook.model.dose import Dose, Hold, Reps, only_a_top
+from strength_handbook.model.lighter import first_sets, with_reserve
 from strength_handbook.plan.minutes import work_seconds
 
 ASKS_MORE = "harder"
@@ -43,7 +44,8 @@ def within(book: Book, dose: Dose, today: Dose) -> Dose:
     most = most_sets(book, dose, today)
     sets = dose.sets
     if sets.high > most:
-        dose = replace(dose, sets=Count(min(sets.low, most), most, sets.open))
+        plain = replace(dose, sets=Count(min(sets.low, most), most, sets.open))
+        dose = first_sets(dose, most) if dose.series else plain
     if dose.reserve is not None and today.reserve is not None and dose.reserve < today.reserve:
         in_effort = dose.said.rpe is not None
         dose = with_reserve(dose, today.reserve if in_effort else ceil(today.reserve))

@@ -15,10 +15,12 @@ from strength_handbook.model.dose import (
     Dose,
     DosePart,
     IncompleteDoseError,
+    InconsistentDoseError,
     complete,
 )
 from strength_handbook.model.dose_part import WORK_FIELDS
 from strength_handbook.model.exercise import Exercise
+from strength_handbook.model.lighter import each_alike, first_sets
 from strength_handbook.model.load import Setting, scaled
 from strength_handbook.model.program import Base
 from strength_handbook.plan.door_limits import ASKS_MORE, IN_EASY_WEEK, ON_TEST_DAY, within
@@ -169,7 +171,8 @@ def _door(
         return replace(plan, dose=_without_load(dose, slot, door.load), loads=loads, scale=scale)
     if to is None and (door.dose is None or door.dose.load is None):
         # Nobody said what the change does to the load.
-        return replace(plan, dose=replace(dose, load=None, top=None))
+        bare = each_alike(dose, lambda one: replace(one, load=None, top=None))
+        return replace(plan, dose=bare)
     base_id = own_base(exercise) if to else slot.base_id
     loads = lifter_loads(book, exercise, dose, base_id if base_id in bases else None, scale)
     return replace(
@@ -194,18 +197,29 @@ def _without_load(dose: Dose, slot: WorkedSlot, share: float) -> Dose:
     """The dose without its load, which is a share of today's; machine settings stay numbers."""
     load = slot.dose.load
     setting = scaled(load, share / 100) if isinstance(load, Setting) else None
+    if dose.series:
+        return each_alike(dose, lambda one: replace(one, load=None))
     return replace(dose, load=setting, top=None)
 
 
-def _same_dose(door: Door, slot: WorkedSlot) -> Dose:
-    """The door's dose over today's."""
-    own = door.dose
+def _same_dose(door: Door, slot: WorkedSlot) -> Dose | None:
+    """The door's dose over today's; None where they don't go together."""
+    own, dose = door.dose, slot.dose
     if own is None:
-        return slot.dose
-    today = slot.dose.part
+        return dose
+    if dose.series and own.sets is not None and not any(getattr(own, key) for key in WORK_FIELDS):
+        # The first ones of sets that differ.
+        dose = first_sets(dose, own.sets.high)
+        own = own.model_copy(update={"sets": None})
+    if dose.series and own.load is not None:
+        dose = each_alike(dose, lambda one: replace(one, load=None))
+    today = dose.part
     if any(getattr(own, name) is not None for name in ("sets", *WORK_FIELDS)):
         today = today.model_copy(update=dict.fromkeys(_WHOLE))
-    return complete(own, _fitting(own, today))
+    try:
+        return complete(own, _fitting(own, today))
+    except InconsistentDoseError:
+        return None
 
 
 def _fitting(own: DosePart, today: DosePart) -> DosePart:
@@ -222,7 +236,8 @@ def _other_dose(door: Door, exercise: Exercise, slot: WorkedSlot) -> Dose | None
         return complete(own, exercise.dose, each_side=each)
     except IncompleteDoseError:
         pass
-    today = slot.dose.part
+    # Its own loads are another exercise's.
+    today = each_alike(slot.dose, lambda one: replace(one, load=None)).part
     carried = DosePart().model_copy(update={name: getattr(today, name) for name in _CARRIED})
     carried = _fitting(own, _fitting(exercise.dose, carried))
     try:

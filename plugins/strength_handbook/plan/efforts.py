@@ -100,6 +100,7 @@ class TrainingMax:
 
 def open_set(slot: WorkedSlot) -> OpenSetPlan | None:
     """What the results of an open set mean; None for other sets."""
+    slot = slot.alike[-1]  # of sets that differ the last one may be open
     dose = slot.dose
     if dose.last_set is not None:
         floor, cap, reserve = dose.last_set.floor, dose.last_set.cap, float(dose.last_set.rir)
@@ -128,6 +129,8 @@ def _row(reps: int, reserve: float) -> OpenRow:
 def effort_load(slot: WorkedSlot, rules: LoadRules) -> EffortLoad | None:
     """The percentage behind repetitions and a reserve; None where a load is written."""
     dose = slot.dose
+    if slot.loads_differ:
+        return None
     if not is_estimate(dose) or not isinstance(dose.work, Reps) or dose.reserve is None:
         return None
     return EffortLoad(
@@ -143,7 +146,7 @@ def effort_load(slot: WorkedSlot, rules: LoadRules) -> EffortLoad | None:
 def training_max(book: Book, slot: WorkedSlot) -> TrainingMax | None:
     """Both percentages of a load that refers to a training max; None for other loads."""
     load = slot.dose.load
-    if not isinstance(load, PercentOfTrainingMax):
+    if not isinstance(load, PercentOfTrainingMax) or slot.loads_differ:
         return None
     share = slot.dose.said.training_max or book.rule("training-max")
     by_lifter = {

@@ -29,6 +29,7 @@ from strength_handbook.plan.ladder import Ladders, slot_ladders
 from strength_handbook.plan.ramps import Ramps, slot_ramps
 from strength_handbook.plan.reference import load_rules
 from strength_handbook.plan.remembered import remembered
+from strength_handbook.plan.series import SeriesPlan, series_plan
 from strength_handbook.plan.slot_strips import Strips, slot_strips
 from strength_handbook.plan.top_sets import BackOffPlan, back_off
 from strength_handbook.plan.worked import WorkedSession, WorkedSlot, WorkedWeek
@@ -75,6 +76,7 @@ class MethodPlan:
     effort: EffortLoad | None
     training_max: TrainingMax | None
     strips: Strips | None
+    series: SeriesPlan | None
     broken: BrokenSet | None
     interval: SetInterval | None
     timed: TimedSets | None
@@ -99,6 +101,7 @@ def method_plan(
         effort=effort_load(slot, load_rules(book)),
         training_max=training_max(book, slot),
         strips=slot_strips(book, slot),
+        series=series_plan(slot, book.room.units),
         broken=broken_set(book, dose),
         interval=interval(book, dose),
         timed=timed_sets(dose),

@@ -1,7 +1,7 @@
 """How long a session takes for the people who share its stations, and when each letter starts."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import ceil
 from typing import Literal, NamedTuple
 
@@ -42,11 +42,13 @@ class LetterBlock(NamedTuple):
         letter: of what they belong to.
         block: times and people.
         kind: ``sets``, ``steps`` up to their load, or the way to today's ``top``.
+        slots: what is done in a round of sets; of sets that differ those that are alike.
     """
 
     letter: str
     block: Block
     kind: Literal["sets", "steps", "top"]
+    slots: Sequence[TimedSlot] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,7 +72,7 @@ def session_minutes(book: Book, program: Program, slots: Sequence[TimedSlot]) ->
     blocks = session_blocks(book, program, slots)
     starts: list[tuple[str, float]] = []
     clock = 0.0
-    for index, (letter, block, _) in enumerate(blocks):
+    for index, (letter, block, *_) in enumerate(blocks):
         if all(letter != known for known, _ in starts):
             starts.append((letter, warm_up + clock / 60))
         clock += block_seconds(block)
@@ -93,8 +95,25 @@ def session_blocks(book: Book, program: Program, slots: Sequence[TimedSlot]) -> 
         if tops := [slot.dose.top for slot in group if slot.dose.top is not None]:
             found = _way_up(book, program, round(book.rule("ramp-sets")), max(tops))
             blocks.append(LetterBlock(letter, found, "top"))
-        blocks.append(LetterBlock(letter, _block(book, program, group), "sets"))
+        blocks += (
+            LetterBlock(letter, block, "sets", slots)
+            for block, slots in _sets(book, program, group)
+        )
     return blocks
+
+
+def _sets(
+    book: Book, program: Program, group: Sequence[TimedSlot]
+) -> list[tuple[Block, Sequence[TimedSlot]]]:
+    """The sets of one letter; sets that differ are a block each, with their rest between."""
+    alone = group[0]
+    if len(group) > 1 or not alone.dose.series or alone.dose.every is not None:
+        return [(_block(book, program, group), group)]
+    slots = [[replace(alone, dose=one)] for one in alone.dose.series]
+    blocks = [_block(book, program, one) for one in slots]
+    blocks = [blocks[0], *(replace(one, setup_s=0.0) for one in blocks[1:])]
+    blocks = [*(replace(one, change_s=None) for one in blocks[:-1]), blocks[-1]]
+    return list(zip(blocks, slots, strict=True))
 
 
 def work_seconds(book: Book, dose: Dose) -> float:

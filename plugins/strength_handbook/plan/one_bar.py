@@ -32,10 +32,10 @@ class Round:
 
 
 def can_share(slot: WorkedSlot) -> bool:
-    """True for one bar that stays as it is through a set: no two handles, no strips."""
+    """True for one bar that stays as it is: no two handles, no strips, no sets that differ."""
     loading = slot.exercise.load
     alike = isinstance(loading, OnBar) and loading.hands is None
-    return alike and not isinstance(slot.dose.work, StripSet)
+    return alike and not isinstance(slot.dose.work, StripSet) and not slot.loads_differ
 
 
 def rounds(book: Book, slot: WorkedSlot, people: int, most: int | None = None) -> tuple[Round, ...]:

@@ -3,6 +3,7 @@
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 
+from strength_handbook.dose.series import series_text
 from strength_handbook.model.dose import Distance, Hold
 from strength_handbook.model.length import length_text
 from strength_handbook.model.progress import Progress, RuleName
@@ -249,7 +250,8 @@ def _listed(case: _Case) -> tuple[Outcome, ...]:
     if following is None:
         return (Outcome("Done as planned", "It ends here. Ask the coach."),)
     load, jump = following.dose.load, _jump(case.slot, following)
-    then = "As the next week says." if load is None else f"The next week says {load.text}."
+    says = series_text(following.dose) or (load and load.text)
+    then = f"The next week says {says}." if says else "As the next week says."
     if jump > LARGE_JUMP:
         then += f" That is {jump:.0f} % more load: a large step."
     return (Outcome("Done as planned", then, case.later, LoadMove("later")),)

@@ -80,7 +80,12 @@ def ramp_to(table: LoadTable, top_g: int) -> Ramp:
 
 
 def slot_ramps(room: Room, slot: WorkedSlot) -> Ramps | None:
-    """Warm-up steps of a main lift on a bar whose load is known; None for all others."""
+    """Warm-up steps of a main lift on a bar whose load is known; None for all others.
+
+    Of sets that differ they lead to the first one.
+    """
+    if slot.series:
+        return slot_ramps(room, slot.series[0])
     loading, dose, scale = slot.exercise.load, slot.dose, slot.scale
     if (
         not isinstance(loading, OnBar)

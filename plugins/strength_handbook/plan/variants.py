@@ -4,7 +4,8 @@ from dataclasses import dataclass, replace
 from math import floor
 
 from strength_handbook.model.book import Book
-from strength_handbook.model.dose import Dose, lighter, only_a_top, with_reserve
+from strength_handbook.model.dose import Dose, only_a_top
+from strength_handbook.model.lighter import each_alike, first_sets, lighter, with_reserve
 from strength_handbook.model.load import (
     Load,
     PercentOfBase,
@@ -83,7 +84,18 @@ def _is_maximal(dose: Dose) -> bool:
 
 
 def variant_dose(dose: Dose, variant: Variant) -> Dose:
-    """A dose with fewer sets, less load, less effort and no slower lowering."""
+    """A dose with fewer sets, less load, less effort and no slower lowering.
+
+    Of sets that differ the first ones stay, in their order.
+    """
+    if not dose.series:
+        return _less(dose, variant)
+    fewer = first_sets(dose, lighter(dose, variant.keep_sets, 100, 100).sets.low)
+    each = variant.model_copy(update={"keep_sets": 100.0})
+    return each_alike(fewer, lambda one: _less(one, each))
+
+
+def _less(dose: Dose, variant: Variant) -> Dose:
     less = lighter(dose, variant.keep_sets, variant.keep_load, 100)
     if variant.keep_sets == variant.keep_load == 100:
         # An open set may stay open.

@@ -168,10 +168,14 @@ def work_slot(
             if base_id and base_id in lifter.bases
         },
     )  # fmt: skip
+    series = tuple(
+        work_slot(book, slot, exercise_id, one, base_id, base, scale) for one in dose.series
+    )
+    volume = slot_volume(book, exercise, dose, moved)
     return WorkedSlot(
         slot, exercise_id, exercise, dose, base_id, base, percent, scale, loads,
-        possible, slot_volume(book, exercise, dose, moved),
-        on_top, variable, named, strips,
+        possible, add_up(one.volume for one in series) if series else volume,
+        on_top, variable, named, strips, series=series,
     )  # fmt: skip
 
 

@@ -41,6 +41,8 @@ class WorkedSlot:
         assisted: the band that takes weight off, and the next easier one, or None.
         strips: loads of each example lifter's strip set; None where the room allows none.
         easy: it is done in a week of less.
+        series: sets that differ, as a slot for each that are alike, in order; empty where all sets
+            are alike. Then volumes are of all of them, and loads those of the heaviest.
     """
 
     slot: Slot
@@ -59,6 +61,17 @@ class WorkedSlot:
     assisted: Assisted | None = None
     strips: Mapping[str, StripLoads | None] = field(default_factory=dict)
     easy: bool = False
+    series: tuple["WorkedSlot", ...] = ()
+
+    @property
+    def alike(self) -> "tuple[WorkedSlot, ...]":
+        """Its sets, as a slot for each that are alike; of most slots the slot itself."""
+        return self.series or (self,)
+
+    @property
+    def loads_differ(self) -> bool:
+        """True where not all of its sets have one load."""
+        return len({(one.dose.load, one.percent) for one in self.alike}) > 1
 
     @property
     def order(self) -> str:

@@ -49,6 +49,13 @@ CONTENT = {
         "1: tempo 3-0-1-0, RIR 3",
         "1: 3x5, tempo 3-0-1-0, RIR 3",
     ),
+    "series": E(
+        "Sets that differ stand side by side: each part has its sets, repetitions and load, and "
+        "may have its own rest. Effort, tempo and all else stands behind them and holds for all. "
+        "Where more is different, each kind needs a slot, with an order of its own.",
+        "1: 5 @ 65 %, 3 @ 100 kg",
+        "1: 5 @ 65 %, 3 @ 75 %, 1+ @ 85 %, rest 3:00",
+    ),
     "length": E("A text or list is too short or too long for its place on the page."),
     "load": E(
         "A load says what it is a part of: percent of the tested value, kilograms, percent of body "

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator, Mapping
 
-from strength_handbook.model.dose import Dose, IncompleteDoseError
+from strength_handbook.model.dose import Dose, IncompleteDoseError, InconsistentDoseError
 from strength_handbook.model.exercise import Exercise
 from strength_handbook.model.load import (
     PercentOfBase,
@@ -169,6 +169,9 @@ def _check_doses(
         except NoSuchWeekError as error:
             text = f"week {error.week} has no dose here to take less of"
             yield source.problem((*place, "deload-of"), "week", text)
+            continue
+        except InconsistentDoseError as error:
+            yield source.problem(place, "series", str(error))
             continue
         except IncompleteDoseError as error:
             text = f"{error}; write it here, at the slot or in the exercise"

@@ -27,6 +27,10 @@ def store(long: dict[str, Plain], value: Found) -> None:
     >>> store(dose, Found(("cluster", "parts", 1), "2", 5))
     >>> dose
     {'sets': '3', 'cluster': {'parts': ['4', '2']}}
+    >>> for key, text in (("reps", "5"), ("load", "65 %")):
+    ...     store(dose, Found(("series", 0, key), text, 0))
+    >>> dose["series"]
+    [{'reps': '5', 'load': '65 %'}]
     """
     inner: Plain = long
     for part, following in zip(value.key, (*value.key[1:], None), strict=True):
@@ -35,9 +39,10 @@ def store(long: dict[str, Plain], value: Found) -> None:
             step = [] if isinstance(following, int) else {}
         if isinstance(inner, dict):
             inner = inner.setdefault(str(part), step)
-        elif isinstance(inner, list):  # values of a list come in order
-            inner.append(step)
-            inner = step
+        elif isinstance(inner, list) and isinstance(part, int):  # values of a list come in order
+            if part == len(inner):
+                inner.append(step)
+            inner = inner[part]
 
 
 def part_of(found: Iterable[Found]) -> DosePart | None:

@@ -36,7 +36,10 @@ _BETWEEN = re.compile(
 _Place = Callable[[int], int]
 """From a position in a text to the one in the line of which it is made."""
 
-_DIFFERENT = "; sets that differ need a slot each"
+_DIFFERENT = (
+    "; sets that differ stand side by side, '1x5 @ 85 %, 3x5 @ 75 %', and behind them what holds "
+    "for all; where more is different, give each its own slot"
+)
 
 
 @dataclass

@@ -5,6 +5,7 @@ from dataclasses import dataclass, replace
 
 from strength_handbook.dose.clause import NotationError
 from strength_handbook.dose.line_words import END
+from strength_handbook.dose.listed import listed_at
 from strength_handbook.dose.meant import There
 from strength_handbook.dose.spelling import (
     Piece,
@@ -74,6 +75,9 @@ def shorthand_at(line: str, position: int, least: int, there: There) -> Shorthan
         found = way.pattern.match(line, position)
         if found and found.end() >= least and (best is None or found.end() > best[0].end()):
             best = found, one
+    listed = listed_at(line, position, sets=there.sets)
+    if listed is not None and listed.end >= max(least, best[0].end() if best else 0):
+        return Shorthand(listed.end, "".join(part.text for part in listed.parts), listed.parts)
     if best is None:
         return None
     found, one = best

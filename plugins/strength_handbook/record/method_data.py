@@ -11,6 +11,7 @@ from strength_handbook.plan.loads import PlannedLoad
 from strength_handbook.plan.method_plan import MethodPlan, method_plan
 from strength_handbook.plan.progress import NextTarget, following_slot, next_target
 from strength_handbook.plan.ramps import Ramp, Ramps
+from strength_handbook.plan.series import SeriesLoads, SeriesPlan
 from strength_handbook.plan.slot_strips import Strips
 from strength_handbook.plan.strip_load import StripLoads
 from strength_handbook.plan.top_sets import BackOffPlan, BackOffRow
@@ -83,6 +84,8 @@ def _method(plan: MethodPlan) -> Data:
         data["back_off"] = _back_off(plan.back_off)
     if plan.strips:
         data["strip"] = _strips(plan.strips)
+    if plan.series:
+        data["series"] = _series(plan.series)
     if opened := plan.open_set:
         data["open_set"] = [
             {"reps": row.reps, "low": low, "high": high}
@@ -192,6 +195,20 @@ def _strips(plan: Strips) -> Data:
         "settings": [one.amount for one in plan.settings],
         "by_lifter": {name: loads(several) for name, several in plan.by_lifter.items()},
     }
+
+
+def _series(plan: SeriesPlan) -> Data:
+    def loads(several: SeriesLoads) -> list[Data]:
+        return [
+            {
+                "sets": one.dose.sets.high, "reps": one.dose.reps and one.dose.reps.high,
+                "load_kg": _load(one.load), "off_kg": _all_kg(one.off), "on_kg": _all_kg(one.on),
+            }
+            for one in several
+        ]  # fmt: skip
+
+    everybody = {"everybody": loads(plan.everybody)} if plan.everybody else {}
+    return everybody | {"by_lifter": {name: loads(own) for name, own in plan.by_lifter.items()}}
 
 
 def _next(goal: NextTarget, own: Mapping[str, NextTarget]) -> Data:

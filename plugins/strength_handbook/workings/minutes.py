@@ -35,11 +35,13 @@ def minutes_working(book: Book, program: Program, session: WorkedSession) -> Wor
     blocks = session_blocks(book, program, slots)
     lines: list[Line] = []
     sums: list[str] = []
-    for index, (letter, block, kind) in enumerate(blocks):
+    for index, (letter, block, kind, round_of) in enumerate(blocks):
         name = letter
         if kind == "sets":
-            lines += [_set(book, slot) for slot in slots if slot.order[0] == letter]
-            lines += _changes(book, program, slots, letter)
+            lines += [_set(book, slot) for slot in round_of]
+            before = blocks[index - 1] if index else None
+            if before is None or (before.letter, before.kind) != (letter, kind):
+                lines += _changes(book, program, slots, letter)
         else:
             name = f"{'Ramp' if kind == 'top' else 'Warm-up steps'} {letter}"
             reps = book.rule("step-reps")
@@ -155,7 +157,7 @@ def _rules(book: Book, slots: Sequence[TimedSlot], blocks: Sequence[LetterBlock]
         "ramp-sets": ramp,
         "step-reps": stepped,
         "ramp-rest": ramp or stepped,
-        "swap-time": any(block.people > 1 or len(block.work_s) > 1 for _, block, _ in blocks),
+        "swap-time": any(block.people > 1 or len(block.work_s) > 1 for _, block, *_ in blocks),
         "plate-time": any(slot.plates for slot in slots),
         "band-time": any(slot.hung for slot in slots),
         "change-time": len(blocks) > 1,

@@ -89,13 +89,15 @@ def _rest_had(desk: Desk, at: SlotAt, rest: float | None = None) -> float:
         at: the slot.
         rest: taken for the slot's own rest, where given.
     """
-    if rest is None and at.slot.dose.rest is not None:
-        rest, _ = ends(at.slot.dose.rest)  # who may rest so short must be rested by then
-    own = at.slot.dose if rest is None else replace(at.slot.dose, rest=rest)
+    # Of sets that differ it is the rest after the heaviest.
+    alone = replace(at.slot.dose, series=())
+    if rest is None and alone.rest is not None:
+        rest, _ = ends(alone.rest)  # who may rest so short must be rested by then
+    own = alone if rest is None else replace(alone, rest=rest)
     timed = [
         TimedSlot(one.order, one.exercise, own if one is at.slot else one.dose)
         for one in at.session.slots
         if one.order[0] == at.slot.order[0]
     ]
     block = session_blocks(desk.book, at.program.program, timed)[-1].block
-    return cycle_seconds(block) - work_seconds(desk.book, at.slot.dose)
+    return cycle_seconds(block) - work_seconds(desk.book, alone)

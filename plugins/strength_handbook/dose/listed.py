@@ -1,0 +1,111 @@
+"""Sets that differ, as lists with slashes: `3x5 @ 70/75/80 %`, `5/3/1+ @ 65/75/85 %`, `12/10/8`.
+
+Common practice of the trade, no source. Each is put into the house's notation, part by part.
+"""
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from strength_handbook.dose.clause import NotationError
+from strength_handbook.dose.line_words import COUNT, END, NUMBER
+from strength_handbook.dose.spelling import Piece
+
+_UNIT = r"(?:%(?:\s*(?:of\s+)?TM\b)?|kgs?\b|lbs?\b)"
+_SETS = r"(?:(?P<sets>\d+)\s*(?:[x×*]|sets?(?:\s+of\b)?)\s*)?"
+_NEXT = r"\s*(?:/|,\s)\s*"
+_LOADS = rf"(?P<loads>{NUMBER}(?:\s*{_UNIT})?(?:{_NEXT}{NUMBER}(?:\s*{_UNIT})?)+)"
+_WITH_LOADS = re.compile(
+    rf"{_SETS}(?P<reps>{COUNT}(?:{_NEXT}{COUNT})*)(?:\s*reps?)?\s*(?:@|\bat\b)\s*{_LOADS}{END}",
+    re.IGNORECASE,
+)
+_REPS_ONLY = re.compile(
+    rf"{_SETS}(?P<reps>{COUNT}(?:\s*/\s*{COUNT}){{2,}}|\d+(?:\s*[-–]\s*\d+){{4,}})(?:\s*reps?)?{END}",
+    re.IGNORECASE,
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Listed:
+    """Sets that differ in a line.
+
+    Attributes:
+        end: where they end.
+        parts: the same in the house's notation, each with its place in the line.
+    """
+
+    end: int
+    parts: tuple[Piece, ...]
+
+
+def listed_at(line: str, position: int, *, sets: bool) -> Listed | None:
+    """Sets that differ in lists with slashes that begin at a position; None where none do.
+
+    Args:
+        line: the whole line.
+        position: where they must begin.
+        sets: the line has its sets already.
+
+    Raises:
+        NotationError: where a list has not as many entries as there are sets.
+    """
+    found = _WITH_LOADS.match(line, position) or _REPS_ONLY.match(line, position)
+    if found is None or sets:
+        return None
+    with_loads = found.re is _WITH_LOADS
+    reps = list(_entries(found, "reps", COUNT if with_loads or "/" in found["reps"] else r"\d+"))
+    loads = list(_entries(found, "loads", NUMBER)) if with_loads else []
+    unit = _unit(found) if with_loads else ""
+    if unit is None or any(one.startswith("0") for one, _ in reps):
+        return None
+    _refuse_uneven(found, len(reps), len(loads))
+    parts: list[Piece] = []
+    for place in range(max(len(reps), len(loads))):
+        text, start = reps[place % len(reps)]
+        parts += (
+            Piece(", 1x" if place else "1x", start, written=False),
+            Piece(text, start, written=True),
+        )
+        if loads:
+            text, start = loads[place % len(loads)]
+            parts += (
+                Piece(" @ ", start, written=False),
+                Piece(text, start, written=True),
+                Piece(f" {unit}", start, written=False),
+            )
+    return Listed(found.end(), tuple(parts))
+
+
+def _entries(found: re.Match[str], group: str, pattern: str) -> Iterator[tuple[str, int]]:
+    """Numbers of a list, each with its place in the line."""
+    for one in re.finditer(pattern, found[group]):
+        yield one[0], found.start(group) + one.start()
+
+
+def _unit(found: re.Match[str]) -> str | None:
+    """The unit of a list of loads, which stands behind its last one; None where it is no list."""
+    units = [re.sub(r"\s+", " ", one) for one in re.findall(_UNIT, found["loads"], re.IGNORECASE)]
+    if not units:
+        advice = "write it behind the last one, such as '3x5 @ 70/75/80 %'"
+        raise NotationError(found.start("loads"), f"these loads have no unit; {advice}")
+    behind = not found["loads"][-1].isdigit()
+    return units[-1] if behind and len({one.lower() for one in units}) == 1 else None
+
+
+def _refuse_uneven(found: re.Match[str], reps: int, loads: int) -> None:
+    """Refuse lists of which one has more entries than another, or than there are sets.
+
+    Raises:
+        NotationError: at the beginning of the lists.
+    """
+    counts = [(reps, "numbers of repetitions"), (loads, "loads")]
+    counts = [one for one in counts if one[0] > 1]
+    if found["sets"] is not None:
+        counts.insert(0, (int(found["sets"]), "sets" if int(found["sets"]) > 1 else "set"))
+    if len({number for number, _ in counts}) > 1:
+        said = " and ".join(f"{number} {what}" for number, what in counts)
+        raise NotationError(
+            found.start(),
+            f"here are {said}: a list needs an entry for each set, such as '3x5 @ 70/75/80 %'; or "
+            "write the sets one by one, '5 @ 70 %, 3 @ 75 %'",
+        )
