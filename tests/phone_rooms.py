@@ -101,6 +101,9 @@ LINES = (
     "strip 3 loads -10 kg, 6-8 a load @ 70 %", "2x strip 3 loads -1 plate @ 65 %",
     "strip 3 loads -12.5 % @ BW+15 kg", "strip 2 loads -20 % @ BW+20 kg",
     "test 3RM in 4 attempts", "test 1RM in 3 attempts",
+    "5 @ 65 %, 3 @ 75 %, 1+ @ 85 %", "1x5 @ 87.5 %, 3x5 @ 72.5 %", "10, 8, 6, 4 @ 70 %",
+    "5 @ 60 kg, 3 @ 72.5 kg", "10, 8, 6, RIR 2", "8 @ 20 % BM, 6 @ 27.5 % BM",
+    "5 @ BW, 3 @ BW+10 kg",
 )  # fmt: skip
 ON_BAR = (
     "8x2 @ 50 %, bands 20 % at top", "8x2 @ 62.5 %, bands 12.5 % at top",

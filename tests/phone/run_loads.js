@@ -54,6 +54,7 @@ function answer(recipe, me, tops, lists) {
   return {
     load: one(loads.settle(load, recipe, lists)),
     mine: one(loads.settle(load, recipe, lists)),
+    series: today && loads.series(recipe, me, lists).map(set => [one(set.load), set.off, set.on]),
     range: today && all(loads.range(recipe, me, lists)),
     doors: (recipe.d || []).filter(([, own]) => today || own.z === undefined).map(([place, own]) =>
       [lists.doors[place], one(loads.door(own, today, me, lists))]),

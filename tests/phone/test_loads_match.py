@@ -116,6 +116,10 @@ class Expected:
         return {
             "load": self.plain(slot.loads.get(name), slot.scale),
             "range": self.range(),
+            "series": [
+                (self.plain(one.load, slot.scale), list(one.off), list(one.on))
+                for one in (plan.series.by_lifter.get(name, ()) if plan.series else ())
+            ],
             "doors": self.doors(program),
             "next": self.next(program, session),
             "ramp": self.ramp(week, session),
@@ -269,6 +273,9 @@ def differences(phone: Data, build: Data, tops: list[int]) -> Iterator[str]:
     pairs = zip(phone["range"] or [], build["range"] or [], strict=True)
     if not all(same_load(*pair) for pair in pairs):
         yield "range"
+    sets = list(zip(phone["series"] or [], build["series"], strict=True))
+    if not all(same_load(one[0], other[0]) and tuple(one[1:]) == other[1:] for one, other in sets):
+        yield "series"
     doors = {name: load for name, load in phone["doors"] or [] if load}
     if doors.keys() != build["doors"].keys() or not all(
         same_load(doors[name], build["doors"][name]) for name in doors

@@ -9,6 +9,7 @@ from strength_handbook.dose.printing import dose_line
 from strength_handbook.model.count import Count
 from strength_handbook.model.dose_part import DosePart
 from strength_handbook.model.load import BodyWeight, FixedLoad, PercentOfBase, PercentOfBodyMass
+from strength_handbook.model.methods import SeriesPart
 from strength_handbook.model.span import Span, ends
 from strength_handbook.reading.doing import ANYTHING, Doing, doing
 from strength_handbook.reading.long_form import stored
@@ -45,7 +46,7 @@ def counted(count: Count) -> int | list[Any]:
     return count.low if count.low == count.high else [count.low, count.high]
 
 
-def load_meant(part: DosePart) -> dict[str, Any]:
+def load_meant(part: DosePart | SeriesPart) -> dict[str, Any]:
     """The load in plain numbers, in the unit that was written."""
     match part.load:
         case None:
@@ -81,7 +82,14 @@ def meant(part: DosePart) -> dict[str, Any]:
         "pause": part.pause and [part.pause.time, part.pause.at],
         "remark": part.remark,
     }
-    return {key: value for key, value in plain.items() if value is not None} | load_meant(part)
+    found = {key: value for key, value in plain.items() if value is not None} | load_meant(part)
+    return found | ({"series": [alike_meant(one) for one in part.series]} if part.series else {})
+
+
+def alike_meant(one: SeriesPart) -> dict[str, Any]:
+    """Sets that are alike among sets that differ, in the same numbers."""
+    found: dict[str, Any] = {"sets": one.sets, "reps": counted(one.reps)} | load_meant(one)
+    return found | ({} if one.rest is None else {"rest_s": one.rest})
 
 
 def left_out(found: list[Found]) -> list[str]:

@@ -16,7 +16,7 @@ _SETS = r"(?:(?P<sets>\d+)\s*(?:[x×*]|sets?(?:\s+of\b)?)\s*)?"
 _NEXT = r"\s*(?:/|,\s)\s*"
 _LOADS = rf"(?P<loads>{NUMBER}(?:\s*{_UNIT})?(?:{_NEXT}{NUMBER}(?:\s*{_UNIT})?)+)"
 _WITH_LOADS = re.compile(
-    rf"{_SETS}(?P<reps>{COUNT}(?:{_NEXT}{COUNT})*)(?:\s*reps?)?\s*(?:@|\bat\b)\s*{_LOADS}{END}",
+    rf"{_SETS}(?P<reps>{COUNT}(?:{_NEXT}{COUNT})*)(?:\s*reps?)?(?P<at>\s*(?:@|\bat\b)\s*|\s+){_LOADS}{END}",
     re.IGNORECASE,
 )
 _REPS_ONLY = re.compile(
@@ -85,6 +85,8 @@ def _entries(found: re.Match[str], group: str, pattern: str) -> Iterator[tuple[s
 def _unit(found: re.Match[str]) -> str | None:
     """The unit of a list of loads, which stands behind its last one; None where it is no list."""
     units = [re.sub(r"\s+", " ", one) for one in re.findall(_UNIT, found["loads"], re.IGNORECASE)]
+    if not units and not found["at"].strip():
+        return None
     if not units:
         advice = "write it behind the last one, such as '3x5 @ 70/75/80 %'"
         raise NotationError(found.start("loads"), f"these loads have no unit; {advice}")

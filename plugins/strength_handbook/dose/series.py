@@ -49,8 +49,10 @@ _GOES_ON = rf"(?=\s*(?:$|[,;()@]|{_CLAUSE}|then\b))"
 _NEXT = r"\s*(?:[,;]\s*(?:then\s+)?|then\s+)"
 _REST = rf"(?:\s*,?\s*rest\s+{TIMES}(?={_NEXT}\d))?"
 _BARE = rf"{COUNT}(?:\s*reps?)?{_GOES_ON}"
+_NO_TEMPO = r"(?!\d\dx\d(?!\d))"
+"""A tempo in four signs, 30X1, is no number of sets."""
 _FULL = (
-    rf"(?:\d+\s*[x×]\s*{COUNT}(?:\s*reps?)?{_GOES_ON}(?:\s*@\s*(?:{LOAD}))?"
+    rf"(?:{_NO_TEMPO}\d+\s*[x×]\s*{COUNT}(?:\s*reps?)?{_GOES_ON}(?:\s*@\s*(?:{LOAD}))?"
     rf"|{COUNT}(?:\s*reps?)?\s*@\s*(?:{LOAD}))"
 )
 _PATTERN = (

@@ -13,6 +13,8 @@ of a percent, so that phone and build cannot round apart. Keys are short, for th
        attempt as a share of it, w shares of that on the way up, u and d steps up and down
     c  id of strip loads, or where a body is part of what is moved: number of loads, percent that
        each leaves, and what a gram of the body counts beside the plates
+    k  sets that differ in load, those that are alike together: their words, and what of the recipe
+       is their own: p, f, m, e; what stands beside k is that of the heaviest
     v  id of bands or chains            q     percentage of the base that bands add at the top
     d  doors: place in the list of doors, and a recipe, or z as percentage of today's
     y  exercise whose table by body weight says where to start without a tested value
@@ -23,6 +25,7 @@ from collections.abc import Iterator, Mapping
 from typing import Any
 
 from strength_handbook.calc.repetitions import percent_for_reps
+from strength_handbook.dose.printing import core_notation
 from strength_handbook.model.book import Book
 from strength_handbook.model.dose import Dose, StripSet
 from strength_handbook.model.exercise import Exercise
@@ -107,11 +110,21 @@ def slot_recipe(worked: Worked, lists: PhoneLists, slot: WorkedSlot) -> Recipe |
         if recipe is None:
             recipe = _ground(lists, slot.exercise.load, dose, scale)
         recipe["y"] = slot.exercise_id
+    if recipe is not None and slot.loads_differ:
+        recipe["k"] = list(_series(worked.book, lists, slot))
     if recipe is not None and (on_top := lists.on_top_id(slot)):
         recipe["v"] = on_top
         if slot.on_top is not None and slot.on_top.top_share is not None:
             recipe["q"] = millionths(slot.on_top.top_share)
     return recipe
+
+
+def _series(book: Book, lists: PhoneLists, slot: WorkedSlot) -> Iterator[list[Any]]:
+    """What is its own of each of the sets that differ."""
+    for one in slot.series:
+        own = load_recipe(book, lists, one.exercise, one.dose, one.base_id, one.scale) or {}
+        words = core_notation(one.dose, load=False)
+        yield [words, {key: value for key, value in own.items() if key in "pfme"}]
 
 
 def _needs_start(slot: WorkedSlot) -> bool:

@@ -1,11 +1,12 @@
 /* From a member's numbers to the load of a dose. No page and no browser in here: the same files run
    under node, where a test compares them with what the build works out. `types.js` says what a recipe,
    the lists and a load hold; a missing number gives {need: id or 'body'}. */
+import { plateChange } from './ramps.js';
 import { achieve, baseOf, best, bodyOf, scaleOf } from './scale.js';
 import { stripsOf } from './strips.js';
 import { WHOLE, halfEven, toMg } from './whole-numbers.js';
 
-/** @import { Lists, Load, Me, Move, Need, Recipe } from './types.js' */
+/** @import { Lists, Load, Me, Move, Need, Recipe, SeriesLoad } from './types.js' */
 
 /** The load of a recipe; null where today's top or effort decides.
     @param {Recipe} recipe
@@ -119,6 +120,29 @@ function next(move, today, me, lists) {
   return load && load.need === undefined && load.grams !== null && load.grams !== now ? load : null;
 }
 
+/** Plates that stand in a stack, so that inner ones can stay on; null where none do.
+    @param {Load | undefined} load */
+const stackOf = load => (load?.scale && /bar|hung|pivot/.test(load.scale.kind) && load.grams !== null && !load.help
+  ? load.parts : null);
+
+/** The loads of sets that differ, in order, with what moves on the bar or belt between them; empty where
+    all sets have one load, or a number is missing.
+    @param {Recipe} recipe
+    @param {Me} me
+    @param {Lists} lists
+    @returns {SeriesLoad[]} */
+function series(recipe, me, lists) {
+  /** @type {SeriesLoad[]} */
+  const found = [];
+  for (const [words, own] of recipe.k ?? []) {
+    const load = make({ s: recipe.s, b: recipe.b, w: recipe.w, ...own }, me, lists);
+    if (!load || load.need !== undefined) return [];
+    const [before, after] = [found.at(-1)?.load, load].map(stackOf);
+    found.push({ words, load, ...(before && after ? plateChange(before, after) : { off: [], on: [] }) });
+  }
+  return found;
+}
+
 /** Today's load with its plates in the order in which strips take them off.
     @param {Load | Need | null} load
     @param {Recipe} recipe
@@ -159,4 +183,4 @@ function backOff(recipe, top, me, lists) {
   return achieve(wanted, scaleOf(lists, recipe.s), body, reference, lists);
 }
 
-export { make, start, range, door, next, settle, expectedTop, backOff };
+export { make, series, start, range, door, next, settle, expectedTop, backOff };

@@ -7,7 +7,7 @@ import * as loads from './loads.js';
 import { plateChange, rampOf } from './ramps.js';
 import { stripsOf } from './strips.js';
 
-/** @import { Attempt, Lists, Load, Me, Recipe, Scale, Units } from './types.js'
+/** @import { Attempt, Lists, Load, Me, Recipe, Scale, SeriesLoad, Units } from './types.js'
     @typedef {{parts: number[], grams?: number, reps?: number, on?: number[], off?: number[], hold?: boolean,
       says?: string}} Change  of a bar: what is on it then, and what came on or off */
 
@@ -55,6 +55,31 @@ const steps = (list, scale, units, between) => make('ol', 'sh-steps', ...list.ma
 const said = (load, { units }) => make('span', '', figure(words.amount(load, units)), ' ',
   plates(words.made(load, units), units));
 
+/** One of the sets that differ, in a line: its load, and what it is made of or what moves before it.
+    @param {SeriesLoad} one
+    @param {{units: Units}} lists */
+function seriesLine({ words: sets, load, off, on }, { units }) {
+  const change = words.moves({ off, on }, units);
+  return make('span', '', sets + ': ', figure(words.amount(load, units)), ' ',
+    change ? plates(`(${change})`, units, sideOf(load)) : plates(words.made(load, units), units));
+}
+
+/** Where plates move, for ears.
+    @param {Load} load */
+const sideOf = ({ scale }) => (scale && scale.kind === 'bar' ? ' a side' : '');
+
+/** What is on for one of the sets that differ: plates that went on last stand out.
+    @param {SeriesLoad} one
+    @param {Units} units */
+const seriesPicture = ({ load, on }, units) =>
+  load.parts.length && picture(load.scale, load.parts, units, load.parts.length - on.length, 'is-on');
+
+/** All of them, one below the other.
+    @param {SeriesLoad[]} sets
+    @param {Lists} lists */
+const series = (sets, lists) => make('ol', 'sh-steps', ...sets.map(one =>
+  make('li', '', seriesPicture(one, lists.units), seriesLine(one, lists))));
+
 /** How heavy; where it is short, session mode has room to show it very large.
     @param {string} text */
 const figure = text => make('b', text.length < 10 ? 'sh-mine-large' : '', text);
@@ -79,7 +104,7 @@ function following(recipe, load, me, lists) {
     if (load && last.grams === load.grams) Object.assign(last, { parts: load.parts }, plateChange(before, load.parts));
     add('Warm-up', steps(ramp, lists.scales[recipe.s ?? ''], units, ', '));
     const less = load && load.grams !== null ? (last.grams - load.grams) / 2 : 0;
-    if (less) add('After a top of ' + words.mass(last.grams, units), words.mass(less, units), ' less on each side');
+    if (less && !recipe.k) add('After a top of ' + words.mass(last.grams, units), words.mass(less, units), ' less on each side');
   }
   const ladder = ladderOf(recipe, me, lists);
   if (ladder) {
@@ -118,4 +143,4 @@ function following(recipe, load, me, lists) {
   return lines;
 }
 
-export { picture, plates, said, figure, steps, following };
+export { picture, plates, said, seriesLine, seriesPicture, series, figure, steps, following };

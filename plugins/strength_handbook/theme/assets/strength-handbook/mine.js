@@ -7,7 +7,7 @@ import * as later from './later.js';
 import { lists as kept } from './load-lists.js';
 import * as words from './load-words.js';
 import * as loads from './loads.js';
-import { picture, plates, said, figure, steps, following } from './mine-lines.js';
+import { picture, plates, said, seriesLine, seriesPicture, series, figure, steps, following } from './mine-lines.js';
 import { onTopOf } from './on-top.js';
 import { MOST_LOAD, me, others } from './people.js';
 import { root } from './place.js';
@@ -69,6 +69,12 @@ function shown(recipe, me, lists, block, lifted) {
   if (load.need !== undefined) return { parts: [first, missing(load.need, lists)].filter(Boolean) };
   // Body weight and nothing else is what the dose itself says.
   if (recipe.f === 0) return { load, parts: [] };
+  const sets = loads.series(recipe, me, lists);
+  if (sets.length) {
+    return { load, parts: [make('p', '', recipe.e ? 'Mine, about:' : 'Mine:'), series(sets, lists),
+      ...sets.map(one => words.apart(one.load, lists)).filter(Boolean).map((text, place, all) =>
+        all.indexOf(text) === place && make('p', 'sh-note', text))] };
+  }
   const range = !lifted && loads.range(recipe, me, lists);
   const top = onTopOf(recipe, load, me, lists);
   const about = !lifted && (range || recipe.x || recipe.t) ? 'about ' : '';
@@ -224,7 +230,9 @@ function fill(again) {
       const week = block.closest('.sh-week');
       if (made) block.after(made);
       if (week && load) {
-        find('summary', week).append(make('span', 'sh-mine', 'Mine: ', said(load, lists)));
+        const sets = loads.series(recipes[place], numbers, lists);
+        const all = sets.map(one => words.amount(one.load, lists.units)).join(' → ');
+        find('summary', week).append(make('span', 'sh-mine', 'Mine: ', sets.length ? all : said(load, lists)));
       }
     });
   }, again);
@@ -240,4 +248,4 @@ on(document, 'DOMContentLoaded', refill);
 on(globalThis, 'pageshow', event => event.persisted && fill());
 on(globalThis, 'storage', event => (event.key || ' mine').endsWith(' mine') && fill());
 
-export { withLists, own, ofToday, lifted, said, figure, picture, plates, steps, of, refill };
+export { withLists, own, ofToday, lifted, said, figure, picture, plates, steps, seriesLine, seriesPicture, of, refill };

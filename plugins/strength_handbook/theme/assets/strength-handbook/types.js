@@ -73,6 +73,7 @@
  * @property {number} [r]
  * @property {TestRecipe} [l]
  * @property {string | [count: number, aim: number, factor: number]} [c]
+ * @property {[words: string, own: Recipe][]} [k]
  * @property {string} [v]
  * @property {number} [q]
  * @property {number} [z]
@@ -95,6 +96,7 @@
  *   missing: an id, or 'body'
  *
  * @typedef {{grams: number, off: number[], hold: boolean, parts: number[], says?: string}} StripLoad
+ * @typedef {{words: string, load: Load, off: number[], on: number[]}} SeriesLoad  sets that are alike
  * @typedef {{grams: number, reps: number, on: number[], off: number[], parts: number[]}} RampStep
  * @typedef {{low: Load, high: Load}} Attempt
  * @typedef {{what: string, hangs: boolean, bottom: number, middle: number, top: number, ofBest: boolean,

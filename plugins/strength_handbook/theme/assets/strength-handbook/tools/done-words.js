@@ -21,4 +21,10 @@ function doneSet(set, units) {
   return loads + all + (set.missed ? ' missed' : '');
 }
 
-export { doneSet, loadWords };
+/** Are sets said one by one? Strip sets are, and those of several loads; attempts and tops have words of
+    their own.
+    @param {DoneSet[]} sets */
+const apart = sets => sets.some(({ strips }) => strips) || (new Set(sets.map(({ grams }) => grams)).size > 1 &&
+  !sets.some(({ missed, top }) => missed || top));
+
+export { apart, doneSet, loadWords };

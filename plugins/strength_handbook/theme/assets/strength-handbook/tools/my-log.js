@@ -6,7 +6,7 @@ import * as words from '../load-words.js';
 import * as record from '../record.js';
 import * as store from '../store.js';
 import { toGrams } from '../whole-numbers.js';
-import { doneSet, loadWords } from './done-words.js';
+import { apart, doneSet, loadWords } from './done-words.js';
 
 const form = find('[data-sh-log]');
 function start() {
@@ -45,13 +45,13 @@ function start() {
   const counted = ({ seconds, metres }) => after(seconds, ' ') + (seconds ? ' s' : '') +
     after(metres, ' ') + (metres ? ' m' : '');
 
-  /** One exercise of a session: its heaviest set, and how many repetitions each had; of strip sets each
-      load, in order. What all of it comes to stands behind it. */
+  /** One exercise of a session: its heaviest set, and how many repetitions each had; of strip sets, and
+      where sets had other loads, each load in order. What all of it comes to stands behind it. */
   function lifted(one) {
     const { exercise, load, sets } = one;
     const all = record.tonnage(one);
     const tonnage = all === undefined ? '' : `tonnage ${words.mass(all, units)}`;
-    if (sets.some(set => set.strips)) {
+    if (apart(sets)) {
       return some(', ', name(exercise) + ': ' + sets.map(set => doneSet(set, units)).join('; '), tonnage);
     }
     const reps = sets.map(one => one.reps).filter(one => one !== undefined);

@@ -5,13 +5,25 @@
                         n, of, few: which set of how many, or of fewer; side; part, parts; reps: of
                         this part; strip: weight comes off; each: repetitions of
                         the set, or with each load of a strip set, fewest and most; all: of the
-                        whole strip set; metres; work, hold, rest, every, attempt, open:
+                        whole strip set; alike: of sets that differ the place of those it is one of;
+                        metres; work, hold, rest, every, attempt, open:
                         [floor, cap]; turn: only the side changes; last: the set is complete;
                         v: what is different in each variant}
    strips(list, place)  places of the loads of the strip set that a step belongs to, of its side
    name(step)           which set it is, in words. */
 
 /** @import { Slot, Step } from './types.js' */
+
+/** Of sets that differ those to which a set belongs: their place, repetitions and rest.
+    @param {Slot} slot
+    @param {number} n */
+function alike(slot, n) {
+  let left = n;
+  const kind = (slot.D ?? []).findIndex((/** @type {number[]} */ [sets]) => (left -= sets) <= 0);
+  if (kind < 0) return { kind: undefined, each: slot.q, rest: slot.r };
+  const [, low, high, rest = slot.r] = slot.D[kind];
+  return { kind, each: /** @type {[number, number]} */ ([low, high]), rest };
+}
 
 /** One set, by sides and parts.
     @param {Slot} slot
@@ -23,12 +35,14 @@ function set(slot, n, of, few) {
   /** @type {[number[], number]} */
   const [parts, pause] = slot.c || [Array(slot.l || 1).fill(0), 0];
   const [floor, cap, all] = slot.n || [];
+  const { kind, each, rest } = alike(slot, n);
   return (slot.b ? ['left', 'right'] : ['']).flatMap(side => parts.map((reps, place) => {
     const ends = place + 1 === parts.length;
     return {
       kind: 'set', o: slot.o, v: slot.v, n, of, few, side, reps, part: place + 1, parts: parts.length,
-      strip: !!slot.l, all: slot.u, attempt: !!slot.a, each: slot.q, metres: slot.m, work: slot.w, hold: !!slot.h, every: slot.e,
-      rest: ends ? slot.r : pause, open: floor && (all || n === of) ? [floor, cap] : null,
+      strip: !!slot.l, all: slot.u, attempt: !!slot.a, alike: kind, each, metres: slot.m,
+      work: slot.w, hold: !!slot.h, every: slot.e,
+      rest: ends ? rest : pause, open: floor && (all || n === of) ? [floor, cap] : null,
       turn: ends && side === 'left', last: ends && side !== 'left',
     };
   }));

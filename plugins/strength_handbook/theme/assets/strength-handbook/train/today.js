@@ -16,10 +16,17 @@ const today = app => {
   const { units } = app.data;
   const typed = name => app.typed[name] || '';
   const trying = (order, place) => `load.${order}.${place}`;
-  /** The field for the load of a step, or of one load of a strip set.
+  /** The field for the load of a step, or of one load of a strip set, or of sets that differ.
       @param {Step} step */
-  const fieldOf = ({ o, strip, part = 1 }) =>
-    'load.' + o + (strip && part > 1 && !app.now.doors[o] ? '.strip' + part : '');
+  const fieldOf = ({ o, strip, part = 1, alike = 0 }) =>
+    'load.' + o + (strip && part > 1 && !app.now.doors[o] ? '.strip' + part : alike ? '.alike' + alike : '');
+
+  /** One of the sets that differ, as loads.js makes them; undefined where all have one load, or none is known.
+      @param {Step} step */
+  function oneOf({ o, alike }) {
+    const { recipe, me, lists } = known(o) || {};
+    return recipe && alike !== undefined ? loads.series(recipe, me, lists)[alike] : undefined;
+  }
 
   /** What the page knows of a load. A variant that looks for no best of today leaves it to effort. */
   function known(order) {
@@ -40,11 +47,12 @@ const today = app => {
   const top = order => grams('top.' + order) || undefined;
 
   /** The load of a door that was taken, where the member's numbers decide it.
-      @param {string} order
+      @param {Step} step
       @param {string} key
       @returns {Load | null} */
-  function ofDoor(order, key) {
-    const { recipe = {}, me, lists, load = null } = known(order) || {};
+  function ofDoor(step, key) {
+    const { recipe = {}, me, lists, load: heaviest = null } = known(step.o) || {};
+    const load = oneOf(step)?.load ?? heaviest;
     const [, door] = (recipe.d || []).find(([place]) => lists.door_keys[place] === key) || [];
     if (!door || (!load && (door.z !== undefined || door.f !== undefined))) return null;
     const found = loads.door(door, load, me, lists);
@@ -89,11 +97,11 @@ const today = app => {
     const door = app.now.doors[o];
     const own = grams(fieldOf(step));
     if (typeof own === 'number') return { grams: own };
-    if (door) return { load: ofDoor(o, door) };
+    if (door) return { load: ofDoor(step, door) };
     if (step.strip && step.part > 1) return { grams: strips(o)?.[step.part - 1]?.grams };
     const { recipe, me, lists, load } = known(o) || {};
     if (recipe && recipe.t && top(o)) return { load: mine.ofToday(recipe, me, lists, top(o)) };
-    return { load };
+    return { load: oneOf(step)?.load ?? load };
   }
 
   /** The same in grams; undefined where nobody knows. */
@@ -118,7 +126,7 @@ const today = app => {
     return stripsOf(recipe, first, lists);
   }
 
-  return { units, known, grams, top, trying, fieldOf, attempts, of, gramsOf, strips, ofDoor };
+  return { units, known, grams, top, trying, fieldOf, attempts, of, oneOf, gramsOf, strips, ofDoor };
 };
 
 export { today };

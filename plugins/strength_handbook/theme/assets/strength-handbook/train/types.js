@@ -14,6 +14,7 @@
  * @property {number} [parts]
  * @property {number} [reps]
  * @property {boolean} [strip]
+ * @property {number} [alike]
  * @property {[number, number]} [each]
  * @property {number} [metres]
  * @property {number} [work]

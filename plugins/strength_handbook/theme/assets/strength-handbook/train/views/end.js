@@ -35,6 +35,11 @@ const endViews = app => {
         return loadField(today.fieldOf(step), `Load ${step.part} of ${step.parts}, ${k}`, today.gramsOf(step, place));
       }) : [];
     }
+    const kinds = [...new Map(places.map(place => [app.list[place].alike, place])).entries()];
+    if (kinds.length > 1 && !one.door && k) {
+      return [...kinds.map(([, place]) => loadField(today.fieldOf(app.list[place]),
+        `${steps.name(app.list[place])}, ${k}`, today.gramsOf(app.list[place], place))), j && way(o, known)];
+    }
     return [
       has('top') && loadField('top.' + o, `Top set, ${k || app.data.units}`),
       has('set') && k && loadField('load.' + o, `${j ? 'Belt or help' : 'Load'}, ${k}`, known),

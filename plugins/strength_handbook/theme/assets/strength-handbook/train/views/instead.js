@@ -17,7 +17,7 @@ const insteadViews = app => ({
     const choose = key => app.act('door', o, 'step', key);
     app.bar('Back', () => app.show('step', true));
     const row = ({ key, name, what }) => {
-      const load = app.today.ofDoor(o, key);
+      const load = app.today.ofDoor(app.step, key);
       const copy = make('p', '', ...what.cloneNode(true).childNodes);
       // A link would leave the walk.
       copy.querySelectorAll('a').forEach(one => one.replaceWith(make('b', '', ...one.childNodes)));

@@ -11,8 +11,11 @@ import * as steps from '../steps.js';
 import * as turns from '../turns.js';
 import * as walk from '../walk.js';
 
-/** @import { StripLoad } from '../../types.js'
+/** @import { Lists, Load, SeriesLoad, StripLoad } from '../../types.js'
     @import { App, Step } from '../types.js' */
+
+/** @param {Step} step */
+const repsWords = ({ each: [low, high] = [1, 1] }) => `${low === high ? low : `${low} to ${high}`} repetition${high === 1 ? '' : 's'}`;
 
 /** @param {App} app */
 const setViews = app => {
@@ -30,8 +33,14 @@ const setViews = app => {
 
   /** A load with its plates, large. */
   const large = (load, lists, ...more) => load && !load.need && load.grams !== null &&
-    make('div', 'sh-mine', make('p', '', mine.said(load, lists)), ...more,
-      load.parts.length ? mine.picture(load.scale, load.parts, lists.units) : '');
+    make('div', 'sh-mine', make('p', '', mine.said(load, lists)), ...more);
+
+  /** The same with its picture.
+      @param {Load | undefined} load
+      @param {Lists} lists
+      @param {any} [more] */
+  const drawn = (load, lists, more = '') => large(load, lists, more,
+    load?.parts.length ? mine.picture(load.scale, load.parts, lists.units) : '');
 
   /** The load that is on now in a strip set, as big as the first one was.
       @param {string} o
@@ -44,6 +53,16 @@ const setViews = app => {
       hold && make('b', '', ', somebody holds the bar')), mine.picture(load.scale, parts, units) || '');
   }
 
+  /** The load of one of the sets that differ: all that is on now, and what has moved for it.
+      @param {string} o
+      @param {SeriesLoad} one */
+  function onBar(o, one) {
+    const { lists } = app.today.known(o);
+    const change = say.moves(one, lists.units);
+    return large(one.load, lists, change && line(`Since the set before: ${change}`),
+      mine.seriesPicture(one, lists.units));
+  }
+
   /** What to put on for an attempt: the least that is worth it, and how far one may go. */
   function attempt(o, at) {
     const { lists } = app.today.known(o) || {};
@@ -54,7 +73,7 @@ const setViews = app => {
     on(other, 'change', () => app.show('step'));
     return [
       own ? make('div', 'sh-mine', make('p', '', make('b', '', say.mass(own, app.data.units))))
-        : lists && large(low, lists, high && Number(high.grams) > Number(low?.grams) && line(`up to ${say.amount(high, lists.units)}`)),
+        : lists && drawn(low, lists, high && Number(high.grams) > Number(low?.grams) && line(`up to ${say.amount(high, lists.units)}`)),
       lists && !low && !own && line('No load here is left to try: the test is over.', 'sh-train-part'),
       make('p', 'sh-field', other),
     ];
@@ -74,9 +93,9 @@ const setViews = app => {
   function instead(o, key) {
     const { what } = page.doors(o).find(one => one.key === key) || {};
     const { lists } = app.today.known(o) || {};
-    const load = app.today.ofDoor(o, key);
+    const load = app.today.ofDoor(app.step, key);
     const copy = what ? make('p', '', ...what.cloneNode(true).childNodes) : '';
-    return [line(`Instead: ${app.doorName(o, key)}`, 'sh-train-part'), copy, load && large(load, lists)];
+    return [line(`Instead: ${app.doorName(o, key)}`, 'sh-train-part'), copy, load && drawn(load, lists)];
   }
 
   function set() {
@@ -92,6 +111,7 @@ const setViews = app => {
     else done(...doneWords(step));
     const strip = step.strip && app.today.strips(o)?.[part - 1];
     const load = app.today.known(o)?.load;
+    const one = app.today.oneOf(step);
     const noTop = slot.v?.[now.vary]?.top === 0;
     const panel = noTop && !page.hasOwn(o) ? undefined : page.borrow(page.panel(o));
     const mySteps = panel && page.borrow(find('details', panel));
@@ -112,8 +132,10 @@ const setViews = app => {
         ...(door ? instead(o, door) : []),
         copy('.sh-setup'),
         floor && line('At least ' + some(', at most ', floor, cap) + '. You count.', 'sh-train-part'),
+        step.alike !== undefined && !floor && line(`This set: ${repsWords(step)}`, 'sh-train-part'),
         parts > 1 && !step.strip && line(`This part: ${step.reps} repetition${step.reps === 1 ? '' : 's'}`, 'sh-train-part'),
-        ...(step.attempt ? attempt(o, now.at) : door ? [] : [(strip && part > 1 && onNow(o, strip)) || (hasPanel && panel)]),
+        ...(step.attempt ? attempt(o, now.at) : door ? []
+          : [(strip && part > 1 && onNow(o, strip)) || (one && onBar(o, one)) || (hasPanel && panel)]),
         copy('.sh-dose', less),
         ...(door ? [] : y.map(words => line(words))),
         free && lastTime(slot),
