@@ -80,6 +80,12 @@ class Dose:
         return self.series or (self,)
 
     @property
+    def ends_open(self) -> bool:
+        """True where its last set is left open, or all of them are."""
+        last = self.alike[-1].work
+        return self.last_set is not None or (isinstance(last, Reps) and last.count.open)
+
+    @property
     def reps(self) -> Count | None:
         """Repetitions a set, where they are known."""
         match self.work:

@@ -166,7 +166,7 @@ def _open_set(case: _Case) -> tuple[Outcome, ...]:
 
     Common practice, no source.
     """
-    dose = case.slot.dose
+    dose = case.slot.dose.alike[-1]
     reps, last = dose.reps, dose.last_set
     floor = last.floor if last else (reps.low if reps else 1)
     cap = last.cap if last else (dose.said.cap or floor + 5)

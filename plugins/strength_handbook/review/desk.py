@@ -5,7 +5,7 @@ where it is written (`spot`).
 """
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from functools import cached_property
 from itertools import islice
@@ -109,11 +109,13 @@ class SlotAt(SessionAt):
         slot: the slot, worked out.
         index: its place in the session's list of slots.
         exercise: the file of its exercise.
+        place: among sets that differ, where only those that are alike are looked at.
     """
 
     slot: WorkedSlot
     index: int
     exercise: Source
+    place: int | None = None
 
     @property
     def path(self) -> Path:
@@ -142,10 +144,12 @@ class SlotAt(SessionAt):
         The week's dose as a whole, where neither says it: what an exercise says for all programs
         is not to be changed for one.
         """
+        own = [] if self.place is None else [("series", self.place)]
         for start in (self.dose_path, self.path):
-            for key in keys:
-                if (*start, key) in self.wave.marks:
-                    return Spot(self.wave, (*start, key))
+            for inner in (*own, ()):
+                for key in keys:
+                    if (*start, *inner, key) in self.wave.marks:
+                        return Spot(self.wave, (*start, *inner, key))
         return self.spot
 
     def says(self, key: str) -> bool:
@@ -155,8 +159,11 @@ class SlotAt(SessionAt):
     def rewritten(self, *drop: str, **write: Plain) -> tuple[Edit, ...]:
         """Edits of this week's dose: keys to write (with ``_`` for ``-``), keys to take out.
 
-        A key that slot or exercise say can only be written over, not taken out.
+        A key that slot or exercise say can only be written over, not taken out. Which of sets that
+        differ is to be another is the coach's to say: then there are none.
         """
+        if (self.slot.series or self.place is not None) and _OF_SETS & write.keys():
+            return ()
         edits: list[Edit] = [
             Edit(self.wave.file, (*self.dose_path, key), remove=True)
             for key in drop
@@ -171,6 +178,10 @@ class SlotAt(SessionAt):
         yield self.dose_path, self.wave
         yield self.path, self.wave
         yield ("dose",), self.exercise
+
+
+_OF_SETS = frozenset({"sets", "reps", "load", "last_set"})
+"""What sets that differ each have of their own."""
 
 
 @dataclass(frozen=True, eq=False)
@@ -204,6 +215,17 @@ class Desk:
     def slots(self) -> tuple[SlotAt, ...]:
         """Every slot of every week, in order of time."""
         return tuple(slot for session in self.sessions for slot in self._slots(session))
+
+    @cached_property
+    def alike(self) -> tuple[SlotAt, ...]:
+        """The same, and of sets that differ those that are alike, one after the other."""
+        return tuple(one for at in self.slots for one in self.alike_of(at))
+
+    def alike_of(self, at: SlotAt) -> tuple[SlotAt, ...]:
+        """A slot, or of sets that differ those that are alike, one after the other."""
+        if not at.slot.series:
+            return (at,)
+        return tuple(replace(at, slot=one, place=place) for place, one in enumerate(at.slot.series))
 
     @cached_property
     def sessions(self) -> tuple[SessionAt, ...]:

@@ -55,6 +55,8 @@ def leaves_more(slot: WorkedSlot, most: float) -> bool:
     'RIR 4' at 65 % has far more left. People differ in repetitions at one percentage, so the load
     has to leave twice as many.
     """
+    if slot.series:
+        return all(leaves_more(one, most) for one in slot.series)
     dose, chart = slot.dose, slot.reps_possible
     if dose.reserve is not None and dose.reserve > most:
         return True
@@ -84,6 +86,8 @@ def is_light_carry(slot: WorkedSlot) -> bool:
 
 def near_limit(book: Book, slot: WorkedSlot) -> str:
     """What makes a slot tire its muscles, in words: ``leaves 1 in reserve``; empty if nothing."""
+    if slot.series:
+        return next((found for one in slot.series if (found := near_limit(book, one))), "")
     dose, reserve = slot.dose, left(slot)
     most_left = book.rule("tired-reserve")
     if dose.said.test is not None:

@@ -129,7 +129,8 @@ def is_derived(at: SlotAt) -> bool:
 
 def is_plain(at: SlotAt) -> bool:
     """True for sets of repetitions that can be written anew as two numbers."""
-    return isinstance(at.slot.dose.work, Reps) and not is_derived(at)
+    alike = not at.slot.dose.series and at.place is None
+    return isinstance(at.slot.dose.work, Reps) and alike and not is_derived(at)
 
 
 def smaller(at: SlotAt, reps: float) -> Mending | None:

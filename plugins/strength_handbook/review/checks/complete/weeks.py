@@ -97,7 +97,7 @@ def _untested(this: Check, desk: Desk) -> Iterator[Finding]:
 
 def _is_tested(at: SlotAt) -> bool:
     dose = at.slot.dose
-    open_ = dose.last_set is not None or (dose.reps is not None and dose.reps.open)
+    open_ = dose.ends_open
     if dose.said.test is not None:
         return True
     late = at.number in at.week.wave.tests or at.number == at.program.weeks[-1].week

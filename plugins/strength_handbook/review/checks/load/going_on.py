@@ -201,7 +201,7 @@ def _same_task(one: Dose, other: Dose) -> bool:
 
 
 def _open(dose: Dose) -> bool:
-    return isinstance(dose.work, Reps) and dose.work.count.open
+    return dose.ends_open
 
 
 _STEPS: dict[RuleName, Callable[[Progress, SlotAt, SlotAt, float, str], _Step | None]] = {

@@ -31,7 +31,7 @@ EPSILON = 1e-6
 def out_of_reach(this: Check, desk: Desk) -> Iterator[Finding]:
     """Loads that some lifters can't have."""
     units, off = desk.book.room.units, desk.rule("reach-off") / 100
-    for at in desk.slots:
+    for at in desk.alike:
         scale = at.slot.scale
         if scale is None or not scale.steps:
             continue

@@ -69,6 +69,8 @@ def open_sets_many(this: Check, desk: Desk) -> Iterator[Finding]:
 
 def _open_sets(at: SlotAt) -> int:
     dose = at.slot.dose
+    if dose.series:
+        return int(dose.ends_open)
     if isinstance(dose.work, Reps) and dose.work.count.open:
         return dose.sets.high
     if dose.said.density is not None:
@@ -99,8 +101,9 @@ def _closed(at: SlotAt) -> tuple[str, tuple[Edit, ...]]:
         spot = at.spot_of("last-set")
         if spot.path[-1] == "last-set":
             return "take 'last set' out", (Edit(spot.source.file, spot.path, remove=True),)
-    if isinstance(dose.work, Reps) and dose.work.count.open:
-        reps = dose.work.count.low
+    last = dose.alike[-1].work
+    if isinstance(last, Reps) and last.count.open:
+        reps = last.count.low
         return f"write 'reps {reps}'", at.rewritten(reps=str(reps))
     if isinstance(dose.work, Reps) and dose.reserve == 0:
         return "write 'RIR 2'", at.rewritten("rpe", rir=2)

@@ -43,7 +43,7 @@ _PERCENTS = PercentOfBase | PercentOfSystem | PercentOfTrainingMax
 )
 def plates_coarse(this: Check, desk: Desk) -> Iterator[Finding]:
     """Loads far from their percentage."""
-    for at in desk.slots:
+    for at in desk.alike:
         if not isinstance(at.slot.dose.load, _PERCENTS) or is_light(at):
             continue
         found = _worst(desk, at.slot.loads, at.slot.scale)

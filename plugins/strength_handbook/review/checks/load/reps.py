@@ -110,7 +110,7 @@ def load_text(dose: Dose, percent: float) -> str:
 def reps_impossible(this: Check, desk: Desk) -> Iterator[Finding]:
     """More repetitions than there are."""
     over, far = desk.rule("reps-over"), desk.rule("reps-far-over")
-    for at in desk.slots:
+    for at in desk.alike:
         dose = at.slot.dose
         percent = set_percent(at)
         possible = reps_possible(desk, dose, percent)
@@ -202,7 +202,8 @@ def reps_few(this: Check, desk: Desk) -> Iterator[Finding]:
         if possible is None or percent is None or not isinstance(dose.work, Reps):
             continue
         asked = dose.work.count.high + (dose.reserve or 0.0)
-        if dose.last_set is None and asked <= share * possible:
+        few = all(_is_few(desk, one, share) for one in desk.alike_of(at))
+        if dose.last_set is None and few:
             text = (
                 f"{asked:g} of {possible:.1f} reps that most people can do at {number(percent)} % "
                 f"{'with those left' if dose.reserve else 'and none said to be left'}"
@@ -210,3 +211,12 @@ def reps_few(this: Check, desk: Desk) -> Iterator[Finding]:
             more = math.floor(share * possible - (dose.reserve or 0.0) + 1e-9) + 1
             change = Mending(f"write 'reps {more}', or more load", at.rewritten(reps=str(more)))
             yield this.finds(at, text, spot=at.spot_of("reps"), change=change)
+
+
+def _is_few(desk: Desk, at: SlotAt, share: float) -> bool:
+    """True where repetitions and those left are at most a share of those that can be done."""
+    dose = at.slot.dose
+    possible = reps_possible(desk, dose, set_percent(at))
+    if possible is None or not isinstance(dose.work, Reps):
+        return False
+    return dose.work.count.high + (dose.reserve or 0.0) <= share * possible

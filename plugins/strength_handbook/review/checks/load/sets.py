@@ -21,7 +21,7 @@ from strength_handbook.review.finding import Finding, Mending
 )
 def all_at_limit(this: Check, desk: Desk) -> Iterator[Finding]:
     """An RM on every set."""
-    for at in desk.slots:
+    for at in desk.alike:
         dose = at.slot.dose
         if not isinstance(dose.load, RepMax) or not isinstance(dose.work, Reps):
             continue

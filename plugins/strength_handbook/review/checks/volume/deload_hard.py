@@ -66,7 +66,7 @@ def _hard(at: SlotAt) -> tuple[str, tuple[str, ...], Mending | None] | None:
         return "an open last set", ("last-set",), _dropped(at, "last-set")
     if dose.said.density is not None:
         return "as many as possible in the time", ("density",), _timed(at)
-    reps = dose.reps
+    reps = dose.alike[-1].reps
     if reps is not None and reps.open:
         change = Mending(f"write '{reps.low}'", at.rewritten(reps=reps.low))
         return "open sets", ("reps",), None if is_derived(at) else change

@@ -148,8 +148,8 @@ def _seconds(desk: Desk, at: SlotAt) -> float:
 
 def _one_side(desk: Desk, at: SlotAt) -> float:
     """Seconds of lowering on one side, ranges at their upper end."""
-    reps = at.slot.dose.reps
-    return 0.0 if reps is None else at.slot.dose.sets.high * reps.high * _seconds(desk, at)
+    sets = [(one.sets.high, one.reps) for one in at.slot.dose.alike]
+    return sum(count * reps.high for count, reps in sets if reps is not None) * _seconds(desk, at)
 
 
 def _lowering(slots: tuple[SlotAt, ...]) -> float:

@@ -42,9 +42,10 @@ def zone_reps(this: Check, desk: Desk) -> Iterator[Finding]:
     for session, slots in desk.slots_by_session():
         usual_there = session.week.wave.emphasis not in _FOR_STRENGTH
         sums: dict[tuple[str, str], float] = {}
-        for at in slots:
+        right = (at for at in slots if at not in wrong)
+        for at in (one for whole in right for one in desk.alike_of(whole)):
             zone = _zone(at)
-            if zone is None or at in wrong or is_over(desk, at):
+            if zone is None or is_over(desk, at):
                 continue
             words, rule = zone
             if rule == "zone-70" and usual_there:
