@@ -102,9 +102,8 @@ def method_html(
 def brief(full: MethodHtml) -> MethodHtml:
     """What a session page has of it: nothing that can wait until the exercise's page."""
     parts = [(title, html) for title, html in full.parts if title != _OPEN_SET]
-    return MethodHtml(
-        full.lines, tuple((title, safe(without_examples(html))) for title, html in parts)
-    )
+    short = [(title, without_examples(html)) for title, html in parts]
+    return MethodHtml(full.lines, tuple((title, safe(html)) for title, html in short if html))
 
 
 def _machine(plan: MachineSettings) -> str:

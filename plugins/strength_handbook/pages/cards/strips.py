@@ -14,7 +14,7 @@ from strength_handbook.pages.cards.weeks import week_words
 from strength_handbook.pages.load_html import DASH, per_side_head, plates
 from strength_handbook.plan.scale import Scale
 from strength_handbook.plan.tables import TableCell, base_strip, body_masses, share_table
-from strength_handbook.plan.worked import Use
+from strength_handbook.plan.worked import Use, WorkedSlot
 
 MOST_COLUMNS = 6
 """Loads in one strip; what is more goes into a strip of its own, to stay legible."""
@@ -102,8 +102,9 @@ def strips_of(uses: tuple[Use, ...], units: str) -> Iterator[CardStrip]:
     groups: dict[Base | None, dict[float, list[Use]]] = {}
     for use in filter(has_strip, uses):
         base = use.slot.base if _of_base(use) else None
-        # A percentage is one column, however many weeks have it.
-        groups.setdefault(base, {}).setdefault(_share(use), []).append(use)
+        # A percentage is one column, however many weeks have it; sets that differ have several.
+        for share in dict.fromkeys(_share(one) for one in use.slot.alike):
+            groups.setdefault(base, {}).setdefault(share, []).append(use)
     for base, shares in groups.items():
         columns = list(shares.items())
         for start in range(0, len(columns), MOST_COLUMNS):
@@ -122,10 +123,10 @@ def _of_body(use: Use) -> bool:
     return isinstance(use.slot.dose.load, PercentOfBodyMass) and use.slot.scale is not None
 
 
-def _share(use: Use) -> float:
-    load = use.slot.dose.load
-    if use.slot.percent is not None and _of_base(use):
-        return use.slot.percent
+def _share(slot: WorkedSlot) -> float:
+    load = slot.dose.load
+    if slot.percent is not None and not isinstance(load, PercentOfBodyMass):
+        return slot.percent
     return load.percent if isinstance(load, PercentOfBodyMass) else 0.0
 
 
