@@ -37,7 +37,9 @@ def slot_working(book: Book, slot: WorkedSlot) -> Working | None:
     Shown for the first example lifter, or for a stated example where there is none.
     """
     example = example_of(book, slot)
-    loads = load_lines(book, slot, example)
+    alike = slot.series if slot.loads_differ else (slot,)
+    several = (line for one in alike for line in load_lines(book, one, example_of(book, one)))
+    loads = list(dict.fromkeys(several))
     lines = [*loads, *variable_lines(book, slot, example.name), *reps_lines(book, slot)]
     lines += [*by_body_lines(slot, book.room.units), *volume_lines(book, slot)]
     if not lines:
@@ -58,6 +60,10 @@ def _reps(book: Book, slot: WorkedSlot) -> list[Line]:
         return []
     each = " + ".join(map(number, reps))
     factors = [times(dose.sets.middle, "set"), each if len(reps) == 1 else f"({each})"]
+    if dose.series:
+        parts = [(one.sets.middle, one.reps.middle) for one in dose.series if one.reps is not None]
+        summed = " + ".join(f"{number(sets)} × {number(each)}" for sets, each in parts)
+        factors = [f"({summed})" if dose.each_side else summed]
     if dose.each_side:
         factors.append("2 sides")
     text = f"{' × '.join(factors)} = {times(volume.reps, 'repetition')}"

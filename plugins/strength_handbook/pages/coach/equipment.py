@@ -111,7 +111,7 @@ def plates_at_a_station(slots: Iterable[WorkedSlot], units: str) -> str:
     """
     most: Counter[int] = Counter()
     pairs = False
-    for slot in slots:
+    for slot in (one for whole in slots for one in whole.alike):
         if slot.scale is None or slot.scale.kind not in ("bar", "hung", "pivot"):
             continue
         pairs = pairs or slot.scale.kind == "bar"
@@ -132,7 +132,7 @@ def masses_to_lay_out(slots: Iterable[WorkedSlot], units: str) -> str:
     names: dict[str, None] = {}
     row: list[int] = []
     per_hand = False
-    for slot in slots:
+    for slot in (one for whole in slots for one in whole.alike):
         if slot.scale is None or slot.scale.kind not in ("fixed", "plate"):
             continue
         names[slot.scale.on] = None
