@@ -76,6 +76,20 @@ DOSES: dict[str, tuple[Data, Data]] = {
     "hold": (dose(HOLD, hold="20 s"), dose(HOLD, hold="30 s")),
     "distance": (dose(HOLD, distance="20 m"), dose(HOLD, distance="30 m")),
     "time": (dose(HOLD, time="40 s"), dose(HOLD, time="50 s")),
+    "series": (
+        {
+            "series": [
+                {"sets": 1, "reps": 5, "load": "65 %"},
+                {"sets": 1, "reps": 3, "load": "75 %"},
+            ]
+        },
+        {
+            "series": [
+                {"sets": 1, "reps": 5, "load": "65 %"},
+                {"sets": 1, "reps": 3, "load": "77 %"},
+            ]
+        },
+    ),
     "load": (dose(), dose(load="75 %")),
     "tempo": (dose(), dose(tempo="3-0-1-0")),
     "rir": (dose(), dose(rir=3)),
