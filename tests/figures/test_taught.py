@@ -100,3 +100,9 @@ def test_who_lies_on_a_frame_lies_between_the_bearers() -> None:
     heads = re.findall(r'<circle class="thing" cx="(-?\d+)"', svg)
     for one, head in zip((start, turn), heads, strict=True):
         assert int(head) / 360 > one.points["hand"][0] + SHANK - ANKLE_HEIGHT
+
+
+def test_an_arrow_stays_above_the_floor() -> None:
+    for key in ("cable-row", "rope-sled-pull", "backward-sled-drag"):
+        (way,) = re.findall(r'class="way" d="M([^"]+)"', figure_svg(figure_of(key), "Pull"))
+        assert max(int(point.split()[1]) for point in way.split("L")) < 0

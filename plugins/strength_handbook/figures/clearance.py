@@ -42,7 +42,7 @@ def clear(place: Point, bodies: Iterable[Points], circles: Circles = ()) -> floa
 
 
 def beside(way: Sequence[Point], bodies: Sequence[Points], circles: Circles = ()) -> list[Point]:
-    """A way moved sideways as little as keeps it off the bodies, ahead of them or above first.
+    """A way moved sideways as little as keeps it off bodies and floor, ahead or above first.
 
     It stays where it is when there is no room near by.
     """
@@ -54,7 +54,7 @@ def beside(way: Sequence[Point], bodies: Sequence[Points], circles: Circles = ()
     dense = [point for one, two in pairwise(way) for point in _between(one, two)]
 
     def is_free(off: float) -> bool:
-        return all(
+        return min(y + off * across[1] for _, y in way) > _FREE and all(
             clear((x + off * across[0], y + off * across[1]), bodies, circles) > _FREE
             for x, y in dense
         )

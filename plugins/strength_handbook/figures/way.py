@@ -17,7 +17,8 @@ def way_of(start: Posed, turn: Posed, figure: Figure) -> Sequence[Point]:
         return []
     if figure.moves == "load" and figure.holds == "bag":
         return [bag_place(one.points, one.pose) for one in (start, turn)]
-    steps = 8 if figure.holds == "bell" or start.fixed not in ("ball", "hand") else 1
+    straight = start.fixed in ("ball", "hand") or figure.holds == "cable"
+    steps = 8 if figure.holds == "bell" or not straight else 1
     if start.fixed != turn.fixed:
         return [_moving(one.points, figure) for one in (start, turn)]
     if turn.pose.pose == "walking":  # somewhere else on the way by then: only the lift counts
