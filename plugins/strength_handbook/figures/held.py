@@ -12,6 +12,9 @@ from strength_handbook.figures.posing import Posed
 from strength_handbook.figures.rig import draw_rig
 from strength_handbook.model.figure import Held
 
+_BESIDE = (0.045, 0.028)
+"""How far the farther of two long handles is moved, so that there are two to see; statures."""
+
 
 def draw_held(one: Posed, held: Held) -> Drawn:
     """What the hands are on."""
@@ -29,7 +32,8 @@ def draw_held(one: Posed, held: Held) -> Drawn:
             return Drawn("", _bell(hand, points["wrist"]), ((hand, 0.14),))
         case "handles" | "handle":
             near = _handle(hand)
-            behind = _handle(far) if held == "handles" else ""
+            other = (far[0] + _BESIDE[0], far[1] + _BESIDE[1])
+            behind = f'<g class="far">{_handle(other)}</g>' if held == "handles" else ""
             return Drawn(behind, "", ((hand, 0.26),), between=near)
         case "plates":
             return Drawn(around=((_below(hand), 0.1),), between=_upright_plates(hand))

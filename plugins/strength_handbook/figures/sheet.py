@@ -22,6 +22,8 @@ from strength_handbook.model.figure import Figure
 GAP, EDGE, FOOT_ROOM = 26, 8, 8
 LETTERS, USUAL_WIDTH = 20, 380
 """Height of letters in units; in a wider drawing they grow, and look the same on a phone."""
+SMALL_LETTERS = 1.8
+"""How much larger letters are where a drawing is small."""
 WIDE = 2.3
 """Width for each height from which moments stand below each other."""
 TITLES = ("1 Start", "2 Turn", "3 End")
@@ -43,12 +45,14 @@ def moments(figure: Figure) -> list[Posed]:
     return [posed(pose, figure.holds) for pose in poses]
 
 
-def figure_svg(figure: Figure, name: str) -> str:
+def figure_svg(figure: Figure, name: str, *, small: bool = False) -> str:
     """The whole figure as inline SVG; its colours come from the page.
 
     Args:
         figure: what the coach wrote; it must be possible (see `checks`).
         name: the exercise's, for those who listen.
+        small: as on a printed card: moments stand in one row without their names, and the number
+            of an angle is larger.
     """
     poses = moments(figure)
     panels = []
@@ -57,22 +61,21 @@ def figure_svg(figure: Figure, name: str) -> str:
         panels.append(_panel(figure, one, way, asked=number == 1))
     top = min(panel.top for panel in panels)
     widths = [round(panel.right - panel.left) for panel in panels]
-    below = sum(widths) > WIDE * (FOOT_ROOM - top)
+    below = not small and sum(widths) > WIDE * (FOOT_ROOM - top)
     if below:  # one left edge, so that what has moved is seen to have moved
         left, right = min(one.left for one in panels), max(one.right for one in panels)
         panels = [replace(one, left=left, right=right) for one in panels]
         widths = [round(right - left)] * len(panels)
     width = max(widths) if below else sum(widths) + GAP * (len(widths) - 1)
-    letters = round(LETTERS * max(1.0, width / USUAL_WIDTH))
-    room = round(1.5 * letters)
+    letters = round(LETTERS * max(SMALL_LETTERS if small else 1.0, width / USUAL_WIDTH))
+    room = 0 if small else round(1.5 * letters)
     height = round(-top + FOOT_ROOM + room)
     x, y, parts = 0, 0, []
     for title, panel, wide in zip(TITLES, panels, widths, strict=False):
         ground = round(y - top + room)
-        parts.append(
-            f'<g transform="translate({round(x - panel.left)} {ground})">{panel.svg}</g>'
-            f'<text class="when" x="{x + 4}" y="{y + letters}">{title}</text>'
-        )
+        parts.append(f'<g transform="translate({round(x - panel.left)} {ground})">{panel.svg}</g>')
+        if not small:
+            parts.append(f'<text class="when" x="{x + 4}" y="{y + letters}">{title}</text>')
         if below:
             y += height + GAP
         else:

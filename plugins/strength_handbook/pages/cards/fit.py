@@ -100,7 +100,7 @@ def _grown(card: Card, step: FitStep) -> FitStep:
 def card_height(card: Card, step: FitStep) -> float:
     """Height of a card with letters of some sizes."""
     return (
-        _head(card, step)
+        head_height(card, step, WIDTH - CODE)
         + _doses(card.doses, card.always, step)
         + _body(card, step)
         + 4
@@ -119,8 +119,8 @@ def foot(card: Card) -> str:
     return f"Version {card.version}. {until} {rest}: exercises/{card.key}/"
 
 
-def _head(card: Card, step: FitStep) -> float:
-    room = WIDTH - CODE
+def head_height(card: Card, step: FitStep, room: float) -> float:
+    """Height of name and place in a column of some width, beside the phone code."""
     name = height(card.name, step.name, room, 1.08, bold=True)
     return max(CODE, name + height(card.place, 9, room, 1.25) + 4) + 2
 

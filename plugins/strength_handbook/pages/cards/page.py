@@ -7,6 +7,7 @@ from typing import Any
 
 from strength_handbook.pages.cards.card import Card, CardPart, make_card, parts_of
 from strength_handbook.pages.cards.code import content_code, phone_code
+from strength_handbook.pages.cards.drawing import drawing
 from strength_handbook.pages.cards.fit import (
     FitStep,
     fit,
@@ -137,7 +138,8 @@ def _printed(
         card, step = fit(make_card(worked, part, key, uses))
         weeks = f": {week_words(use.week.week for use in uses)}" if len(groups) > 1 else ""
         own = anchor + (f"--{number}" if number > 1 else "")
-        html = render("card.html", _values(card, step, own))
+        figure = drawing(worked, card, step)
+        html = render("card.html", _values(card, step, own) | {"figure": figure})
         yield PrintedCard(own, key, card.name + weeks, html, content_code(html))
 
 
