@@ -7,12 +7,15 @@ from strength_handbook.figures.outlines import SCALE
 from strength_handbook.figures.sheet import figure_svg
 from strength_handbook.pages.cards.card import Card
 from strength_handbook.pages.cards.fit import CODE, WIDTH, FitStep, head_height
+from strength_handbook.pages.cards.text_size import width
 from strength_handbook.plan.remembered import remembered
 from strength_handbook.plan.worked import Worked
 
 LEAST = 36.0
 """Points that a standing body has at least: below it no joint is to be seen; tried on paper."""
 GAP = 6.0
+SLACK = 14.0
+"""Points by which a line of the name may be wider than measured, or it takes one line more."""
 _STEP = 4
 _BOX = re.compile(r'viewBox="0 0 (\d+) (\d+)"')
 
@@ -37,8 +40,13 @@ def drawing(worked: Worked, card: Card, step: FitStep) -> Drawing | None:
     if box is None:
         return None
     room, tall = WIDTH - CODE, head_height(card, step, WIDTH - CODE)
+    longest = max(width(word, step.name, bold=True) for word in card.name.split())
     words = next(
-        (wide for wide in range(100, int(room), _STEP) if head_height(card, step, wide) <= tall),
+        (
+            wide
+            for wide in range(int(max(100, longest + SLACK)), int(room), _STEP)
+            if head_height(card, step, wide - SLACK) <= tall
+        ),
         room,
     )
     wide, high = map(int, box.groups())
