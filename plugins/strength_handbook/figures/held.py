@@ -12,7 +12,7 @@ from strength_handbook.figures.posing import Posed
 from strength_handbook.figures.rig import draw_rig
 from strength_handbook.model.figure import Held
 
-_BESIDE = (0.045, 0.028)
+_BESIDE = (0.050, 0.012)
 """How far the farther of two long handles is moved, so that there are two to see; statures."""
 
 
@@ -34,7 +34,7 @@ def draw_held(one: Posed, held: Held) -> Drawn:
             near = _handle(hand)
             other = (far[0] + _BESIDE[0], far[1] + _BESIDE[1])
             behind = f'<g class="far">{_handle(other)}</g>' if held == "handles" else ""
-            return Drawn(behind, "", ((hand, 0.26),), between=near)
+            return Drawn(behind, "", ((hand, 0.26), (other, 0.26)), between=near)
         case "plates":
             return Drawn(around=((_below(hand), 0.1),), between=_upright_plates(hand))
         case "plate":
