@@ -1,6 +1,7 @@
 """What the browser tests hold in their hands: the served site, and a page opened on a phone."""
 
 import functools
+import os
 import sys
 import threading
 from collections.abc import Iterator
@@ -14,6 +15,8 @@ from playwright.sync_api import Page
 
 PATIENCE = 60_000
 """How long a browser may take, in milliseconds: a loaded machine is slow, not wrong."""
+SLOWER = float(os.environ.get("STRENGTH_HANDBOOK_SLOW_PHONE", "1"))
+"""How many times slower than this machine a phone is, its network too: finds tests that race."""
 
 
 class _Quiet(SimpleHTTPRequestHandler):
@@ -70,6 +73,8 @@ def watched(page: Page, base: str) -> Opened:
         base: address of the site.
     """
     opened = Opened(page, base)
+    if SLOWER > 1:
+        slow_down(page)
     page.on("request", lambda request: opened.requests.append(request.url))
     page.on("pageerror", lambda error: opened.complaints.append(str(error)))
     page.on(
@@ -77,6 +82,16 @@ def watched(page: Page, base: str) -> Opened:
         lambda message: opened.complaints.append(message.text) if message.type == "error" else None,
     )
     return opened
+
+
+def slow_down(page: Page) -> None:
+    """Make a page compute so much slower, with answers a third of a second late."""
+    browser = page.context.new_cdp_session(page)
+    browser.send("Emulation.setCPUThrottlingRate", {"rate": SLOWER})
+    # No limit of bytes a second (-1); only the wait before an answer.
+    late = {"offline": False, "latency": 300, "downloadThroughput": -1, "uploadThroughput": -1}
+    browser.send("Network.enable")
+    browser.send("Network.emulateNetworkConditions", late)
 
 
 def until(page: Page, promise: str, arg: object = None) -> None:

@@ -45,6 +45,7 @@ def begin(opened: Opened, address: str = LIFT, *, numbers: bool = False) -> Page
         page.reload()
         expect(page.locator("article .sh-mine").first).to_be_visible()
     page.get_by_role("button", name="Train this session").tap()
+    expect(title(page)).to_be_visible()
     return page
 
 
