@@ -58,7 +58,11 @@ def other_room(room: Data) -> Data:
     for key, bar in bars.items():
         bar["mass"] = f"{BARS.get(key, HANDLE)} lb"
     dumbbells = {"name": "dumbbell", "masses": [{"from": "5 lb", "to": "100 lb", "by": "5 lb"}]}
-    cable = {"name": "cable column", "pins": {"from": "10 lb", "to": "200 lb", "by": "10 lb"}}
+    cable = {
+        "name": "cable column",
+        "count": 4,
+        "pins": {"from": "10 lb", "to": "200 lb", "by": "10 lb"},
+    }
     return room | {
         "gym": GYM,
         "group": GROUP,

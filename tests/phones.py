@@ -51,6 +51,14 @@ class Served:
 
 
 @dataclass
+class Gym:
+    """The address of a gym's site, and the folder of the programs it was built from."""
+
+    base: str
+    programs: Path
+
+
+@dataclass
 class Opened:
     """A page in the browser with everything it asked for and complained about."""
 

@@ -8,8 +8,7 @@ import pytest
 from playwright.sync_api import Page
 from pypdf import PdfReader
 
-import demo
-from phones import Opened
+from phones import Gym, Opened
 from stacks import printed, stacks_of
 from strength_handbook.model.loading import OnBar
 from strength_handbook.model.printed import bare_mass, percent
@@ -29,8 +28,8 @@ SESSIONS = slice(None) if LONG else slice(None, None, 9)
 
 
 @pytest.fixture(scope="module")
-def worked() -> Worked:
-    book = read_book(demo.PROGRAMS).book
+def worked(gym: Gym) -> Worked:
+    book = read_book(gym.programs).book
     assert book is not None
     return work_out(book)
 
@@ -56,9 +55,9 @@ TABLES = """one => [...one.querySelectorAll('table')].map(table => ({
 
 
 def test_a_printed_card_has_the_loads_and_plates_of_the_scale(
-    phone: Callable[..., Opened], worked: Worked
+    phone: Callable[..., Opened], gym: Gym, worked: Worked
 ) -> None:
-    opened, compared = phone(scripts=False), 0
+    opened, compared = phone(scripts=False, base=gym.base), 0
     whole, units = stacks_of(worked), worked.book.room.units
     for part in [*parts_of(worked)][CARDS]:
         page = opened.go(part.url)
@@ -94,9 +93,9 @@ def test_a_printed_card_has_the_loads_and_plates_of_the_scale(
 
 
 def test_a_printed_session_has_the_loads_and_plates_of_the_scale(
-    phone: Callable[..., Opened], worked: Worked
+    phone: Callable[..., Opened], gym: Gym, worked: Worked
 ) -> None:
-    opened, compared = phone(), 0
+    opened, compared = phone(base=gym.base), 0
     every = [(p, w, s) for p in worked.programs for w in p.weeks for s in w.sessions]
     for program, week, session in every[SESSIONS]:
         page = opened.go(f"{program.id}/week-{week.week:02d}/{session.id}/")

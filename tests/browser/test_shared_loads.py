@@ -11,8 +11,7 @@ from typing import Any
 import pytest
 from playwright.sync_api import Page
 
-import demo
-from phones import Opened
+from phones import Gym, Opened
 from stacks import BESTS, BODY, everybody
 from strength_handbook.calc.shared_bar import share_bar
 from strength_handbook.model.loading import OnBar
@@ -79,8 +78,8 @@ LED = """({ bests, keys, body, seconds }) => {
 
 
 @pytest.fixture(scope="module")
-def worked() -> Worked:
-    book = read_book(demo.PROGRAMS).book
+def worked(gym: Gym) -> Worked:
+    book = read_book(gym.programs).book
     assert book is not None
     return work_out(everybody(book, STEP))
 
@@ -103,9 +102,9 @@ def sampled(worked: Worked) -> list[tuple[str, WorkedSession, list[WorkedSlot]]]
     return every if LONG else [every[0], hung[0], hung[-1]]
 
 
-def groups() -> list[list[int]]:
+def groups(units: str) -> list[list[int]]:
     """Bests of pairs, threes and fours: neighbours, the ends, and far apart."""
-    bests = [mass.grams for mass in BESTS["kg"]][::STEP]
+    bests = [mass.grams for mass in BESTS[units]][::STEP]
     far = [[one, other] for one, other in zip(bests, bests[::-1], strict=True)]
     several = [[bests[0], bests[2], bests[-1]], [bests[1], bests[1], bests[4], bests[2]]]
     return [*([one, other] for one, other in pairwise(bests)), *far, *several]
@@ -127,14 +126,15 @@ def ready(opened: Opened, address: str) -> Page:
 
 
 def test_everybody_has_the_load_bands_and_chains_of_their_own(
-    phone: Callable[..., Opened], worked: Worked
+    phone: Callable[..., Opened], gym: Gym, worked: Worked
 ) -> None:
-    opened, compared, hung = phone(), 0, 0
-    names = {mass.grams: f"B{place}" for place, mass in enumerate(BESTS["kg"])}
+    opened, compared, hung = phone(base=gym.base), 0, 0
+    units = worked.book.room.units
+    names = {mass.grams: f"B{place}" for place, mass in enumerate(BESTS[units])}
     for address, session, slots in sampled(worked):
         page = ready(opened, address)
         known = {slot.order: slot for slot in slots}
-        for found in page.evaluate(SHARED, asked(worked, groups=groups())):
+        for found in page.evaluate(SHARED, asked(worked, groups=groups(units))):
             slot = known[found["order"]]
             loading = slot.exercise.load
             assert isinstance(loading, OnBar)
@@ -178,9 +178,9 @@ def test_everybody_has_the_load_bands_and_chains_of_their_own(
 
 
 def test_everybody_has_the_sets_and_rests_of_their_own(
-    phone: Callable[..., Opened], worked: Worked
+    phone: Callable[..., Opened], gym: Gym, worked: Worked
 ) -> None:
-    opened, compared = phone(), 0
+    opened, compared = phone(base=gym.base), 0
     bests = [[120_000, 90_000], [90_000, 150_000, 120_000]]
     for address, _, slots in sampled(worked):
         known = {slot.order: slot for slot in slots}
