@@ -16,6 +16,7 @@ from strength_handbook.model.thresholds import THRESHOLDS
 from strength_handbook.reading.problem import Severity
 from strength_handbook.review.catalogue import CHECKS
 from strength_handbook.review.finding import Finding
+from told import TOLD, case_name, told
 
 CASES = desks.read_cases()
 FIRING = [case for case in CASES if not case.silent]
@@ -27,9 +28,11 @@ BY_HAND = {
 """Firing cases whose finding offers words alone, and why."""
 
 
+TOLD_BEFORE = yaml.safe_load(TOLD.read_text("utf-8"))
+
+
 def name(case: desks.Case) -> str:
-    same = [one for one in CASES if (one.slug, one.kind) == (case.slug, case.kind)]
-    return f"{case.slug}-{case.kind}-{same.index(case)}"
+    return case_name(case, CASES)
 
 
 def errors(checked: Checked) -> set[tuple[str, str]]:
@@ -66,6 +69,7 @@ def test_it_fires_where_it_should_only_there_and_its_change_clears_it(
     assert fitting, [(finding.at.text, finding.text) for finding in found]
     finding = fitting[0]
     told_as_asked(case, finding)
+    assert told(found) == TOLD_BEFORE.get(name(case)), "see tell_again.py"
     others = {(slug, text) for slug, text in errors(checked) if slug != case.slug}
     assert others == set()
     if name(case) in BY_HAND:
@@ -94,8 +98,8 @@ def told_as_asked(case: desks.Case, finding: Finding) -> None:
         assert ".".join(map(str, finding.spot.path)) == path
 
 
-def test_every_case_by_hand_is_a_case() -> None:
-    assert set(BY_HAND) <= {name(case) for case in FIRING}
+def test_every_case_by_hand_and_every_case_told_is_a_case() -> None:
+    assert set(BY_HAND) <= set(TOLD_BEFORE) == {name(case) for case in FIRING}
 
 
 @pytest.mark.parametrize("slug", CHECKS)
