@@ -48,7 +48,7 @@ def series(draw: st.DrawFn) -> dict[str, Any]:
     parts: list[dict[str, Any]] = []
     # Neighbours differ: those that are alike are one part.
     for reps in draw(st.lists(counts, min_size=2, max_size=5, unique=True)):
-        part: dict[str, Any] = {"sets": draw(st.integers(1, 5)) if kind else 1, "reps": reps}
+        part: dict[str, Any] = {"sets": draw(st.integers(1, 5)), "reps": reps}
         if kind:
             part["load"] = kind.format(draw(st.integers(2, 300).map(lambda n: f"{n / 2:g}")))
         if draw(st.booleans()):

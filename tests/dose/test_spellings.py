@@ -54,7 +54,7 @@ def where(one: Spelling) -> tuple[str, Doing]:
             if not one.house and not before:
                 continue  # something must be done
             for doing in KINDS:
-                there = There(sets, reps, sets, loaded, doing.kind, doing.hands)
+                there = There(sets, reps, sets, sets, loaded, doing.kind, doing.hands)
                 if one.only(there) and not (loaded and not before):
                     return before + ("@ BW+10 kg " if loaded else ""), doing
     raise AssertionError(one.house)

@@ -1,4 +1,4 @@
-"""Sets that differ, as lists with slashes: `3x5 @ 70/75/80 %`, `5/3/1+ @ 65/75/85 %`, `12/10/8`.
+"""Sets that differ, in lists: `3x5 @ 70/75/80 %`, `5@65% 3@75% 1@85%`, `12/10/8`, `10 10 8 8 6`.
 
 Common practice of the trade, no source. Each is put into the house's notation, part by part.
 """
@@ -20,9 +20,15 @@ _WITH_LOADS = re.compile(
     re.IGNORECASE,
 )
 _REPS_ONLY = re.compile(
-    rf"{_SETS}(?P<reps>{COUNT}(?:\s*/\s*{COUNT}){{2,}}|\d+(?:\s*[-–]\s*\d+){{4,}})(?:\s*reps?)?{END}",
+    rf"{_SETS}(?P<reps>{COUNT}(?:\s*/\s*{COUNT}){{2,}}|\d+(?:\s*[-–]\s*\d+){{4,}}|\d+(?:\s+\d+){{3,}})(?:\s*reps?)?{END}",
     re.IGNORECASE,
 )
+_ONE = re.compile(
+    rf"(?:(?P<sets>\d+)\s*[x×*]\s*)?(?P<reps>{COUNT})(?:\s*reps?)?(?:\s+back[\s-]?off)?"
+    rf"(?P<at>\s*(?:@|\bat\b)\s*|\s+)(?P<load>{NUMBER})\s*(?P<unit>{_UNIT})?",
+    re.IGNORECASE,
+)
+_BETWEEN = re.compile(r"\s*(?:[,;/]?\s*\bthen\b|[,;/]|(?<=\s))\s*", re.IGNORECASE)
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,7 +45,7 @@ class Listed:
 
 
 def listed_at(line: str, position: int, *, sets: bool) -> Listed | None:
-    """Sets that differ in lists with slashes that begin at a position; None where none do.
+    """Sets that differ in lists that begin at a position; None where none do.
 
     Args:
         line: the whole line.
@@ -49,9 +55,11 @@ def listed_at(line: str, position: int, *, sets: bool) -> Listed | None:
     Raises:
         NotationError: where a list has not as many entries as there are sets.
     """
-    found = _WITH_LOADS.match(line, position) or _REPS_ONLY.match(line, position)
-    if found is None or sets:
+    if sets:
         return None
+    found = _WITH_LOADS.match(line, position) or _REPS_ONLY.match(line, position)
+    if found is None:
+        return _one_by_one(line, position)
     with_loads = found.re is _WITH_LOADS
     reps = list(_entries(found, "reps", COUNT if with_loads or "/" in found["reps"] else r"\d+"))
     loads = list(_entries(found, "loads", NUMBER)) if with_loads else []
@@ -74,6 +82,34 @@ def listed_at(line: str, position: int, *, sets: bool) -> Listed | None:
                 Piece(f" {unit}", start, written=False),
             )
     return Listed(found.end(), tuple(parts))
+
+
+def _one_by_one(line: str, position: int) -> Listed | None:
+    """Sets one by one, each with its load: `5@65% 3@75%`, `1x5 60, 1x5 70, 3x5 80 kg`."""
+    several: list[re.Match[str]] = []
+    end = position
+    while found := _ONE.match(line, end):
+        if not found["at"].strip() and not found["sets"]:
+            break
+        several.append(found)
+        after = _BETWEEN.match(line, found.end())
+        if after is None:
+            break
+        end = after.end()
+    units = {re.sub(r"\s+", " ", one["unit"]) for one in several if one["unit"]}
+    if len(several) < 2 or len(units) != 1 or not several[-1]["unit"]:
+        return None
+    parts: list[Piece] = []
+    for place, one in enumerate(several):
+        start = one.start()
+        parts += (
+            Piece(f"{', ' if place else ''}{one['sets'] or 1}x", start, written=False),
+            Piece(one["reps"], one.start("reps"), written=True),
+            Piece(" @ ", start, written=False),
+            Piece(one["load"], one.start("load"), written=True),
+            Piece(f" {next(iter(units))}", start, written=False),
+        )
+    return Listed(several[-1].end(), tuple(parts))
 
 
 def _entries(found: re.Match[str], group: str, pattern: str) -> Iterator[tuple[str, int]]:

@@ -11,6 +11,7 @@ class There:
     Attributes:
         sets: the line has its sets already.
         reps: and they are of repetitions.
+        work: sets of repetitions, of seconds or of metres stand before it.
         counted: sets stand somewhere in the line.
         loaded: a mass on top of body weight stands somewhere in the line.
         kind: how the exercise is loaded; empty where nothing is known of it.
@@ -19,6 +20,7 @@ class There:
 
     sets: bool = False
     reps: bool = False
+    work: bool = False
     counted: bool = False
     loaded: bool = False
     kind: str = ""
@@ -52,6 +54,16 @@ def before_sets(there: There) -> bool:
 def behind_reps(there: There) -> bool:
     """Only where the line has sets of repetitions already."""
     return there.reps
+
+
+def not_behind_work(there: There) -> bool:
+    """Only where no sets with what is done in them stand before it."""
+    return not there.work
+
+
+def behind_work(there: There) -> bool:
+    """Only behind sets of repetitions, seconds or metres."""
+    return there.work
 
 
 def without_sets(there: There) -> bool:

@@ -91,11 +91,13 @@ def _parts(found: re.Match[str]) -> Iterator[Found]:
 
 
 def _line(series: list[SeriesPart], _: DosePart) -> str:
-    return ", ".join(filter(None, (text for one in series for text in _part_line(one))))
+    alone = all(one.sets == 1 for one in series)
+    return ", ".join(text for one in series for text in _part_line(one, alone=alone))
 
 
-def _part_line(one: SeriesPart) -> Iterator[str]:
-    sets = "" if one.sets == 1 else f"{one.sets}x"
+def _part_line(one: SeriesPart, *, alone: bool) -> Iterator[str]:
+    # Beside '2x10' a number alone is no set.
+    sets = "" if one.sets == 1 and (alone or one.load) else f"{one.sets}x"
     load = "" if one.load is None else f" @ {line_load(one.load)}"
     yield f"{sets}{line_count(one.reps)}{load}"
     if one.rest is not None:

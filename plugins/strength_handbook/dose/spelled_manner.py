@@ -38,7 +38,7 @@ MANNERS: tuple[Spelling, ...] = (
         "RIR {n}",
         "RIR: {n}", "RIR = {n}", "{n} RIR", "@ {n} RIR", "at {n} RIR", "at RIR {n}", "{n} {tank}",
         "leave {n}", "leaving {n}", "leave {n} {tank}", "leaving {n} {tank}", "keep {n} {tank}",
-        "with {n} {tank}", "@ {n} {tank}",
+        "with {n} {tank}", "@ {n} {tank}", "to {n} short of failure", "{n} short of failure",
     ),
     spelled(
         "RPE {effort}",

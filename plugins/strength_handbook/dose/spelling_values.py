@@ -9,34 +9,23 @@ from dataclasses import dataclass
 from decimal import Decimal
 
 from strength_handbook.dose.line_words import COUNT, NUMBER
+from strength_handbook.dose.spelled_units import (
+    FROM,
+    HEIGHTS,
+    LENGTHS,
+    LONG,
+    MASSES,
+    MINUTES,
+    SECONDS,
+    TIME,
+    any_of,
+    house_resting,
+    house_time,
+    number_and_unit,
+    quantity,
+)
 from strength_handbook.dose.spelling_words import MANNERS, SPOTS
 from strength_handbook.model.samples import unit
-
-_MASSES = {
-    "kg": ("kilograms", "kilogram", "kilos", "kilo", "kgs", "kg"),
-    "lb": ("pounds", "pound", "lbs", "lb", "#"),
-}
-_TIMES = {
-    "s": ("seconds", "second", "secs", "sec", "s", '"', "″", "''"),
-    "min": ("minutes", "minute", "mins", "min", "'", "′"),
-}
-_LENGTHS = {
-    "m": ("metres", "metre", "meters", "meter", "m"),
-    "yd": ("yards", "yard", "yds", "yd"),
-    "ft": ("feet", "foot", "ft"),
-    "mi": ("miles", "mile", "mi"),
-    "km": ("kilometres", "kilometers", "km", "k"),
-}
-_HEIGHTS = {
-    "cm": ("centimetres", "centimeters", "cm"),
-    "in": ("inches", "inch", "in", '"', "″"),
-    "ft": _LENGTHS["ft"],
-}
-"""Each unit of the house with all its spellings, longest first."""
-
-
-UNITS: Mapping[str, tuple[str, ...]] = {**_MASSES, **_TIMES, **_LENGTHS, **_HEIGHTS}
-"""All of them."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,80 +45,15 @@ class Value:
     begins: str = "0123456789.,:"
 
 
-def _any(*units: Mapping[str, tuple[str, ...]]) -> str:
-    """A pattern for one of several units; those of letters may end in a full stop."""
-    several = [one for unit in units for spelled in unit.values() for one in spelled]
-    dotted = (re.escape(one) + (r"\.?" if one.isalpha() else "") for one in several)
-    return f"(?:{'|'.join(dotted)})"
-
-
-def _unit(text: str, units: Mapping[str, tuple[str, ...]]) -> str:
-    """The house's word for a unit."""
-    plain = text.lower().rstrip(".")
-    return next(unit for unit, spelled in units.items() if plain in spelled)
-
-
-def _quantity(units: Mapping[str, tuple[str, ...]]) -> Callable[[str], str]:
-    """From a number with a unit to the same in the house's unit."""
-
-    def house(text: str) -> str:
-        number, unit = _split(text)
-        return f"{number} {_unit(unit, units)}"
-
-    return house
-
-
-def _split(text: str) -> tuple[str, str]:
-    """A number and what stands behind it."""
-    found = re.match(rf"({NUMBER})\s*(.*)", text, re.DOTALL)
-    if found is None:
-        raise AssertionError(text)
-    return found[1], found[2].strip()
-
-
-_MINUTES = _any({"min": _TIMES["min"]})
-_SECONDS = _any({"s": _TIMES["s"]})
-_SHORT = rf"{NUMBER}\s*{_any(_TIMES)}|\d{{1,2}}:\d{{2}}|:\d{{2}}"
-_BOTH = rf"\d{{1,2}}\s*(?:{_MINUTES}|m)\s*[0-5]?\d(?:\s*{_SECONDS})?"
-_TIME = rf"(?:{_BOTH}|{_SHORT})"
-
-
-def _time(text: str) -> str:
-    """Minutes and seconds as on a clock, all others with their unit.
-
-    >>> _time("1'30"), _time('90"'), _time("2 minutes"), _time("1m30s"), _time(":45"), _time("2m")
-    ('1:30', '90 s', '2 min', '1:30', '45 s', '2 min')
-    """
-    if both := re.fullmatch(rf"(\d+)\s*(?:{_MINUTES}|m)\s*(\d+)(?:\s*{_SECONDS})?", text, re.I):
-        return f"{both[1]}:{int(both[2]):02d}"
-    if ":" in text:
-        return text if text[0] != ":" else f"{int(text[1:])} s"
-    number, unit = _split(text)
-    return f"{number} min" if unit.lower() == "m" else f"{number} {_unit(unit, _TIMES)}"
-
-
-def _resting(text: str) -> str:
-    """A time, or a range of one; a number alone has the unit of the other.
-
-    >>> _resting("60-90 s"), _resting("2 to 3 minutes"), _resting("1:30–2:00"), _resting("2-2:30")
-    ('60 s-90 s', '2 min-3 min', '1:30-2:00', '2 min-2:30')
-    """
-    *before, last = re.split(r"\s*(?:-|–|to)\s*", text.strip())
-    high = _time(last)
-    unit = "min" if ":" in high else high.split()[-1]
-    both = [f"{one} {unit}" if re.fullmatch(NUMBER, one) else _time(one) for one in before]
-    return "-".join([*both, high])
-
-
 def _length(text: str) -> str:
     """Metres for kilometres, all others in their unit."""
-    house = _quantity(_LENGTHS)(text)
+    house = quantity(LENGTHS)(text)
     number, unit = house.split()
     return f"{Decimal(number.replace(',', '.')) * 1000:f} m" if unit == "km" else house
 
 
 def _percent(text: str) -> str:
-    return f"{_split(text)[0]} %"
+    return f"{number_and_unit(text)[0]} %"
 
 
 def _share(text: str) -> str:
@@ -142,15 +66,15 @@ def _share(text: str) -> str:
     return f"{(Decimal(plain) * 100).normalize():f}"
 
 
-_MASS = rf"{NUMBER}\s*{_any(_MASSES)}"
+_MASS = rf"{NUMBER}\s*{any_of(MASSES)}"
 _PERCENT = rf"{NUMBER}\s*(?:%|pct\.?|percent|per\s+cent)"
 
 
-_KM = _any({"km": _LENGTHS["km"]})
+_KM = any_of({"km": LENGTHS["km"]})
 _FAR = (
     rf"(?:(?:[2-9]|[1-9]\d+)(?:[.,]\d+)?|1[.,]\d*[1-9])\s*{_KM}"
-    rf"|[1-9]\d*(?:[.,]\d+)?\s*{_any({'mi': _LENGTHS['mi']})}"
-    rf"|(?:[2-9]\d{{3}}|[1-9]\d{{4,}}|1\d{{3}}(?<!1000))\s*{_any({'m': _LENGTHS['m']})}"
+    rf"|[1-9]\d*(?:[.,]\d+)?\s*{any_of({'mi': LENGTHS['mi']})}"
+    rf"|(?:[2-9]\d{{3}}|[1-9]\d{{4,}}|1\d{{3}}(?<!1000))\s*{any_of({'m': LENGTHS['m']})}"
 )
 """More than a kilometre."""
 
@@ -188,10 +112,10 @@ def _same(text: str) -> str:
 
 
 def _load(text: str) -> str:
-    return (_percent if re.fullmatch(_PERCENT, text, re.I) else _quantity(_MASSES))(text)
+    return (_percent if re.fullmatch(_PERCENT, text, re.I) else quantity(MASSES))(text)
 
 
-_LABEL = r"(?:\s*(?:repetitions|repetition|reps|rep)|r)\b\.?"
+_LABEL = r"(?:\s*(?:repetitions|repetition|reps|rep|contacts|contact)|r)\b\.?"
 """A single letter belongs to its number: behind a gap it may be the rest."""
 
 
@@ -257,25 +181,26 @@ VALUES: Mapping[str, Value] = {
     "reps": Value(rf"{_COUNTED}(?:{_LABEL})?", _count, "5", _COUNT_BEGINS),
     "labelled": Value(rf"{_COUNTED}{_LABEL}", _count, "5 reps", _COUNT_BEGINS),
     "n": Value(r"\d+", _same, "2"),
-    "again": Value(rf"(?P=n)(?!\s*{_any(_MASSES)})", _same, "2"),
-    "other": Value(rf"(?!(?P=n)\b)\d+(?!\s*{_any(_MASSES)})", _same, "3"),
+    "again": Value(rf"(?P=n)(?!\s*{any_of(MASSES)})", _same, "2"),
+    "other": Value(rf"(?!(?P=n)\b)\d+(?!\s*{any_of(MASSES)})", _same, "3"),
     "big": Value(r"(?:[2-9]|\d\d)", _same, "10"),
     "number": Value(NUMBER, _same, "8"),
     "effort": Value(NUMBER, _same, "8"),
     "small": Value(r"(?:10|[1-9])(?:[.,]\d)?", _same, "8"),
-    "time": Value(_TIME, _time, "90 s"),
-    "pause": Value(rf"(?:{_TIME}|{NUMBER}\s*m)", _time, "90 s"),
-    "resting": Value(rf"(?:(?:{_TIME}|{NUMBER}(?:\s*m\b)?)\s*(?:-|–|to)\s*)?"
-                     rf"(?:{_TIME}|{NUMBER}\s*m)", _resting, "90 s"),
-    "moment": Value(rf"{NUMBER}\s*{_SECONDS}", _time, "2 s"),
+    "time": Value(TIME, house_time, "90 s"),
+    "pause": Value(rf"(?:{TIME}|{NUMBER}\s*m)", house_time, "90 s"),
+    "resting": Value(rf"{FROM}(?:{TIME}|{NUMBER}\s*m)", house_resting, "90 s"),
+    "long": Value(rf"{FROM}{LONG}", house_resting, "2 min"),
+    "short": Value(rf"(?!{LONG}){TIME}", house_time, "5 s"),
+    "moment": Value(rf"{NUMBER}\s*{SECONDS}", house_time, "2 s"),
     "seconds": Value(r"(?:[3-9]\d|\d{3})", _same, "90"),
-    "minutes": Value(rf"\d+\s*(?:{_MINUTES}|m)", lambda text: _split(text)[0], "10 min"),
-    "mass": Value(_MASS, _quantity(_MASSES), "10 kg"),
+    "minutes": Value(rf"\d+\s*(?:{MINUTES}|m)", lambda text: number_and_unit(text)[0], "10 min"),
+    "mass": Value(_MASS, quantity(MASSES), "10 kg"),
     "percent": Value(_PERCENT, _percent, "75 %"),
     "load": Value(rf"(?:{_MASS}|{_PERCENT})", _load, "60 kg"),
     "times": Value(r"(?:\d+(?:[.,]\d+)?|[.,]\d+)", _share, "1.5"),
-    "length": Value(rf"{NUMBER}\s*{_any(_LENGTHS)}", _length, "40 yards"),
-    "height": Value(rf"{NUMBER}\s*{_any(_HEIGHTS)}", _quantity(_HEIGHTS), "24 inches"),
+    "length": Value(rf"{NUMBER}\s*{any_of(LENGTHS)}", _length, "40 yards"),
+    "height": Value(rf"{NUMBER}\s*{any_of(HEIGHTS)}", quantity(HEIGHTS), "24 inches"),
     "far": Value(_FAR, _same, "2 km"),
     "tempo": Value(_TEMPO, _tempo, "30X0"),
     "three": Value(rf"(?:{_THREE}|\d\d[\dX])", _three, "3-1-1"),

@@ -35,7 +35,8 @@ def _word(*words: str) -> Word:
 SIDES = (
     "each side", "ea side", "ea. side", "each leg", "each arm", "ea leg", "ea arm", "ea. leg",
     "ea. arm", "per side", "per leg", "per arm", "a side", "a leg", "an arm", "/ side", "/ leg",
-    "/ arm", "/ each", "/ ea", "e/s", "e/l", "e/a", "per L/R", "L/R", "L+R", "L + R", "L & R",
+    "/ arm", "/ each", "/ ea", "p/s",
+    "e/s", "e/l", "e/a", "per L/R", "L/R", "L+R", "L + R", "L & R",
     "left + right", "left and right", "left & right", "each", "ea.", "ea", "ES",
 )  # fmt: skip
 """Words for one side after the other, longer ones first."""
@@ -44,7 +45,8 @@ MANNERS = (
     "heavy", "heavy-ish", "light", "medium", "moderate", "easy", "hard", "tough", "challenging",
     "strict", "smooth", "crisp", "snappy", "relaxed", "steady", "continuous", "unbroken",
     "full range", "full depth", "full ROM", "good form", "perfect form", "dead stop",
-    "touch and go", "strict form",
+    "touch and go", "strict form", "stick landing", "stick the landing", "stick each landing",
+    "step down", "full intent", "max intent", "walk back",
 )  # fmt: skip
 """Words for effort and manner that change no number of a dose."""
 

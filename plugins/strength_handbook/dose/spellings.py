@@ -3,7 +3,7 @@
 Common practice of the trade, no source. What has two meanings stands in `unclear`.
 """
 
-from strength_handbook.dose.meant import without_sets
+from strength_handbook.dose.meant import behind_work, without_sets
 from strength_handbook.dose.spelled_load import LOADS
 from strength_handbook.dose.spelled_manner import MANNERS
 from strength_handbook.dose.spelling import Spelling, spelled
@@ -81,9 +81,12 @@ SPELLINGS: tuple[Spelling, ...] = (
         "{resting} rest", "rest {resting}", "rest: {resting}", "rest of {resting}",
         "{resting} of rest", "rest for {resting}", "with {resting} rest", "w/ {resting} rest",
         "w {resting} rest", "{resting} rest between sets", "rest {resting} between sets",
-        "{resting} between sets", "{resting} recovery", "{resting} off", "resting {resting}",
+        "{resting} between sets", "{resting} between", "{resting} recovery", "{resting} off",
+        "resting {resting}",
         "{resting} break",
     ),
+    # Behind sets and what is done in them, a time as long as a rest is one.
+    spelled("rest {long}", "{long}", "{along} {long}", only=behind_work),
     spelled("rest {seconds} s", "rest {seconds}", "rest: {seconds}", "{seconds} rest"),
     spelled("rest {resting}", "R: {resting}", "R {resting}", "R = {resting}"),
     spelled("rest {seconds} s", "R: {seconds}", "R {seconds}"),
@@ -91,6 +94,8 @@ SPELLINGS: tuple[Spelling, ...] = (
     spelled("every {pause}", "every {pause}", "a set every {pause}", "one set every {pause}",
             "on the {pause}", "set every {pause}"),
     spelled("every {n} min", "E{n}MOM", "E{n}MOM:"),
+    spelled("{sets}x{reps}, every {n} min", "E{n}MOM {x} {sets}: {reps}",
+            "E{n}MOM {x} {sets} {labelled}", "E{n}MOM {x} {sets}, {reps}"),
     spelled("every 60 s", "EMOM", "EMOM:", "every minute", "on the minute",
             "every minute on the minute"),
     spelled("sets {minutes}, every 60 s", "EMOM {minutes}", "{minutes} EMOM", "EMOM for {minutes}",
@@ -103,7 +108,8 @@ SPELLINGS: tuple[Spelling, ...] = (
             "{sets} {x} AMRAP at least {n}", "{sets} {x} AMRAP min {n}"),
     spelled("ramp to {n}RM", "work up to {n} RM", "work up to a {n} RM", "build to {n} RM",
             "build to a {n} RM", "build up to {n} RM", "build up to a {n} RM"),
-    spelled("box {height}", "box {height}", "{height} box", "box: {height}"),
+    spelled("box {height}", "box {height}", "{height} box", "box: {height}", "to [a] {height} box",
+            "onto [a] {height} box"),
     spelled("cap {n}", "at most {n}", "no more than {n}", "capped at {n}"),
 )  # fmt: skip
 """All of them."""

@@ -3,7 +3,7 @@
 Common practice of the trade, no source.
 """
 
-from strength_handbook.dose.meant import without_sets
+from strength_handbook.dose.meant import behind_work, not_behind_work, without_sets
 from strength_handbook.dose.spelling import Unclear, unclear
 from strength_handbook.dose.unclear_load import ONE, UNCLEAR_LOADS
 
@@ -45,7 +45,12 @@ UNCLEAR: tuple[Unclear, ...] = (
     ),
     unclear(
         "'{all}' can be the work, '1x{time}', or the rest, 'rest {time}'; write one of them",
-        "{time}",
+        "{time}", only=not_behind_work,
+    ),
+    unclear(
+        "'{all}' can be a rest, 'rest {short}', or a pause in each repetition, 'pause {short} at "
+        "the bottom'; write one of them",
+        "{short}", only=behind_work,
     ),
     unclear(f"more than 1000 m {_MACHINE}", "{far}", "{sets} {x} {far}", "{sets} {set} of {far}",
             "{sets} -> {far}", "{far} row", "{far} run", "{far} ski", "{far} ride", "{far} bike"),
@@ -152,6 +157,8 @@ UNCLEAR: tuple[Unclear, ...] = (
         "last week's dose isn't carried on: write this week's in full",
         "same", "same as last week", "as last week", "repeat",
     ),
+    unclear("a pin is written as what it is marked with, such as '@ 40 {unit}'",
+            "pin {n}", "@ pin {n}", "pin{n}", "@ pin{n}"),
     unclear(f"calories {_MACHINE}", "{n} cal", "{n} cals", "{n} calories", "{sets} {x} {n} cal",
             "{sets} {x} {n} cals", "{sets} {x} {n} calories"),
     unclear(f"a pace {_MACHINE}", "@ {time} / {n} m", "@ {time} / km", "@ {time} / mile",

@@ -3,8 +3,8 @@
 from collections.abc import Iterator
 from html import escape
 
+from strength_handbook.dose.spelled_units import UNITS
 from strength_handbook.dose.spelling import house_example
-from strength_handbook.dose.spelling_values import UNITS
 from strength_handbook.dose.spellings import SPELLINGS
 
 _NOTHING = "adds nothing"

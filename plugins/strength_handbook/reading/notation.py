@@ -63,7 +63,9 @@ class _Line:
         """What a spelling may depend on."""
         sets = ("sets",) in self.seen
         reps = sets and ("reps",) in self.seen
-        return There(sets, reps, kind=self.doing.kind, hands=self.doing.hands)
+        counted = sets and not self.seen.isdisjoint({("reps",), ("time",), ("distance",)})
+        work = counted or ("series",) in self.seen
+        return There(sets, reps, work, kind=self.doing.kind, hands=self.doing.hands)
 
     def _said_more(self, remark: Found) -> bool:
         """Put one remark behind another: each of them is true."""
