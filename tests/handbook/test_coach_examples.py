@@ -162,5 +162,6 @@ def test_every_command_works(
         assert words in (["build", "--strict"], ["serve"]), page
         return
     assert name == "strength-handbook"
-    done = CliRunner().invoke(main, words)
+    # Nobody can be asked here.
+    done = CliRunner().invoke(main, [*words, *(["--yes"] if words[0] == "init" else [])])
     assert done.exit_code == 0, done.output

@@ -114,7 +114,7 @@ def test_each_value_knows_its_column() -> None:
     [
         ("3x5 @ 70 %, quietly", 12),
         ("  quietly 3x5", 2),
-        ("3x5, 3x6", 5),
+        ("3x5 @ 70 %, 3x6 quietly", 12),
         ("3x5 @ 70", 4),
         ("3x5 @", 4),
         ("3x5, rest", 5),

@@ -15,7 +15,7 @@ import * as walk from '../walk.js';
     @import { App, Step } from '../types.js' */
 
 /** @param {Step} step */
-const repsWords = ({ each: [low, high] = [1, 1] }) => `${low === high ? low : `${low} to ${high}`} repetition${high === 1 ? '' : 's'}`;
+const repsWords = ({ each: [low, high] = [1, 1] }) => `${low === high ? low : low + ' to ' + high} repetition${high === 1 ? '' : 's'}`;
 
 /** @param {App} app */
 const setViews = app => {
