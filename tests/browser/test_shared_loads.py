@@ -15,6 +15,7 @@ from phones import Gym, Opened
 from stacks import BESTS, BODY, everybody
 from strength_handbook.calc.shared_bar import share_bar
 from strength_handbook.model.loading import OnBar
+from strength_handbook.model.quantities import GRAMS_PER_POUND
 from strength_handbook.plan.one_bar import can_share
 from strength_handbook.plan.scales import bar_table
 from strength_handbook.plan.work_out import work_out
@@ -163,9 +164,11 @@ def test_everybody_has_the_load_bands_and_chains_of_their_own(
                     else:
                         load = above.load
                         assert one["top"]["what"] == above.what
-                        # Counted in half kilograms on the phone.
+                        # Counted in half kilograms or in pounds on the phone.
+                        grain = {"kg": 0.5, "lb": GRAMS_PER_POUND / 1000}[units]
                         for end in ("bottom", "middle", "top"):
-                            assert abs(one["top"][end] / 2 - getattr(load, end)) <= 0.25 + 1e-6
+                            off = one["top"][end] * grain - getattr(load, end)
+                            assert abs(off) <= grain / 2 + 1e-6
                         hung += 1
                     compared += 1
                 if own[0] and not group["apart"]:
