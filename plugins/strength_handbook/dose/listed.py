@@ -69,18 +69,9 @@ def listed_at(line: str, position: int, *, sets: bool) -> Listed | None:
     _refuse_uneven(found, len(reps), len(loads))
     parts: list[Piece] = []
     for place in range(max(len(reps), len(loads))):
-        text, start = reps[place % len(reps)]
-        parts += (
-            Piece(", 1x" if place else "1x", start, written=False),
-            Piece(text, start, written=True),
-        )
+        parts += _set("1", *reps[place % len(reps)], first=not place)
         if loads:
-            text, start = loads[place % len(loads)]
-            parts += (
-                Piece(" @ ", start, written=False),
-                Piece(text, start, written=True),
-                Piece(f" {unit}", start, written=False),
-            )
+            parts += _load(*loads[place % len(loads)], unit)
     return Listed(found.end(), tuple(parts))
 
 
@@ -99,17 +90,25 @@ def _one_by_one(line: str, position: int) -> Listed | None:
     units = {re.sub(r"\s+", " ", one["unit"]) for one in several if one["unit"]}
     if len(several) < 2 or len(units) != 1 or not several[-1]["unit"]:
         return None
+    unit = next(iter(units))
     parts: list[Piece] = []
     for place, one in enumerate(several):
-        start = one.start()
-        parts += (
-            Piece(f"{', ' if place else ''}{one['sets'] or 1}x", start, written=False),
-            Piece(one["reps"], one.start("reps"), written=True),
-            Piece(" @ ", start, written=False),
-            Piece(one["load"], one.start("load"), written=True),
-            Piece(f" {next(iter(units))}", start, written=False),
-        )
+        parts += _set(one["sets"] or "1", one["reps"], one.start("reps"), first=not place)
+        parts += _load(one["load"], one.start("load"), unit)
     return Listed(several[-1].end(), tuple(parts))
+
+
+def _set(sets: str, reps: str, start: int, *, first: bool) -> Iterator[Piece]:
+    """Sets and repetitions of a part, which are written at a place in the line."""
+    yield Piece(f"{'' if first else ', '}{sets}x", start, written=False)
+    yield Piece(reps, start, written=True)
+
+
+def _load(load: str, start: int, unit: str) -> Iterator[Piece]:
+    """The load of a part, which is written at a place in the line."""
+    yield Piece(" @ ", start, written=False)
+    yield Piece(load, start, written=True)
+    yield Piece(f" {unit}", start, written=False)
 
 
 def _entries(found: re.Match[str], group: str, pattern: str) -> Iterator[tuple[str, int]]:

@@ -103,9 +103,10 @@ def house_resting(text: str) -> str:
 FROM = rf"(?:(?:{TIME}|{NUMBER}(?:\s*m\b)?)\s*(?:-|–|to)\s*)?"
 """The lower end of a range of times, where there is one."""
 
+_WORDS = {unit: tuple(filter(str.isalpha, spelled)) for unit, spelled in TIMES.items()}
 LONG = (
-    rf"(?:(?:[2-9]\d|\d{{3}})\s*{any_of({'s': tuple(one for one in TIMES['s'] if one.isalpha())})}"
-    rf"|(?:[7-9]\d|\d{{3}})\s*{any_of({'s': TIMES['s']})}"
-    rf"|{NUMBER}\s*{any_of({'min': TIMES['min'][:4]})}|\d\s*[\'′]|\d{{1,2}}:\d{{2}})"
+    rf"(?:(?:[2-9]\d|\d{{3}})\s*{any_of({'s': _WORDS['s']})}"
+    rf"|(?:[7-9]\d|\d{{3}})\s*{SECONDS}"
+    rf"|{NUMBER}\s*{any_of({'min': _WORDS['min']})}|\d\s*[\'′]|\d{{1,2}}:\d{{2}})"
 )
 """A time of at least 20 s; with a sign that is one of inches too, more than a box has inches."""
