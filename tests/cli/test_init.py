@@ -92,6 +92,20 @@ def test_a_new_gym_builds_at_once_and_strictly_when_it_is_filled_in(
     assert done.returncode == 0, done.stderr
 
 
+def poses(path: Path) -> dict[str, object]:
+    figure = yaml.safe_load(path.read_text(encoding="utf-8")).get("figure", {})
+    return {moment: figure.get(moment) for moment in ("start", "turn", "end")}
+
+
+def test_exercises_that_the_demo_has_too_are_drawn_as_there(tmp_path: Path) -> None:
+    root = begun(tmp_path / "gym", CLUB)
+    files = {path.stem: path for path in (root / "programs/exercises").glob("*.yml")}
+    both = sorted(files.keys() & set(demo.EXERCISES))
+    assert len(both) >= 4
+    for name in both:
+        assert poses(files[name]) == poses(demo.PROGRAMS / f"exercises/{name}.yml"), name
+
+
 def comments(root: Path) -> list[str]:
     return [
         line
