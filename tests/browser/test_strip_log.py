@@ -119,17 +119,20 @@ def test_what_came_off_no_more_is_not_in_the_log(
 ) -> None:
     page = begun(phone(), counted)
     tap(page, "Next load", "Set done")  # ended with the second load
+    # Asked at once, of the load that was on: the first was done as planned.
+    expect(screen(page)).to_contain_text("Load 2 of 3, 50\u00a0kg")
+    tap(page, "4")
     again(page)
     expect(screen(page)).to_contain_text("Set 2 of 2, load 1 of 3")
-    tap(page, "Set done")  # ended with the first
+    tap(page, "Set done", "I don’t know")  # ended with the first
     again(page)
     reps = screen(page).get_by_label("Repetitions, load by load")
-    expect(reps).to_have_value("6 6 6")
-    reps.fill("6 4 5")
+    expect(reps).to_have_value("6 4 6")
+    reps.fill("6 3 5")
     again(page)
-    expect(reps).to_have_value("6 4 5")
+    expect(reps).to_have_value("6 3 5")
     tap(page, "Keep it on this phone")
-    assert sets(page) == [strip(6, 4), strip(5)]
+    assert sets(page) == [strip(6, 3), strip(5)]
 
 
 def test_each_load_can_be_put_right(phone: Callable[..., Opened], counted: str) -> None:
@@ -175,6 +178,21 @@ def test_repetitions_that_are_only_known_in_all(phone: Callable[..., Opened], in
     # How many moved which load is not known.
     expect(entry).not_to_contain_text("tonnage")
     assert opened.complaints == []
+
+
+def test_ended_early_each_load_of_it_is_asked_for(
+    phone: Callable[..., Opened], in_all: str
+) -> None:
+    page = begun(phone(), in_all)
+    tap(page, "Next load", "Set done")
+    expect(screen(page)).to_contain_text("Load 1 of 3, 60\u00a0kg")
+    tap(page, "12")
+    expect(screen(page)).to_contain_text("Load 2 of 3, 50\u00a0kg")
+    tap(page, "7")
+    expect(screen(page)).to_contain_text("Set 2 of 2, load 1 of 3")
+    end(page)
+    tap(page, "Keep it on this phone")
+    assert sets(page) == [strip(12, 7)]
 
 
 def test_a_beginner_writes_each_load(phone: Callable[..., Opened], by_effort: str) -> None:

@@ -20,9 +20,17 @@ const parts = app => {
     app.counting = app.step.strip && !doors[app.step.o] ? steps.strips(app.list, at) : [at];
     app.act('done', app.now.at, 'count');
   };
+  /** A strip set that ends before its last load: how many there were with the load that is on; with each
+      before it too, where the plan says no number. */
+  const ended = () => {
+    const { at } = app.now;
+    const [fewest, most] = app.step.each || [];
+    app.counting = fewest && fewest === most ? [at] : steps.strips(app.list, at).filter(one => one <= at);
+    app.act('set', at, 'count');
+  };
   const done = (words, besides, what) => app.bar(
     words, app.step.open && app.step.last ? counted : () => app.act('done', app.now.at),
-    besides, what === 'count' ? counted : () => app.act(what, app.now.at));
+    besides, { count: counted, set: ended }[what] || (() => app.act(what, app.now.at)));
   /** Exercise and set in one line, for ears. */
   const whole = () => some(', ', app.step.o && called(app.step.o), steps.name(app.step));
 
