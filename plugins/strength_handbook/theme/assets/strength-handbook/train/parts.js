@@ -28,9 +28,12 @@ const parts = app => {
     app.counting = fewest && fewest === most ? [at] : steps.strips(app.list, at).filter(one => one <= at);
     app.act('set', at, 'count');
   };
-  const done = (words, besides, what) => app.bar(
+  /** @param {string} words
+      @param {string} [besides]
+      @param {'count' | 'set' | 'miss'} [what]  that is done by the button besides */
+  const done = (words, besides, what = 'miss') => app.bar(
     words, app.step.open && app.step.last ? counted : () => app.act('done', app.now.at),
-    besides, { count: counted, set: ended }[what] || (() => app.act(what, app.now.at)));
+    besides, { count: counted, set: ended, miss: () => app.act('miss', app.now.at) }[what]);
   /** Exercise and set in one line, for ears. */
   const whole = () => some(', ', app.step.o && called(app.step.o), steps.name(app.step));
 

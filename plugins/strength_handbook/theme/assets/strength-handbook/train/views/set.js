@@ -21,14 +21,16 @@ const repsWords = ({ each: [low, high] = [1, 1] }) => `${low === high ? low : lo
 const setViews = app => {
   const { heading, done, loadField } = parts(app);
 
-  /** @param {Step} step */
+  /** Words of the button; of the one besides, and what that does.
+      @param {Step} step
+      @returns {[string, string?, ('count' | 'set' | 'miss')?]} */
   function doneWords({ kind, part = 1, parts = 1, strip, turn, attempt, last, open, each }) {
     if (kind === 'top') return ['Top set done'];
     if (part < parts) return strip ? ['Next load', 'Set done', 'set'] : ['Part done'];
     if (turn) return ['Left done'];
     if (attempt) return ['Good', 'Missed', 'miss'];
     const asks = last && !open && (strip || (each && each[1] > 1 && parts === 1)) && !app.now.doors[app.step.o];
-    return ['Set done', ...(asks ? [each && each[0] === each[1] ? 'Fewer reps' : 'How many?', 'count'] : [])];
+    return asks ? ['Set done', each && each[0] === each[1] ? 'Fewer reps' : 'How many?', 'count'] : ['Set done'];
   }
 
   /** A load with its plates, large. */
