@@ -5,7 +5,7 @@ import re
 import pytest
 
 from strength_handbook.figures.chain import Points, distance
-from strength_handbook.figures.clearance import beside, clear
+from strength_handbook.figures.clearance import beside, clear, row
 from strength_handbook.figures.marks import angle, number_place
 from strength_handbook.figures.outlines import SCALE
 from strength_handbook.figures.posing import posed
@@ -53,3 +53,11 @@ def test_a_number_without_room_has_the_place_with_most_of_it() -> None:
     wall = [((0.0, 0.5), 3.0)]
     place = number_place(points["knee"], 0.0, [points], wall)
     assert clear(place, [points], wall) < 0
+
+
+def test_a_way_beside_a_line_keeps_off_its_whole_length() -> None:
+    line = [(0.5, 0.5), (1.5, 0.5)]
+    moved = beside([(1.2, 0.5), (0.9, 0.5)], [body(pose="standing")], row(line, 0.012))
+    assert min(y for _, y in moved) > 0.53  # above it, all along
+    crossing = beside([(0.7, 0.4), (0.7, 0.6)], [body(pose="standing")], row(line, 0.012))
+    assert max(x for x, _ in crossing) < 0.47

@@ -6,11 +6,13 @@ import pytest
 
 import demo
 from strength_handbook.checked import check_folder
+from strength_handbook.figures.bag import bag_place
 from strength_handbook.figures.bars import HUB, bar_place
 from strength_handbook.figures.body import ANKLE_HEIGHT, SHANK, STATURE
+from strength_handbook.figures.chain import distance
 from strength_handbook.figures.posing import Posed, posed
+from strength_handbook.figures.pulling import cord, pulled_along
 from strength_handbook.figures.sheet import figure_svg, moments
-from strength_handbook.figures.things import pulled_along
 from strength_handbook.model.figure import Figure, Pose
 
 CHIN = 0.060
@@ -62,6 +64,40 @@ def test_a_sled_follows_its_strap_and_the_lifter_goes_backwards() -> None:
     went = (turn.points["hip"][0] - start.points["hip"][0]) * STATURE * 100
     assert went < -30
     assert after.at - before.at == pytest.approx(went, abs=3)
+
+
+@pytest.mark.parametrize("key", ["rope-sled-pull", "backward-sled-drag"])
+def test_a_tight_line_keeps_its_length_and_brings_the_sled_along(key: str) -> None:
+    figure = figure_of(key)
+    start, turn = moments(figure)
+    before, after = cord(figure, start), cord(figure, turn)
+    length, other = (distance(line[0], line[-1]) for line in (before, after))
+    assert other == pytest.approx(length, abs=0.01)
+    assert after[-1][0] < before[-1][0] - 0.3
+    svg = figure_svg(figure, "Pull")
+    assert svg.count('class="cord"') == 2
+
+
+def test_a_rope_runs_over_the_far_hand_in_nearly_one_line_and_its_slack_is_on_the_floor() -> None:
+    figure = figure_of("rope-sled-pull")
+    _, turn = moments(figure)
+    near, far, hook = cord(figure, turn)
+    assert distance(near, far) + distance(far, hook) < 1.02 * distance(near, hook)
+    start, pulled = re.findall(r'class="cord" d="([^"]+)"', figure_svg(figure, "Pull"))
+    assert "-9m0 0a" in pulled
+    assert "-9m0 0a" not in start
+
+
+def test_a_bag_on_a_shoulder_is_nearer_than_the_body_and_touches_it_and_both_hands() -> None:
+    figure = figure_of("sandbag-to-shoulder")
+    last = moments(figure)[2]
+    x, y = bag_place(last.points, last.pose)
+    shoulder = last.points["shoulder"]
+    assert (x, y) == pytest.approx(shoulder, abs=0.06)
+    for hand in ("hand", "far hand"):
+        assert distance(last.points[hand], (x, y)) < 0.17
+    svg = figure_svg(figure, "Bag").split('class="when"')[2]
+    assert svg.index('class="top"') < svg.index('class="kit"') < svg.rindex('class="arm"')
 
 
 def test_moments_below_each_other_have_one_left_edge() -> None:

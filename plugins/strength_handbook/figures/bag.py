@@ -7,8 +7,10 @@ from strength_handbook.figures.chain import Point, Points, along
 from strength_handbook.figures.outlines import SCALE, middle_of, place
 from strength_handbook.model.figure import Pose
 
-_LONG = 0.15
-"""Half of its length, statures."""
+_ON_LAP = 1.35
+"""How much longer than high it is from its end, pressed between chest and thighs; drawn by eye."""
+_ON_SHOULDER = 0.050
+"""How far its middle is above the shoulder's joint, statures: its lower side lies on the muscle."""
 
 
 def bag_place(points: Points, pose: Pose) -> Point:
@@ -18,8 +20,7 @@ def bag_place(points: Points, pose: Pose) -> Point:
             on_thigh = middle_of(points["hip"], points["knee"], 0.70)
             return along(on_thigh, _thigh(points) + 90, THIGH_HALF + 0.8 * BAG_HALF)
         case "shoulder":
-            x, y = points["shoulder"]
-            return x, y + 0.070
+            return along(points["shoulder"], _trunk(points), _ON_SHOULDER)
         case _:
             x, y = middle_of(points["hand"], points["far hand"])
             return x, max(y, BAG_HALF)
@@ -32,9 +33,22 @@ def bag_grip(points: Points, pose: Pose) -> Point | None:
             return along(bag_place(points, pose), _thigh(points), 1.2 * BAG_HALF)
         case "shoulder":
             x, y = bag_place(points, pose)
-            return x + 0.115, y + 0.055
+            return x + 0.115, y + 0.012
         case _:
             return None
+
+
+def far_grip(points: Points, pose: Pose) -> Point | None:
+    """Where the other hand is, where it is not beside the near one: under the bag's front end."""
+    if pose.load_on != "shoulder":
+        return None
+    x, y = bag_place(points, pose)
+    return x + 0.140, y - 0.070
+
+
+def _trunk(points: Points) -> float:
+    hip, shoulder = points["hip"], points["shoulder"]
+    return degrees(atan2(shoulder[1] - hip[1], shoulder[0] - hip[0]))
 
 
 def _thigh(points: Points) -> float:
@@ -44,20 +58,20 @@ def _thigh(points: Points) -> float:
 
 
 def draw_bag(points: Points, pose: Pose) -> str:
-    """Its outline: lengthwise, bent over a shoulder, or from its end on the lap."""
+    """Its outline: from its end, or lengthwise and bent over the near shoulder."""
     x, y = place(bag_place(points, pose))
-    half, long = BAG_HALF * SCALE, _LONG * SCALE
+    half = BAG_HALF * SCALE
     if pose.load_on == "shoulder":
         return (
-            f'<path class="kit" transform="translate({x:.0f} {y:.0f}) " '
-            'd="M-64 14C-66-6-54-18-38-21Q0-30 38-21C54-18 66-6 64 14'
-            'C66 40 50 44 40 36Q34 20 18 18H-18Q-34 20-40 36C-50 44-66 40-64 14z"/>'
+            f'<path class="kit" transform="translate({x:.0f} {y:.0f}) '
+            f'rotate({90 - _trunk(points):.0f})" d="M-51 34C-57 4-42-15-22-18'
+            "Q0-21 22-18C42-15 57 4 53 34C51 49 30 49 26 34Q22 15 12 12H-14Q-20 14-22 34"
+            'C-24 49-48 49-51 34z"/>'
         )
     turn = -_thigh(points) if pose.load_on == "lap" else 0.0
-    if pose.load_on == "lap":
-        long = 1.35 * half
+    long = (_ON_LAP if pose.load_on == "lap" else 1.25) * half
     return (
-        f'<rect class="kit" transform="translate({x:.0f} {y:.0f}) rotate({turn:.0f})" '
-        f'x="{-long:.0f}" y="{-half:.0f}" width="{2 * long:.0f}" height="{2 * half:.0f}" '
-        f'rx="{0.8 * half:.0f}"/>'
+        f'<g class="kit" transform="translate({x:.0f} {y:.0f}) rotate({turn:.0f})">'
+        f'<rect x="{-long:.0f}" y="{-half:.0f}" width="{2 * long:.0f}" height="{2 * half:.0f}" '
+        f'rx="{0.8 * half:.0f}"/></g>'
     )

@@ -1,6 +1,6 @@
 """Where there is room for an arrow or a number beside a body."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from itertools import pairwise
 from math import hypot
 
@@ -19,10 +19,28 @@ _LIMBS = (
     ("shoulder", "elbow", 0.04, 0.028),
     ("elbow", "hand", 0.032, 0.028),
 )
-_STEP, _STEPS = 0.015, 19
-"""How far a way is moved at a time, and how often."""
+_PLACES = [(across * 0.015, along * 0.05) for across in range(-27, 28) for along in range(-3, 4)]
+"""How far a way may be moved, to its side and along itself, statures."""
+_ALONG, _BEHIND = 1.5, 0.3
+"""What a move along itself and one behind the body count against one to the side ahead."""
+_CLOSE = 0.03
+"""How far apart round things are that stand for a line."""
 _FREE = 0.028
 """How far from a body an arrow's middle has to be, statures."""
+
+
+def row(ends: Sequence[Point], radius: float) -> list[tuple[Point, float]]:
+    """Round things close enough together that no arrow comes through a line.
+
+    Args:
+        ends: the points of the line.
+        radius: half of its thickness.
+    """
+    found: list[tuple[Point, float]] = []
+    for one, two in pairwise(ends):
+        steps = max(1, round(distance(one, two) / _CLOSE))
+        found += [(point, radius) for point in _between(one, two, steps)]
+    return found
 
 
 def clear(place: Point, bodies: Iterable[Points], circles: Circles = ()) -> float:
@@ -41,27 +59,44 @@ def clear(place: Point, bodies: Iterable[Points], circles: Circles = ()) -> floa
     return min(found)
 
 
-def beside(way: Sequence[Point], bodies: Sequence[Points], circles: Circles = ()) -> list[Point]:
-    """A way moved sideways as little as keeps it off bodies and floor, ahead or above first.
+def beside(
+    way: Sequence[Point], bodies: Sequence[Points], circles: Circles = (), *, ahead: bool = False
+) -> list[Point]:
+    """A way moved as little as keeps it off bodies, round things and floor, sideways first.
 
-    It stays where it is when there is no room near by.
+    Where nothing near by is free, it goes where most room is.
+
+    Args:
+        way: its points.
+        bodies: everybody who has to stay visible.
+        circles: round things that have to stay visible.
+        ahead: try everything ahead or above before anything behind or below.
     """
     (ax, ay), (bx, by) = way[0], way[-1]
     length = hypot(bx - ax, by - ay)
-    across = (by - ay) / length, (ax - bx) / length
+    level = (bx - ax) / length, (by - ay) / length
+    across = level[1], -level[0]
     if across[0] + 0.5 * across[1] < 0:
         across = -across[0], -across[1]
-    dense = [point for one, two in pairwise(way) for point in _between(one, two)]
 
-    def is_free(off: float) -> bool:
-        return min(y + off * across[1] for _, y in way) > _FREE and all(
-            clear((x + off * across[0], y + off * across[1]), bodies, circles) > _FREE
-            for x, y in dense
-        )
+    def put(off: float, on: float) -> list[Point]:
+        by_x, by_y = off * across[0] + on * level[0], off * across[1] + on * level[1]
+        return [(x + by_x, y + by_y) for x, y in way]
 
-    offs = [0.0] + [sign * step * _STEP for step in range(1, _STEPS) for sign in (1, -1)]
-    off = next(filter(is_free, offs), 0.0)
-    return [(x + off * across[0], y + off * across[1]) for x, y in way]
+    def rooms(points: Sequence[Point]) -> Iterator[float]:
+        yield min(y for _, y in points)
+        for one, two in pairwise(points):
+            yield from (clear(point, bodies, circles) for point in _between(one, two))
+
+    def cost(place: tuple[float, float]) -> tuple[float, bool]:
+        off, on = place
+        return abs(off) + _ALONG * abs(on) + (_BEHIND if ahead and off < 0 else 0.0), off < 0
+
+    for place in sorted(_PLACES, key=cost):
+        moved = put(*place)
+        if all(room > _FREE for room in rooms(moved)):
+            return moved
+    return max((put(*place) for place in _PLACES), key=lambda moved: min(rooms(moved)))
 
 
 def _between(one: Point, two: Point, steps: int = 4) -> list[Point]:

@@ -63,7 +63,7 @@ def forearm(points: Points) -> str:
     x, y = place(points["hand"])
     return (
         f'<path d="{limb(points["elbow"], points["wrist"], FOREARM)}"/>'
-        f'<circle cx="{x:.0f}" cy="{y:.0f}" r="{FIST:g}"/>'
+        f'<circle class="hand" cx="{x:.0f}" cy="{y:.0f}" r="{FIST:g}"/>'
     )
 
 

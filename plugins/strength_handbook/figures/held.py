@@ -6,6 +6,7 @@ from strength_handbook.figures.bag import bag_place, draw_bag
 from strength_handbook.figures.bars import bar_place, draw_bar
 from strength_handbook.figures.body import PLATE_RADIUS
 from strength_handbook.figures.chain import Point, Points
+from strength_handbook.figures.clearance import row
 from strength_handbook.figures.drawn import Drawn
 from strength_handbook.figures.outlines import SCALE, place
 from strength_handbook.figures.posing import Posed
@@ -31,10 +32,11 @@ def draw_held(one: Posed, held: Held) -> Drawn:
         case "bell":
             return Drawn("", _bell(hand, points["wrist"]), ((hand, 0.14),))
         case "handles" | "handle":
-            near = _handle(hand)
             other = (far[0] + _BESIDE[0], far[1] + _BESIDE[1])
+            near = _handle(hand)
+            solid = tuple(row for at in {hand, other} for row in _handle_row(at))
             behind = f'<g class="far">{_handle(other)}</g>' if held == "handles" else ""
-            return Drawn(behind, "", ((hand, 0.26), (other, 0.26)), between=near)
+            return Drawn(behind, "", ((hand, 0.26), (other, 0.26)), near, solid)
         case "plates":
             return Drawn(around=((_below(hand), 0.1),), between=_upright_plates(hand))
         case "plate":
@@ -43,9 +45,10 @@ def draw_held(one: Posed, held: Held) -> Drawn:
             return draw_rig(hand, towels=held == "towels")
         case "bag":
             bag = draw_bag(points, one.pose)
-            around = ((bag_place(points, one.pose), 0.14),)
-            on_lap = one.pose.load_on == "lap"
-            return Drawn(around=around, between=bag) if on_lap else Drawn(bag, around=around)
+            around = ((bag_place(points, one.pose), 0.1),)
+            if one.pose.load_on == "hands":  # between the feet
+                return Drawn(bag, around=around)
+            return Drawn(around=around, between=bag)
         case _:
             return Drawn()
 
@@ -87,6 +90,13 @@ def _handle(hand: Point) -> str:
         f'<rect x="{x + 63:.0f}" y="{y - radius:.0f}" width="11" height="{2 * radius:.0f}" rx="3"/>'
         "</g>"
     )
+
+
+def _handle_row(hand: Point) -> tuple[tuple[Point, float], ...]:
+    """What an arrow keeps off: the handle and the plates at its ends."""
+    (x, y), plate = hand, 0.19
+    ends = [row([(x + off, y - 0.13), (x + off, y + 0.13)], 0.02) for off in (-plate, plate)]
+    return (*row([(x - 0.23, y), (x + 0.23, y)], 0.015), *ends[0], *ends[1])
 
 
 def _upright_plates(hand: Point) -> str:

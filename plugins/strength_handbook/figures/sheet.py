@@ -7,14 +7,15 @@ from html import escape
 from strength_handbook.figures.bars import bar_place
 from strength_handbook.figures.body import STATURE
 from strength_handbook.figures.chain import Point, Points, distance, moved
-from strength_handbook.figures.clearance import beside
+from strength_handbook.figures.clearance import beside, row
 from strength_handbook.figures.drawn_body import behind, forearm, near_arm, trunk_and_leg, upper_arm
 from strength_handbook.figures.held import draw_held
 from strength_handbook.figures.marks import SHORT, angle, arrow, push, tip
 from strength_handbook.figures.outlines import SCALE
 from strength_handbook.figures.posing import Posed, posed
+from strength_handbook.figures.pulling import cord
 from strength_handbook.figures.stretcher import draw_stretcher
-from strength_handbook.figures.things import along_cord, draw_things, surroundings
+from strength_handbook.figures.things import draw_things, surroundings
 from strength_handbook.figures.way import way_of
 from strength_handbook.figures.words import said
 from strength_handbook.model.figure import Figure
@@ -24,6 +25,8 @@ LETTERS, USUAL_WIDTH = 20, 380
 """Height of letters in units; in a wider drawing they grow, and look the same on a phone."""
 SMALL_LETTERS = 1.8
 """How much larger letters are where a drawing is small."""
+LINE = 0.012
+"""Half of a cord's thickness and what an arrow keeps off it besides, statures."""
 WIDE = 2.3
 """Width for each height from which moments stand below each other."""
 TITLES = ("1 Start", "2 Turn", "3 End")
@@ -97,16 +100,20 @@ def _panel(figure: Figure, one: Posed, way: Sequence[Point], *, asked: bool) -> 
     if figure.holds == "stretcher":
         held = draw_stretcher([points["hand"] for points in crew])
     things = draw_things(figure, one)
+    line = cord(figure, one)
     everybody = [one.points, *(points for points, _ in others)]
-    solid = figure.holds == "bag" or bar_place(one.points, figure.holds)
-    circles = list(held.around) if solid else []
+    circles = (
+        [*(held.solid or held.around), *row(line, 0.012)]
+        if line
+        else list(held.solid or held.around)
+    )
     marks, room = "", list[tuple[Point, float]]()
     swung = ""
     if way and distance(way[0], way[-1]) > SHORT:
         if figure.holds == "bell":  # from between the thighs
             swung, marks = arrow(way), tip(way)
         else:
-            way = beside(way, everybody, [*circles, *along_cord(figure, one)])
+            way = beside(way, everybody, circles, ahead=figure.moves == "load")
             marks = arrow(way)
         room = [(point, 0.03) for point in way]
     if asked and figure.moves == "push":
@@ -137,12 +144,15 @@ def _panel(figure: Figure, one: Posed, way: Sequence[Point], *, asked: bool) -> 
         body = (
             "".join(f"{behind(points)}{trunk_and_leg(points)}" for points in crew)
             + layer(held.between)
+            + things.between
             + "".join(f"<g>{near_arm(points)}</g>" for points in crew)
             + layer(held.before)
         )
     svg = (
         f"{things.behind}{floor}"
-        + "".join(f'<g class="other">{trunk_and_leg(points)}</g>' for points in helpers)
+        + "".join(
+            f'<g class="other">{behind(points)}{trunk_and_leg(points)}</g>' for points in helpers
+        )
         + "".join(f'<g class="other">{near_arm(points)}</g>' for points in helpers)
         + layer(held.behind)
         + swung

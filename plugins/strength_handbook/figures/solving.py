@@ -3,7 +3,7 @@
 from dataclasses import replace
 
 from strength_handbook.figures.arms import reaching_arm
-from strength_handbook.figures.bag import bag_grip
+from strength_handbook.figures.bag import bag_grip, far_grip
 from strength_handbook.figures.bases import ARMS, BASES, Support
 from strength_handbook.figures.body import BALL, KNEE_HALF, STATURE, TORSO_HALF
 from strength_handbook.figures.chain import Angles, Arm, Leg, Point, joints, moved
@@ -105,8 +105,11 @@ class Solver:
         if grip is None:
             return shape
         arm = reaching_arm(points["shoulder"], shape.lean, grip, self.arm.out)
-        if self.pose.load_on == "shoulder":  # one arm is over the bag, the other one hangs
-            return replace(shape, arm=arm)
+        other = far_grip(points, self.pose) if self.held == "bag" else None
+        if other is not None:
+            return replace(
+                shape, arm=arm, far_arm=reaching_arm(points["shoulder"], shape.lean, other)
+            )
         free = self.pose.far_shoulder is not None or self.pose.far_elbow is not None
         return replace(shape, arm=arm, far_arm=shape.far_arm if free else arm)
 

@@ -1,10 +1,11 @@
 """What stands around the lifter, as SVG."""
 
 from strength_handbook.figures.body import STATURE, THIGH
-from strength_handbook.figures.chain import Point, Points, distance
+from strength_handbook.figures.chain import Point, Points
 from strength_handbook.figures.drawn import Drawn
 from strength_handbook.figures.outlines import SCALE, line, middle_of, place
 from strength_handbook.figures.posing import Posed
+from strength_handbook.figures.pulling import draw_line, pulled_along
 from strength_handbook.figures.seat import RAIL, draw_seat
 from strength_handbook.model.figure import Beside, Figure
 
@@ -27,15 +28,6 @@ def edges(thing: Beside) -> tuple[float, float]:
     return (middle - half) / STATURE, (middle + half) / STATURE
 
 
-def pulled_along(figure: Figure, one: Posed) -> list[Beside]:
-    """What stands around, a sled as far along as its tight strap has taken it."""
-    by = one.pose.ahead * 100 if figure.holds == "strap" else 0.0
-    return [
-        thing.model_copy(update={"at": thing.at + by}) if thing.thing == "sled" else thing
-        for thing in figure.things
-    ]
-
-
 def surroundings(figure: Figure, one: Posed) -> list[tuple[Point, float]]:
     """Points that the drawing has to leave room for, with a radius."""
     found: list[tuple[Point, float]] = []
@@ -52,7 +44,10 @@ def draw_things(figure: Figure, one: Posed) -> Drawn:
     """Everything around, behind and before the body."""
     things = pulled_along(figure, one)
     behind = [_draw(thing) or _at_body(thing, one.points) for thing in things]
-    return Drawn("".join(behind) + _line(figure, one), "")
+    pulled = draw_line(figure, one)
+    if figure.holds == "pivot-bar":
+        return Drawn("".join(behind) + pulled)
+    return Drawn("".join(behind), between=pulled)
 
 
 def _draw(thing: Beside) -> str:
@@ -103,54 +98,6 @@ def _draw(thing: Beside) -> str:
             return f'<rect class="thing" x="{x:.0f}" y="{-top:.0f}" width="14" height="{top:.0f}"/>'
         case _:
             return ""
-
-
-_ENDS = {"cable": "cable-column", "strap": "sled", "rope": "sled", "pivot-bar": "pivot"}
-"""What a line leads to from the hands."""
-
-
-def _cord(figure: Figure, one: Posed) -> tuple[Point, Point] | None:
-    """From the hands to what they pull, or along a bar to its pivot."""
-    wanted = _ENDS.get(figure.holds)
-    for thing in pulled_along(figure, one):
-        if thing.thing == wanted:
-            return one.points["hand"], (thing.at / 100 / STATURE, _hook(thing) / STATURE)
-    return None
-
-
-def along_cord(figure: Figure, one: Posed) -> list[tuple[Point, float]]:
-    """Points on a strap that an arrow has to leave free, with a radius; others are pulled in."""
-    cord = _cord(figure, one) if figure.holds == "strap" else None
-    return [(middle_of(*cord, share / 12), 0.01) for share in range(13)] if cord else []
-
-
-def _line(figure: Figure, one: Posed) -> str:
-    """Cable, rope or strap, or a bar with its plates."""
-    cord = _cord(figure, one)
-    if cord is None:
-        return ""
-    (x, y), (to_x, to_y) = place(cord[0]), place(cord[1])
-    line_to = f'd="M{x:.0f} {y:.0f}L{to_x:.0f} {to_y:.0f}"/>'
-    if figure.holds != "pivot-bar":
-        return f'<path class="cord" {line_to}'
-    return f'<path class="rod" {line_to}{_end_plates((x, y), (to_x, to_y))}'
-
-
-def _end_plates(hand: Point, pivot: Point) -> str:
-    """Plates near the free end of a bar, edge on."""
-    length = distance(hand, pivot)
-    along = (pivot[0] - hand[0]) / length, (pivot[1] - hand[1]) / length
-    edges = []
-    for off, half in ((50, 38), (61, 38)):
-        x, y = hand[0] + off * along[0], hand[1] + off * along[1]
-        across, up = -half * along[1], half * along[0]
-        edges.append(f"M{x - across:.0f} {y - up:.0f}L{x + across:.0f} {y + up:.0f}")
-    return f'<path class="edge" d="{"".join(edges)}"/>'
-
-
-def _hook(thing: Beside) -> float:
-    """How high a line is fastened, metres: a column says it, a sled has its post."""
-    return {"sled": 0.3, "pivot": 0.015}.get(thing.thing, thing.height)
 
 
 def _at_body(thing: Beside, points: Points) -> str:

@@ -6,6 +6,7 @@ from strength_handbook.figures.bag import bag_place
 from strength_handbook.figures.bars import bar_place
 from strength_handbook.figures.chain import Angles, Arm, Leg, Point, Points, joints, moved
 from strength_handbook.figures.posing import Posed
+from strength_handbook.figures.pulling import sled_end
 from strength_handbook.model.figure import Figure
 
 MOVED = {"hips": "hip", "knees": "knee", "feet": "heel", "head": "head"}
@@ -17,6 +18,9 @@ def way_of(start: Posed, turn: Posed, figure: Figure) -> Sequence[Point]:
         return []
     if figure.moves == "load" and figure.holds == "bag":
         return [bag_place(one.points, one.pose) for one in (start, turn)]
+    ends = [sled_end(figure, one) for one in (start, turn)]
+    if figure.moves == "load" and ends[0] and ends[1]:
+        return [point for point in ends if point]
     straight = start.fixed in ("ball", "hand") or figure.holds == "cable"
     steps = 8 if figure.holds == "bell" or not straight else 1
     if start.fixed != turn.fixed:

@@ -1,0 +1,119 @@
+"""What hands pull at the end of a line: cable, strap, rope, and the sled that comes along."""
+
+from math import hypot, sqrt
+
+from strength_handbook.figures.body import STATURE
+from strength_handbook.figures.chain import Point, distance
+from strength_handbook.figures.outlines import SCALE, place
+from strength_handbook.figures.posing import Posed, posed
+from strength_handbook.model.figure import Beside, Figure
+
+TIGHT = ("strap", "rope")
+"""Lines with a sled at their end; what is held back of a rope falls to the floor."""
+SLED_POST = 0.3
+"""Metres: how high a line is fastened on a sled; drawn by eye."""
+_SLED_END = 106 / SCALE
+"""From a sled's front post to its other end, statures, as it is drawn."""
+_ENDS = {"cable": "cable-column", "strap": "sled", "rope": "sled", "pivot-bar": "pivot"}
+"""What a line leads to from the hands."""
+_LOOSE = 0.1
+"""Statures by which a hand has come back from where there is slack rope to draw."""
+
+
+def pulled_along(figure: Figure, one: Posed) -> list[Beside]:
+    """What stands around; a sled has come as far as its tight line, which keeps its length."""
+    if figure.holds not in TIGHT:
+        return figure.things
+    before = posed(figure.start, figure.holds).points["hand"]
+    return [
+        thing.model_copy(update={"at": _at(thing, before, one.points["hand"])})
+        if thing.thing == "sled"
+        else thing
+        for thing in figure.things
+    ]
+
+
+def _at(sled: Beside, before: Point, hand: Point) -> float:
+    """Where a sled stands, centimetres, when the hand that holds its line has moved."""
+    hook = sled.at / 100 / STATURE, SLED_POST / STATURE
+    level = distance(before, hook) ** 2 - (hand[1] - hook[1]) ** 2
+    return (hand[0] + sqrt(max(level, 0.0))) * STATURE * 100
+
+
+def sled_end(figure: Figure, one: Posed) -> Point | None:
+    """The end of a pulled sled that is farther from the lifter."""
+    if figure.holds not in TIGHT:
+        return None
+    sleds = (thing for thing in pulled_along(figure, one) if thing.thing == "sled")
+    return next(((sled.at / 100 / STATURE + _SLED_END, 0.05) for sled in sleds), None)
+
+
+def cord(figure: Figure, one: Posed) -> list[Point]:
+    """From the near hand to what it pulls, over the other hand of who reaches along a rope."""
+    wanted = _ENDS.get(figure.holds)
+    for thing in pulled_along(figure, one):
+        if thing.thing == wanted:
+            hand, far = one.points["hand"], one.points["far hand"]
+            hook = thing.at / 100 / STATURE, _hook(thing) / STATURE
+            over = [far] if figure.holds == "rope" and far[0] > hand[0] + _LOOSE else []
+            return [hand, *over, hook]
+    return []
+
+
+def _hook(thing: Beside) -> float:
+    """How high a line is fastened, metres: a column says it, a sled has its post."""
+    return {"sled": SLED_POST, "pivot": 0.015}.get(thing.thing, thing.height)
+
+
+def draw_line(figure: Figure, one: Posed) -> str:
+    """Cable with its handle, strap, rope with its slack, or a bar with its plates."""
+    points = cord(figure, one)
+    if not points:
+        return ""
+    drawn = [place(point) for point in points]
+    (x, y), (to_x, to_y) = drawn[0], drawn[1]
+    path = "M" + "L".join(f"{x:.0f} {y:.0f}" for x, y in drawn)
+    if figure.holds == "pivot-bar":
+        return f'<path class="rod" d="{path}"/>{_end_plates((x, y), (to_x, to_y))}'
+    slack = _slack(figure, one) if figure.holds == "rope" else ""
+    grip = _stirrup((x, y), (to_x, to_y)) if figure.holds == "cable" else ""
+    return f'<path class="halo" d="{path}{slack}"/><path class="cord" d="{path}{slack}"/>{grip}'
+
+
+def _slack(figure: Figure, one: Posed) -> str:
+    """The rope behind the hand: its end, or as much as has come in, in loops on the floor."""
+    before, hand = posed(figure.start, figure.holds).points["hand"], one.points["hand"]
+    (x, y), come = place(hand), distance(before, hand)
+    if come < _LOOSE:
+        return f"M{x:.0f} {y:.0f}q-4 22-14 30"
+    loops = "".join(
+        f"m0 0a{wide} {high} 0 1 {turn}-{2 * wide} 0a{wide} {high} 0 1 {turn} {2 * wide} 0"
+        for wide, high, turn in ((34, 8, 0), (26, 6, 1), (38, 7, 1))
+    )
+    fall = f"C{x - 34:.0f} {0.7 * y:.0f} {x - 6:.0f} {0.3 * y:.0f} {x - 26:.0f}-9"
+    return f"M{x:.0f} {y:.0f}{fall}{loops}"
+
+
+def _stirrup(hand: Point, towards: Point) -> str:
+    """The handle at a cable's end: a grip across it, and two straps from its ends."""
+    length = hypot(towards[0] - hand[0], towards[1] - hand[1])
+    x, y = (towards[0] - hand[0]) / length, (towards[1] - hand[1]) / length
+    ends = [(hand[0] + side * 19 * -y, hand[1] + side * 19 * x) for side in (1, -1)]
+    tip = f"{hand[0] + 36 * x:.0f} {hand[1] + 36 * y:.0f}"
+    (ax, ay), (bx, by) = ends
+    return (
+        f'<path class="cord" d="M{ax:.0f} {ay:.0f}L{tip}L{bx:.0f} {by:.0f}"/>'
+        f'<path class="rod" d="M{ax:.0f} {ay:.0f}L{bx:.0f} {by:.0f}"/>'
+    )
+
+
+def _end_plates(hand: Point, pivot: Point) -> str:
+    """Plates near the free end of a bar, edge on."""
+    length = distance(hand, pivot)
+    along = (pivot[0] - hand[0]) / length, (pivot[1] - hand[1]) / length
+    edges = []
+    for off, half in ((50, 38), (61, 38)):
+        x, y = hand[0] + off * along[0], hand[1] + off * along[1]
+        across, up = -half * along[1], half * along[0]
+        edges.append(f"M{x - across:.0f} {y - up:.0f}L{x + across:.0f} {y + up:.0f}")
+    return f'<path class="edge" d="{"".join(edges)}"/>'
