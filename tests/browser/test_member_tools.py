@@ -13,6 +13,7 @@ from playwright.sync_api import Locator, Page, expect
 
 import demo
 from phones import Opened, Served, serving
+from taps import keep, kept
 
 pytestmark = pytest.mark.browser
 
@@ -44,15 +45,6 @@ def at(opened: Opened, moment: str) -> None:
 
 def today(page: Page) -> Locator:
     return page.locator(".sh-today").get_by_role("status").first
-
-
-def keep(page: Page, key: str, value: object) -> None:
-    """Keep a value as the other parts of the handbook do."""
-    page.evaluate("([key, value]) => strengthHandbook.store.set(key, value)", [key, value])
-
-
-def kept(page: Page, key: str) -> object:
-    return page.evaluate("key => strengthHandbook.store.get(key) ?? null", key)
 
 
 @pytest.mark.parametrize(

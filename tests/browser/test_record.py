@@ -5,9 +5,10 @@ from collections.abc import Callable
 from typing import Any
 
 import pytest
-from playwright.sync_api import Locator, Page, expect
+from playwright.sync_api import Page, expect
 
 from phones import Opened
+from taps import screen, tap
 
 pytestmark = pytest.mark.browser
 
@@ -58,16 +59,6 @@ def opened_on(opened: Opened, address: str = LIFT, *, numbers: bool = True) -> P
 
 def train(page: Page) -> None:
     page.locator(".sh-train-open").tap()
-
-
-def screen(page: Page) -> Locator:
-    return page.get_by_role("dialog")
-
-
-def tap(page: Page, *names: str) -> None:
-    for name in names:
-        page.clock.run_for(2_000)
-        screen(page).get_by_role("button", name=name, exact=True).tap()
 
 
 def again(page: Page) -> None:

@@ -10,6 +10,7 @@ from playwright.sync_api import Browser, Page, Route, expect
 
 from phones import Opened, Served, serving
 from strength_handbook.publish.file_copy.assembling import file_copy
+from taps import keep
 
 pytestmark = pytest.mark.browser
 
@@ -26,10 +27,6 @@ def asked(opened: Opened) -> int:
 
 def train(page: Page) -> None:
     page.get_by_role("button", name="Train this session").click()
-
-
-def keep(page: Page, key: str, value: object) -> None:
-    page.evaluate("([key, value]) => strengthHandbook.store.set(key, value)", [key, value])
 
 
 @pytest.mark.parametrize("address", ["", SESSION, "exercises/trap-bar-deadlift/", "exercises/"])

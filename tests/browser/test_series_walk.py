@@ -4,10 +4,11 @@ import json
 from collections.abc import Callable, Iterator
 
 import pytest
-from playwright.sync_api import Locator, Page, expect
+from playwright.sync_api import Page, expect
 
 from phones import Opened
 from strip_gym import strip_gym
+from taps import screen, tap
 
 pytestmark = pytest.mark.browser
 
@@ -21,16 +22,6 @@ SETS = [("40", ["10"], "This set: 5 repetitions"), ("50", ["10", "5"], "This set
 def gym(tmp_path_factory: pytest.TempPathFactory) -> Iterator[str]:
     """Address of a small handbook whose first session has sets that differ."""
     yield from strip_gym(tmp_path_factory, "series", LINE)
-
-
-def screen(page: Page) -> Locator:
-    return page.get_by_role("dialog")
-
-
-def tap(page: Page, *names: str) -> None:
-    for name in names:
-        page.clock.run_for(2_000)
-        screen(page).get_by_role("button", name=name, exact=True).tap()
 
 
 def open_session(opened: Opened, base: str, numbers: object) -> Page:

@@ -11,6 +11,7 @@ from axe_playwright_python.sync_playwright import Axe
 from playwright.sync_api import Locator, Page, expect
 
 from phones import Opened, Served
+from taps import screen
 
 pytestmark = pytest.mark.browser
 
@@ -47,10 +48,6 @@ def begin(opened: Opened, address: str = LIFT, *, numbers: bool = False) -> Page
     page.get_by_role("button", name="Train this session").tap()
     expect(title(page)).to_be_visible()
     return page
-
-
-def screen(page: Page) -> Locator:
-    return page.get_by_role("dialog")
 
 
 def title(page: Page) -> Locator:

@@ -4,26 +4,15 @@ from collections.abc import Callable
 from typing import Any
 
 import pytest
-from playwright.sync_api import Locator, Page, expect
+from playwright.sync_api import Page, expect
 
 from phones import Opened
+from taps import keep, kept, screen
 
 pytestmark = pytest.mark.browser
 
 LIFT = "winter/week-02/a-lift/"
 BESTS = {"trap-bar-1rm": 150_000}
-
-
-def keep(page: Page, key: str, value: object) -> None:
-    page.evaluate("([key, value]) => strengthHandbook.store.set(key, value)", [key, value])
-
-
-def kept(page: Page, key: str) -> Any:
-    return page.evaluate("key => strengthHandbook.store.get(key) ?? null", key)
-
-
-def screen(page: Page) -> Locator:
-    return page.get_by_role("dialog")
 
 
 def tap(page: Page, name: str) -> None:

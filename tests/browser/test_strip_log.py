@@ -5,10 +5,11 @@ from collections.abc import Callable, Iterator
 from typing import Any
 
 import pytest
-from playwright.sync_api import Locator, Page, expect
+from playwright.sync_api import Page, expect
 
 from phones import Opened
 from strip_gym import strip_gym
+from taps import keep, kept, screen, tap
 
 pytestmark = pytest.mark.browser
 
@@ -37,24 +38,6 @@ def by_effort(tmp_path_factory: pytest.TempPathFactory) -> Iterator[str]:
     yield from strip_gym(tmp_path_factory, "strips-effort", "1x strip 3 loads -20 %, RIR 1")
 
 
-def keep(page: Page, key: str, value: object) -> None:
-    page.evaluate("([key, value]) => strengthHandbook.store.set(key, value)", [key, value])
-
-
-def kept(page: Page, key: str = LOG) -> Any:
-    return page.evaluate("key => strengthHandbook.store.get(key)", key)
-
-
-def screen(page: Page) -> Locator:
-    return page.get_by_role("dialog")
-
-
-def tap(page: Page, *names: str) -> None:
-    for name in names:
-        page.clock.run_for(2_000)
-        screen(page).get_by_role("button", name=name, exact=True).tap()
-
-
 def again(page: Page) -> None:
     page.reload()
     tap(page, "Go on")
@@ -78,7 +61,7 @@ def end(page: Page) -> None:
 
 
 def sets(page: Page) -> list[Any]:
-    found: list[Any] = kept(page)["slots"]["A"]["sets"]
+    found: list[Any] = kept(page, LOG)["slots"]["A"]["sets"]
     return found
 
 
@@ -148,7 +131,7 @@ def test_each_load_can_be_put_right(phone: Callable[..., Opened], counted: str) 
     third.fill("3O")
     tap(page, "Keep it on this phone")
     expect(third).to_have_attribute("aria-invalid", "true")
-    assert kept(page) is None
+    assert kept(page, LOG) is None
     third.fill("42.5")
     tap(page, "Keep it on this phone")
     (one,) = sets(page)
@@ -214,13 +197,13 @@ def test_a_beginner_writes_each_load(phone: Callable[..., Opened], by_effort: st
 def test_a_saved_copy_brings_every_strip_back(phone: Callable[..., Opened], counted: str) -> None:
     page = begun(phone(), counted)
     tap(page, *["Next load", "Next load", "Set done"] * 2, "Keep it on this phone")
-    log = kept(page)
+    log = kept(page, LOG)
     text = page.evaluate("strengthHandbook.store.exportText()")
     assert json.loads(text)["values"][LOG] == log
     page.evaluate("strengthHandbook.store.clear()")
-    assert kept(page) is None
+    assert kept(page, LOG) is None
     assert page.evaluate("text => strengthHandbook.store.importText(text)", text) == ""
-    assert kept(page) == log
+    assert kept(page, LOG) == log
     page.goto(page.url.partition("spring/")[0] + "my-numbers/")
     page.get_by_text("Show everything").tap()
     expect(page.locator("[data-sh-everything]")).to_contain_text(
@@ -244,7 +227,7 @@ def test_logs_from_before_strips_were_told_apart(
     entry = page.locator("#sh-log-list > li")
     expect(entry).to_contain_text("60\u00a0kg × 18")
     expect(entry).not_to_contain_text("tonnage")
-    assert kept(page) == old
+    assert kept(page, LOG) == old
 
 
 @pytest.mark.parametrize(

@@ -5,11 +5,12 @@ from itertools import pairwise
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import Locator, Page, expect
+from playwright.sync_api import expect
 
 import demo
 from once import once
 from phones import Opened, serving
+from taps import screen, tap
 
 pytestmark = pytest.mark.browser
 
@@ -31,16 +32,6 @@ def stripped(tmp_path_factory: pytest.TempPathFactory) -> Iterator[str]:
     folder = once(tmp_path_factory, "stripped", with_strips)
     with serving(folder / "site") as port:
         yield f"http://127.0.0.1:{port}/"
-
-
-def screen(page: Page) -> Locator:
-    return page.get_by_role("dialog")
-
-
-def tap(page: Page, *names: str) -> None:
-    for name in names:
-        page.clock.run_for(2_000)
-        screen(page).get_by_role("button", name=name, exact=True).tap()
 
 
 def test_plates_come_off_step_by_step_with_a_reload_in_the_middle(
