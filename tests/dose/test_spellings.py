@@ -40,6 +40,7 @@ KINDS = (
     Doing(kind="hands", hands=1),
     Doing(kind="bar", hands=0),
     Doing(kind="body-weight", hands=0),
+    Doing(kind="carrier", hands=0),
 )
 
 
@@ -54,7 +55,7 @@ def where(one: Spelling) -> tuple[str, Doing]:
             if not one.house and not before:
                 continue  # something must be done
             for doing in KINDS:
-                there = There(sets, reps, sets, sets, loaded, doing.kind, doing.hands)
+                there = There(sets, reps, sets, sets, loaded, kind=doing.kind, hands=doing.hands)
                 if one.only(there) and not (loaded and not before):
                     return before + ("@ BW+10 kg " if loaded else ""), doing
     raise AssertionError(one.house)
@@ -99,6 +100,8 @@ def written(draw: st.DrawFn) -> tuple[str, str, Doing]:
             return draw(st.sampled_from(WORDS[kind].words))
         if kind == "again":
             return values["n"]
+        if kind == "same_sets":
+            return values["sets"]
         if kind == "other":
             values[name] = str(int(values["n"]) + draw(st.integers(1, 9)))
             return values[name]

@@ -1,6 +1,8 @@
 """What words in a one-line dose look like, for reading such lines and for printing them."""
 
 NUMBER = r"\d+(?:[.,]\d+)?"
+PLAIN = r"(?:1[2-9]\d|[2-9]\d\d)(?:[.,]\d)?"
+"""A number without a unit that is more than a share can be: a mass in the unit of the room."""
 MASS = rf"{NUMBER}\s*(?:kgs?|lbs?|g)"
 PERCENT = rf"{NUMBER}\s*%"
 TIME = rf"(?:\d{{1,2}}:\d{{2}}|{NUMBER}\s*(?:s|sec|min))"

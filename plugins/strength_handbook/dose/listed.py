@@ -1,4 +1,4 @@
-"""Sets that differ, in lists: `3x5 @ 70/75/80 %`, `5@65% 3@75% 1@85%`, `12/10/8`, `10 10 8 8 6`.
+"""Sets that differ, in lists: `3x5 @ 70/75/80 %`, `5@65% 3@75%`, `60 %x5 70 %x3`, `12/10/8`.
 
 Common practice of the trade, no source. Each is put into the house's notation, part by part.
 """
@@ -8,15 +8,20 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from strength_handbook.dose.clause import NotationError
-from strength_handbook.dose.line_words import COUNT, END, NUMBER
+from strength_handbook.dose.line_words import COUNT, END, NUMBER, PLAIN
 from strength_handbook.dose.spelling import Piece
+from strength_handbook.model.samples import unit
 
 _UNIT = r"(?:%(?:\s*(?:of\s+)?TM\b)?|kgs?\b|lbs?\b)"
 _SETS = r"(?:(?P<sets>\d+)\s*(?:[x×*]|sets?(?:\s+of\b)?)\s*)?"
 _NEXT = r"\s*(?:/|,\s)\s*"
-_LOADS = rf"(?P<loads>{NUMBER}(?:\s*{_UNIT})?(?:{_NEXT}{NUMBER}(?:\s*{_UNIT})?)+)"
+_CLOSE = r"\d+(?:,\d+){2,}"
+"""Whole numbers with nothing but commas between: more than one comma is none of a decimal."""
+_LOADS = (
+    rf"(?P<loads>{_CLOSE}\s*{_UNIT}|{NUMBER}(?:\s*{_UNIT})?(?:{_NEXT}{NUMBER}(?:\s*{_UNIT})?)+)"
+)
 _WITH_LOADS = re.compile(
-    rf"{_SETS}(?P<reps>{COUNT}(?:{_NEXT}{COUNT})*)(?:\s*reps?)?(?P<at>\s*(?:@|\bat\b)\s*|\s+){_LOADS}{END}",
+    rf"{_SETS}(?P<reps>{_CLOSE}|{COUNT}(?:{_NEXT}{COUNT})*)(?:\s*reps?)?(?P<at>\s*(?:@|\bat\b)\s*|\s+){_LOADS}{END}",
     re.IGNORECASE,
 )
 _REPS_ONLY = re.compile(
@@ -28,6 +33,11 @@ _ONE = re.compile(
     rf"(?P<at>\s*(?:@|\bat\b)\s*|\s+)(?P<load>{NUMBER})\s*(?P<unit>{_UNIT})?",
     re.IGNORECASE,
 )
+_LOAD_FIRST = re.compile(
+    rf"(?P<load>{NUMBER})\s*(?P<unit>{_UNIT})\s*[x×*]\s*(?P<reps>{COUNT})(?:\s*reps?)?{END}(?!\s*[x×*])",
+    re.IGNORECASE,
+)
+"""In a row a number behind a load counts repetitions; alone it could count sets."""
 _BETWEEN = re.compile(r"\s*(?:[,;/]?\s*\bthen\b|[,;/]|(?<=\s))\s*", re.IGNORECASE)
 
 
@@ -62,25 +72,27 @@ def listed_at(line: str, position: int, *, sets: bool) -> Listed | None:
         return _one_by_one(line, position)
     with_loads = found.re is _WITH_LOADS
     reps = list(_entries(found, "reps", COUNT if with_loads or "/" in found["reps"] else r"\d+"))
-    loads = list(_entries(found, "loads", NUMBER)) if with_loads else []
-    unit = _unit(found) if with_loads else ""
-    if unit is None or any(one.startswith("0") for one, _ in reps):
+    loads = list(_entries(found, "loads", _whole(found["loads"]))) if with_loads else []
+    their_unit = _unit(found) if with_loads else ""
+    if their_unit is None or any(one.startswith("0") for one, _ in reps):
         return None
     _refuse_uneven(found, len(reps), len(loads))
     parts: list[Piece] = []
     for place in range(max(len(reps), len(loads))):
         parts += _set("1", *reps[place % len(reps)], first=not place)
         if loads:
-            parts += _load(*loads[place % len(loads)], unit)
+            parts += _load(*loads[place % len(loads)], their_unit)
     return Listed(found.end(), tuple(parts))
 
 
 def _one_by_one(line: str, position: int) -> Listed | None:
-    """Sets one by one, each with its load: `5@65% 3@75%`, `1x5 60, 1x5 70, 3x5 80 kg`."""
+    """Sets one by one, each with its load: `5@65% 3@75%`, `1x5 60, 3x5 80 kg`, `60%x5 70%x3`."""
+    first = _LOAD_FIRST.match(line, position)
+    pattern = _LOAD_FIRST if first else _ONE
     several: list[re.Match[str]] = []
     end = position
-    while found := _ONE.match(line, end):
-        if not found["at"].strip() and not found["sets"]:
+    while found := pattern.match(line, end):
+        if not first and not found["at"].strip() and not found["sets"]:
             break
         several.append(found)
         after = _BETWEEN.match(line, found.end())
@@ -90,11 +102,13 @@ def _one_by_one(line: str, position: int) -> Listed | None:
     units = {re.sub(r"\s+", " ", one["unit"]) for one in several if one["unit"]}
     if len(several) < 2 or len(units) != 1 or not several[-1]["unit"]:
         return None
-    unit = next(iter(units))
+    (their_unit,) = units
     parts: list[Piece] = []
     for place, one in enumerate(several):
-        parts += _set(one["sets"] or "1", one["reps"], one.start("reps"), first=not place)
-        parts += _load(one["load"], one.start("load"), unit)
+        parts += _set(
+            (not first and one["sets"]) or "1", one["reps"], one.start("reps"), first=not place
+        )
+        parts += _load(one["load"], one.start("load"), their_unit)
     return Listed(several[-1].end(), tuple(parts))
 
 
@@ -104,11 +118,11 @@ def _set(sets: str, reps: str, start: int, *, first: bool) -> Iterator[Piece]:
     yield Piece(reps, start, written=True)
 
 
-def _load(load: str, start: int, unit: str) -> Iterator[Piece]:
+def _load(load: str, start: int, in_unit: str) -> Iterator[Piece]:
     """The load of a part, which is written at a place in the line."""
     yield Piece(" @ ", start, written=False)
     yield Piece(load, start, written=True)
-    yield Piece(f" {unit}", start, written=False)
+    yield Piece(f" {in_unit}", start, written=False)
 
 
 def _entries(found: re.Match[str], group: str, pattern: str) -> Iterator[tuple[str, int]]:
@@ -117,9 +131,19 @@ def _entries(found: re.Match[str], group: str, pattern: str) -> Iterator[tuple[s
         yield one[0], found.start(group) + one.start()
 
 
+def _whole(loads: str) -> str:
+    """What the numbers of a list of loads look like."""
+    return r"\d+" if re.match(_CLOSE, loads) else NUMBER
+
+
 def _unit(found: re.Match[str]) -> str | None:
-    """The unit of a list of loads, which stands behind its last one; None where it is no list."""
+    """The unit of a list of loads, which stands behind its last one; None where it is no list.
+
+    Loads that are more than a share can be are in the unit of the room.
+    """
     units = [re.sub(r"\s+", " ", one) for one in re.findall(_UNIT, found["loads"], re.IGNORECASE)]
+    if not units and all(re.fullmatch(PLAIN, one) for one in re.findall(NUMBER, found["loads"])):
+        return unit()
     if not units and not found["at"].strip():
         return None
     if not units:

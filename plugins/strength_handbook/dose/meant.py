@@ -3,6 +3,8 @@
 from collections.abc import Callable
 from dataclasses import dataclass
 
+from strength_handbook.model.samples import unit
+
 
 @dataclass(frozen=True, slots=True)
 class There:
@@ -14,6 +16,7 @@ class There:
         work: sets of repetitions, of seconds or of metres stand before it.
         counted: sets stand somewhere in the line.
         loaded: a mass on top of body weight stands somewhere in the line.
+        heavy: a load stands before it.
         kind: how the exercise is loaded; empty where nothing is known of it.
         hands: how many weights are held, 0 where it is done without; None where that is unknown.
     """
@@ -23,6 +26,7 @@ class There:
     work: bool = False
     counted: bool = False
     loaded: bool = False
+    heavy: bool = False
     kind: str = ""
     hands: int | None = None
 
@@ -89,6 +93,36 @@ def off_body_behind_sets(there: There) -> bool:
 def of_kind(*kinds: str) -> Only:
     """Only for exercises that are loaded so, or of which nothing is known."""
     return lambda there: there.kind in ("", *kinds)
+
+
+def surely_of_kind(*kinds: str) -> Only:
+    """Only for exercises that are known to be loaded so."""
+    return lambda there: there.kind in kinds
+
+
+def weighed(there: There) -> bool:
+    """Only for what is known to be loaded with a bar, weights in the hands or a stack."""
+    return there.kind in ("bar", "hands", "stack")
+
+
+def weighed_behind_work(there: There) -> bool:
+    """The same, behind sets of repetitions, seconds or metres."""
+    return there.work and weighed(there)
+
+
+def not_weighed(there: There) -> bool:
+    """Only for what may be loaded in another way."""
+    return not weighed(there)
+
+
+def weights_to_come(there: There) -> bool:
+    """Only for what is surely done with two weights, behind work and before any load."""
+    return there.work and not there.heavy and surely_two_weights(there)
+
+
+def pounds_to_come(there: There) -> bool:
+    """The same in a room of pounds, where most weights have a number of two digits."""
+    return unit() == "lb" and weights_to_come(there)
 
 
 def two_weights(there: There) -> bool:

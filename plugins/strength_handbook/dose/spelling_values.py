@@ -8,7 +8,7 @@ from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
 from decimal import Decimal
 
-from strength_handbook.dose.line_words import COUNT, NUMBER
+from strength_handbook.dose.line_words import COUNT, NUMBER, PLAIN
 from strength_handbook.dose.spelled_units import (
     FROM,
     HEIGHTS,
@@ -176,6 +176,20 @@ def _bare_mass(text: str) -> str:
     return f"{re.sub(r'[^0-9.,]', '', text)} {unit()}"
 
 
+def _room_mass(text: str) -> str:
+    """More than a percentage can be, in the unit of the room.
+
+    >>> _room_mass("142.5")
+    '142.5 kg'
+    """
+    return f"{text} {unit()}"
+
+
+_SECONDS = r"(?:[3-9]\d|\d{3})"
+"""As many as no minutes are."""
+_NO_M = any_of({one: several for one, several in LENGTHS.items() if one != "m"})
+
+
 VALUES: Mapping[str, Value] = {
     "sets": Value(_COUNTED, _count, "3", _COUNT_BEGINS),
     "reps": Value(rf"{_COUNTED}(?:{_LABEL})?", _count, "5", _COUNT_BEGINS),
@@ -193,7 +207,8 @@ VALUES: Mapping[str, Value] = {
     "long": Value(rf"{FROM}{LONG}", house_resting, "2 min"),
     "short": Value(rf"(?!{LONG}){TIME}", house_time, "5 s"),
     "moment": Value(rf"{NUMBER}\s*{SECONDS}", house_time, "2 s"),
-    "seconds": Value(r"(?:[3-9]\d|\d{3})", _same, "90"),
+    "seconds": Value(_SECONDS, _same, "90"),
+    "bare_range": Value(rf"{_SECONDS}-{_SECONDS}", lambda one: house_resting(f"{one} s"), "60-90"),
     "minutes": Value(rf"\d+\s*(?:{MINUTES}|m)", lambda text: number_and_unit(text)[0], "10 min"),
     "mass": Value(_MASS, quantity(MASSES), "10 kg"),
     "percent": Value(_PERCENT, _percent, "75 %"),
@@ -210,6 +225,11 @@ VALUES: Mapping[str, Value] = {
     "manner": Value(rf"{_MANNER}(?:\s*(?:and|but|&)\s*{_MANNER})*", _same, "heavy",
                     _initials((*MANNERS, "very", "fairly", "quite"))),
     "spot": Value(_phrases(_PLACES), _spot, "on the chest", _initials(_PLACES)),
+    "plain": Value(PLAIN, _room_mass, "140"),
+    "kilo": Value(rf"{NUMBER}k", lambda text: f"{text[:-1]} kg", "20k"),
+    "same_sets": Value(r"(?P=sets)", _same, "3"),
+    "far_length": Value(rf"{NUMBER}\s*{_NO_M}|[1-9]\d+\s*m", _length, "40 m"),
+    "light_mass": Value(r"(?:[1-9]|[1-3]\d|40)(?:[.,]\d)?'?s", _bare_mass, "16s"),
     "bare_mass": Value(r"[1-9]\d?(?:[.,]\d)?'?s", _bare_mass, "16s"),
 }  # fmt: skip
 """By the name that stands in braces in a spelling, with or without a number behind it."""

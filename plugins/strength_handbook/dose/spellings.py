@@ -3,13 +3,14 @@
 Common practice of the trade, no source. What has two meanings stands in `unclear`.
 """
 
-from strength_handbook.dose.meant import behind_work, without_sets
+from strength_handbook.dose.meant import behind_work, surely_of_kind, without_sets
 from strength_handbook.dose.spelled_load import LOADS
 from strength_handbook.dose.spelled_manner import MANNERS
 from strength_handbook.dose.spelling import Spelling, spelled
 
 SPELLINGS: tuple[Spelling, ...] = (
     *MANNERS,
+    *LOADS,
     spelled(
         "{sets}x{reps}",
         "{sets} {set} of {reps}", "{sets} {set} {x} {reps}", "{sets} {set} by {reps}",
@@ -19,6 +20,7 @@ SPELLINGS: tuple[Spelling, ...] = (
         "{sets}x{labelled}",
         "{sets} {set} of {labelled}", "{sets} {set} {labelled}", "{labelled} {x} {sets} {set}",
         "{labelled} for {sets} {set}",
+        "{labelled} {x} {sets}",
     ),
     spelled("{sets}x{reps} @ {load}", "{sets} {x} {reps} {x} {load}"),
     spelled("{sets}x{n}-{other}", "{sets} {x} {n} to {other}", "{sets} {set} of {n} to {other}"),
@@ -37,8 +39,14 @@ SPELLINGS: tuple[Spelling, ...] = (
     spelled("{sets}x{n} ES", "{sets} {x} {n} + {again}", "{sets} {set} of {n} + {again}"),
     spelled("{sets}x{n} ES", "{sets} {x} {n} {l} [+] [/] [,] {again} {r}",
             "{sets} {x} {l} {n} [+] [/] [,] {r} {again}",
-            "{sets} {set} of {n} {l} [+] [/] [,] {again} {r}"),
+            "{sets} {set} of {n} {l} [+] [/] [,] {again} {r}",
+            "{sets} {x} {n} {l} [+] [,] {same_sets} {x} {again} {r}",
+            "{sets} {x} {n} {r} [+] [,] {same_sets} {x} {again} {l}"),
     spelled("reps {n} ES", "{n} + {again}", "{n} {l} [+] [/] [,] {again} {r}"),
+    # The way up to the first set is worked out.
+    spelled("", "{warm_up} [first]", "{warm_up} [,] then", "after [{a}] {warm_up}",
+            "{sets} {warm_up} [{set}]", "{sets} {warm_up} [{set}] [,] then", "working",
+            "work sets", "working sets"),
     spelled("", "straight sets", "sets across", "straight across", "across"),
     spelled("sets {sets}", "{sets} {set}", "sets: {sets}"),
     spelled("reps {labelled}", "{labelled}"),
@@ -74,20 +82,22 @@ SPELLINGS: tuple[Spelling, ...] = (
         "{sets} -> {length}", "{sets} → {length}", "{sets} lengths of {length}",
         "{sets} trips of {length}", "{sets} walks of {length}", "{sets} runs of {length}",
     ),
+    spelled("{sets} -> {far_length}", "{far_length} {x} {sets}", "{far_length} {x} {sets} {set}",
+            only=surely_of_kind("hands", "carrier")),
     spelled("distance {length}", "{length}"),
-    *LOADS,
     spelled(
         "rest {resting}",
         "{resting} rest", "rest {resting}", "rest: {resting}", "rest of {resting}",
         "{resting} of rest", "rest for {resting}", "with {resting} rest", "w/ {resting} rest",
-        "w {resting} rest", "{resting} rest between sets", "rest {resting} between sets",
-        "{resting} between sets", "{resting} between", "{resting} recovery", "{resting} off",
+        "w {resting} rest", "{resting} rest {between} [{set}]", "rest {resting} {between} [{set}]",
+        "{resting} {between} [{set}]", "{resting} recovery", "{resting} off",
         "resting {resting}",
         "{resting} break",
     ),
     # Behind sets and what is done in them, a time as long as a rest is one.
     spelled("rest {long}", "{long}", "{along} {long}", only=behind_work),
     spelled("rest {seconds} s", "rest {seconds}", "rest: {seconds}", "{seconds} rest"),
+    spelled("rest {bare_range}", "rest {bare_range}", "rest: {bare_range}", "{bare_range} rest"),
     spelled("rest {resting}", "R: {resting}", "R {resting}", "R = {resting}"),
     spelled("rest {seconds} s", "R: {seconds}", "R {seconds}"),
     spelled("rest 0 s", "no rest", "without rest"),
@@ -100,10 +110,10 @@ SPELLINGS: tuple[Spelling, ...] = (
     spelled("every 60 s", "EMOM", "EMOM:", "every minute", "on the minute",
             "every minute on the minute"),
     spelled("sets {minutes}, every 60 s", "EMOM {minutes}", "{minutes} EMOM", "EMOM for {minutes}",
-            "EMOM {minutes}:", "{minutes} EMOM:"),
+            "EMOM {minutes}:", "{minutes} EMOM:", "OTM {minutes}", "{minutes} OTM"),
     spelled("{sets}x{labelled}, every 60 s", "EMOM {sets}: {labelled}", "EMOM {sets}, {labelled}",
             "EMOM {sets} {labelled}"),
-    spelled("{sets}x{reps}, every 60 s", "EMOM {sets} {x} {reps}"),
+    spelled("{sets}x{reps}, every 60 s", "EMOM {sets} {x} {reps}", "EMOM {sets}: {reps}"),
     spelled("{sets}xAMRAP floor {n}", "{sets} {x} AMRAP, at least {n}",
             "{sets} {x} max, at least {n}", "{sets} {x} max reps, at least {n}",
             "{sets} {x} AMRAP at least {n}", "{sets} {x} AMRAP min {n}"),

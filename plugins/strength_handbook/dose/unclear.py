@@ -3,7 +3,12 @@
 Common practice of the trade, no source.
 """
 
-from strength_handbook.dose.meant import behind_work, not_behind_work, without_sets
+from strength_handbook.dose.meant import (
+    behind_work,
+    not_behind_work,
+    not_weighed,
+    without_sets,
+)
 from strength_handbook.dose.spelling import Unclear, unclear
 from strength_handbook.dose.unclear_load import ONE, UNCLEAR_LOADS
 
@@ -52,7 +57,8 @@ UNCLEAR: tuple[Unclear, ...] = (
         "the bottom'; write one of them",
         "{short}", only=behind_work,
     ),
-    unclear(f"more than 1000 m {_MACHINE}", "{far}", "{sets} {x} {far}", "{sets} {set} of {far}",
+    unclear(f"more than 1000 m {_MACHINE}", "{far}", only=not_weighed),
+    unclear(f"more than 1000 m {_MACHINE}", "{sets} {x} {far}", "{sets} {set} of {far}",
             "{sets} -> {far}", "{far} row", "{far} run", "{far} ski", "{far} ride", "{far} bike"),
     unclear(
         "'{all}' can be a distance, '1 -> {n} m', or a rest, 'rest {n} min'; write one of them",
@@ -116,8 +122,14 @@ UNCLEAR: tuple[Unclear, ...] = (
     unclear(
         "'{all}' can mean today's best, 'ramp to 1RM', or a set with some left, such as "
         "'1x1, RPE 8'; write one of them",
-        "work up to [a] [{manner}] {single}", "build [up] to [a] [{manner}] {single}", "max single",
-        "{manner} single", "[a] [{manner}] single for the day",
+        "work [up] to [a] [{manner}] {single}", "build [up] to [a] [{manner}] {single}",
+        "max single", "{manner} single", "[a] [{manner}] single for the day",
+        only=without_sets,
+    ),
+    unclear(
+        "'{all}' can mean today's best, 'ramp to {n}RM', or a set with some left, such as "
+        "'1x{n}, RPE 8'; write one of them",
+        "work [up] to [a] [{manner}] {n}", "build [up] to [a] [{manner}] {n}", "[a] heavy {n}",
         only=without_sets,
     ),
     unclear(

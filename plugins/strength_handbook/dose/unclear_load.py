@@ -11,8 +11,12 @@ from strength_handbook.dose.meant import (
     not_surely_two_weights,
     not_two_weights,
     not_two_weights_behind_sets,
+    of_kind,
     on_body,
+    pounds_to_come,
     two_weights,
+    weighed,
+    weights_to_come,
 )
 from strength_handbook.dose.spelled_load import THINGS, ways_with
 from strength_handbook.dose.spelling import Unclear, unclear
@@ -39,8 +43,7 @@ UNCLEAR_LOADS: tuple[Unclear, ...] = (
         "both hands a load is that of one already: write '@ {mass}', and 'ES' where the sides take "
         "turns",
         "[{with}] {mass} each", "[{with}] {mass} ea", "[{with}] {mass} ea.",
-        "[{with}] {mass} per hand", "[{with}] {mass} each hand", "[{with}] {mass} / hand",
-        "[{with}] {mass} a hand",
+        "[{with}] {mass} {hand}",
         only=not_surely_two_weights,
     ),
     unclear(
@@ -119,6 +122,31 @@ UNCLEAR_LOADS: tuple[Unclear, ...] = (
         "'{n}' has no unit; write 'BW+{n} {unit}'",
         "{body} + {n}", "@ {body} + {n}",
     ),
+    *(
+        unclear(
+            f"'{{all}}' can be a rest, 'rest {{all}}', or the weights, '@ {{{value}}}'; write one "
+            "of them",
+            f"{{{value}}}", only=there,
+        )
+        for value, there in (("light_mass", weights_to_come), ("bare_mass", pounds_to_come))
+    ),
+    unclear(
+        "'{all}' can be 21 s of work, '{sets}x21 s', or 21 repetitions in thirds of the way, "
+        "'{sets}x21' with the thirds in the slot's 'note'; write one of them",
+        "21s {x} {sets}", "{sets} {x} 21s", "{sets} {set} of 21s", only=weighed,
+    ),
+    unclear("'{all}' is written as what the bar weighs, such as '@ 20 kg'",
+            "[{with}] [{a}] empty {barbell}", "{barbell} only", "just the {barbell}",
+            only=of_kind("bar")),
+    unclear("a band is written by its name in this room, such as 'bands 22-a 22-b' for two on a "
+            "bar, or 'help band 22-a'",
+            "[{with}] [{a}] {colour} band", "[{with}] [{a}] {colour} bands",
+            "+ {colour}", "+ {colour} band", "+ {colour} bands", "+ bands"),
+    unclear("chains are written as 'chains {n} pair', or as a share, 'chains 20 % at top'",
+            "+ {n} chain", "+ {n} chains", "+ {n} chain / side", "+ {n} chain {side}",
+            "+ {n} chains {side}"),
+    unclear("chains are written as 'chains 1 pair', or as a share, 'chains 20 % at top'",
+            "+ chains", "+ chain"),
     unclear(f"{ONE} '@ {{percent}}'", "@ {number}-{percent}", "{number}-{percent}",
             "@ {percent2}-{percent}", "@ {number}–{percent}", "@ {number} to {percent}"),
     unclear(f"{ONE} '@ {{mass}}'", "@ {number}-{mass}", "{number}-{mass}", "@ {number}–{mass}",

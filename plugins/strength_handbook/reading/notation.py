@@ -65,7 +65,9 @@ class _Line:
         reps = sets and ("reps",) in self.seen
         counted = sets and not self.seen.isdisjoint({("reps",), ("time",), ("distance",)})
         work = counted or ("series",) in self.seen
-        return There(sets, reps, work, kind=self.doing.kind, hands=self.doing.hands)
+        heavy = ("load",) in self.seen or ("series",) in self.seen
+        kind, hands = self.doing.kind, self.doing.hands
+        return There(sets, reps, work, heavy=heavy, kind=kind, hands=hands)
 
     def _said_more(self, remark: Found) -> bool:
         """Put one remark behind another: each of them is true."""
