@@ -40,7 +40,7 @@ MAY_IMPORT = {
     "plugin_edition": {"plugin_built", "publish", "pages", "checked", "reading"},
     "plugin_serve": {"plugin_edition", "publish", "pages"},
     "plugin_nav": {"publish", "pages"},
-    "plugin_files": {"pages"},
+    "plugin_files": {"publish", "pages"},
     "plugin": {
         "plugin_built", "plugin_config", "plugin_serve", "plugin_nav", "plugin_files", "publish",
         "pages", "checked", "reading",

@@ -22,7 +22,7 @@ from strength_handbook.review.accepting import weigh
 from strength_handbook.review.catalogue import reported, review
 from strength_handbook.review.desk import Desk
 from strength_handbook.review.finding import Finding
-from strength_handbook.review.servable import unserved
+from strength_handbook.review.servable import NO_PAGE, unserved
 
 Tell = Callable[[str], None]
 """Takes what is being done, such as `checking rest-short`."""
@@ -42,6 +42,7 @@ class Checked:
         findings: what the checks found and nobody has accepted, in order of families.
         accepted: findings that may stand, each with the entry that says so.
         read_as: doses in other spellings than the house's, and how each was understood.
+        shown: the programs as `mkdocs serve` shows them: what the checks found holds nothing back.
     """
 
     worked: Worked | None
@@ -50,6 +51,7 @@ class Checked:
     findings: tuple[Finding, ...] = ()
     accepted: tuple[tuple[Finding, Accepted], ...] = ()
     read_as: tuple[ReadAs, ...] = ()
+    shown: Worked | None = None
 
 
 @dataclass(frozen=True)
@@ -109,8 +111,9 @@ def check_drafted(drafted: Drafted, tell: Tell = lambda _: None) -> Checked:
         ]
     )
     good = None if errors_in(problems) else desk.worked
+    shown = None if any(problem.slug in NO_PAGE for problem in problems) else desk.worked
     read_as = tuple(reading.read_as)
-    return Checked(good, tuple(problems), desk, weighed.open, weighed.accepted, read_as)
+    return Checked(good, tuple(problems), desk, weighed.open, weighed.accepted, read_as, shown)
 
 
 def check_folder(

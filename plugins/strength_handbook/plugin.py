@@ -2,8 +2,8 @@
 
 In a build the files are read, checked and worked out first; then the site is written beside the
 last one and takes its place at the very end: whatever goes wrong, the last good site stays as it
-is. In `mkdocs serve` errors stop nothing; the last good pages are shown under a banner that lists
-them.
+is. In `mkdocs serve` errors stop nothing: what the checks find stands on the pages; while a file
+can't be read, the last good pages are shown under a banner.
 """
 
 import logging
@@ -24,12 +24,13 @@ from mkdocs.utils.templates import TemplateContext
 
 from strength_handbook.checked import Checked, check_folder, errors_in, warnings_in
 from strength_handbook.pages.coach.drafts import coach_pages
+from strength_handbook.pages.coach.on_page import Notes, noted
 from strength_handbook.pages.inserts import UnknownInsertError
 from strength_handbook.pages.page import Page, Site
 from strength_handbook.pages.site import write_pages
 from strength_handbook.plugin_built import Built, Marked, SearchEntries, report
 from strength_handbook.plugin_config import HandbookConfig
-from strength_handbook.plugin_files import ASSETS, put_assets, put_data, put_only, put_pages
+from strength_handbook.plugin_files import ASSETS, guard, put_assets, put_data, put_only, put_pages
 from strength_handbook.plugin_nav import add_chapter, lead_through
 from strength_handbook.plugin_serve import Preview
 from strength_handbook.publish import offline
@@ -37,12 +38,11 @@ from strength_handbook.publish.bundle import bundled, linked, theme_styles
 from strength_handbook.publish.collect_later import collect_later
 from strength_handbook.publish.contents import anchors, contents_tree
 from strength_handbook.publish.front_matter import as_html, page_keys
-from strength_handbook.publish.handwritten import check_handwritten
+from strength_handbook.publish.handwritten import check_handwritten, written_pages
 from strength_handbook.publish.publication import Publication, UnpublishedError
 from strength_handbook.publish.refusal import disk_refusal, refusal, theme_refusal
 from strength_handbook.publish.sidebar import coach_chapter, fill_nav
 from strength_handbook.publish.since import Since, read_since
-from strength_handbook.publish.site_folder import SourceFolderError, refuse_sources
 from strength_handbook.publish.touch_up import (
     name_landmarks,
     packed,
@@ -72,6 +72,7 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
         self.pages: dict[str, Page] = {}
         self.found = SearchEntries()
         self.marked = Marked()
+        self.notes = Notes()
         self.built: Built | None = None
         self.assets: dict[str, str] = {}
 
@@ -97,7 +98,7 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
             )
         if wrong := theme_refusal(config.theme.dirs):
             raise PluginError(wrong)
-        self._refuse_sources(config)
+        guard(config, self.programs)
         self.publication.watch()
         config.theme.dirs.insert(1 if config.theme.custom_dir else 0, str(THEME))
         # In serve pages change all day: nothing is kept on the machine that looks at them. Nobody
@@ -116,19 +117,20 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
         problems = [*checked.problems, *since.problems]
         # In serve, MkDocs puts the address of this machine there: no address for a card on a wall.
         base = "" if self.serving else config.site_url or ""
-        self.site = write_pages(checked.worked, since.changes, base) if checked.worked else None
+        worked = checked.shown if self.serving else checked.worked
+        self.site = write_pages(worked, since.changes, base) if worked else None
         if self.site is not None:
             problems += check_handwritten(Path(config.docs_dir), tuple(self.site.inserts))
-        self.errors = errors_in(problems)
+        # In serve only what can't be read holds pages back.
+        self.errors = errors_in(problems) if not (self.serving and worked) else []
         if self.errors and not self.serving:
             raise PluginError(refusal("error", self.errors))
-        warnings = warnings_in(problems)
-        if warnings and config.strict and not self.serving:
+        if config.strict and not self.serving and (warnings := warnings_in(problems)):
             raise PluginError(refusal("warning", warnings))
         report(problems)
-        if self.site is None:
-            self.site = self.last_good
-        self.last_good = self.site
+        self.last_good = self.site = self.site or self.last_good
+        if self.serving:
+            self.notes = noted(checked, problems, written_pages(Path(config.docs_dir)))
         if self.serving and (checked.desk or self.drafts):
             drafts = {page.uri: page for page in coach_pages(checked, since.changes)}
             # Files that can't be read leave nothing to make the others from.
@@ -204,13 +206,14 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
         if generated is not None:
             page.toc = get_toc(contents_tree(generated))
             page.present_anchor_ids = anchors(generated)
-            return generated.html
+            return self.notes.on(page.file.src_uri, generated.html)
         if self.site is None:
             return html
+        html = self.notes.on(page.file.src_uri, html)
         try:
             return self.marked.filled(html, page, self.site.inserts)
         except UnknownInsertError as error:
-            if self.errors:  # it stands in the banner already
+            if self.serving:  # it stands on the page already
                 return html
             raise PluginError(f"{page.file.src_uri}: {error}") from None
 
@@ -284,14 +287,6 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
     def compared(self, checked: Checked) -> Since:
         """What changed since the earlier publication that mkdocs.yml names."""
         return read_since(Path(self.config.since) if self.config.since else None, checked)
-
-    def _refuse_sources(self, config: MkDocsConfig) -> None:
-        project = Path(config.config_file_path).parent if config.config_file_path else Path.cwd()
-        own = [self.config.programs, config.docs_dir, config.theme.custom_dir]
-        try:
-            refuse_sources(Path(config.site_dir), project, [Path(one) for one in own if one])
-        except SourceFolderError as wrong:
-            raise PluginError(str(wrong)) from None
 
     def _touched_up(self, html: str) -> str:
         html = without_gaps(name_landmarks(html))

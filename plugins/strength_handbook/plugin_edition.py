@@ -11,12 +11,14 @@ from dataclasses import replace
 from pathlib import Path
 from typing import Protocol
 
-from strength_handbook.checked import Checked, Drafted, check_drafted, draft_folder, errors_in
+from strength_handbook.checked import Checked, Drafted, check_drafted, draft_folder
 from strength_handbook.pages.coach.drafts import coach_pages
 from strength_handbook.pages.coach.frame import DRAFTS
+from strength_handbook.pages.coach.on_page import Notes, noted
 from strength_handbook.pages.page import Name, Page, Site
 from strength_handbook.pages.site import SitePart, chapters, data_files, inserts, site_parts
 from strength_handbook.plugin_built import Built, Marked, SearchEntries, report
+from strength_handbook.publish.handwritten import check_handwritten, written_pages
 from strength_handbook.publish.since import Since
 from strength_handbook.reading.problem import Problem
 
@@ -30,6 +32,7 @@ class Handbook(Protocol):
     drafts: dict[str, Page]
     pages: dict[str, Page]
     marked: Marked
+    notes: Notes
     found: SearchEntries
     built: Built | None
 
@@ -83,6 +86,9 @@ class ServedEdition:
         self._names = {uri: name for name, uris in site.parts.items() for uri in uris}
         self._made: dict[Name, tuple[Page, ...]] = {}
         self._left = False
+        self.noted: frozenset[str] = frozenset()
+        """Pages on which the checks say something else than before, once they have come to their
+        end."""
 
     def make(self, uri: str) -> None:
         """Bring one page up to date."""
@@ -144,12 +150,21 @@ class ServedEdition:
     def _end(self, checked: Checked, data: dict[str, str], drafts: dict[str, Page]) -> None:
         """What the checks say, and what is made of all pages."""
         handbook = self._handbook
+        docs = Path(self._built.config.docs_dir)
+        written = check_handwritten(docs, tuple(self._site.inserts))
         problems = [*checked.problems, *self._since.problems]
-        if errors_in(problems) or drafts.keys() != handbook.drafts.keys():
+        if checked.shown is None or drafts.keys() != handbook.drafts.keys():
             self._whole()
         if self._left:
             return
         report(problems)
+        before, handbook.notes = (
+            handbook.notes,
+            noted(checked, [*problems, *written], written_pages(docs)),
+        )
+        self.noted = frozenset(handbook.notes.others(before) & set(self._built.uris))
+        for uri in sorted(self.noted):
+            self._built.again(uri)
         for page in drafts.values():
             self._put(page)
         handbook.drafts = drafts

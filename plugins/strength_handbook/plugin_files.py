@@ -1,14 +1,31 @@
 """MkDocs' list of files with the generated pages, data, scripts and styles in it."""
 
 from collections.abc import Iterable, Mapping
+from pathlib import Path
 
 from mkdocs.config.defaults import MkDocsConfig
+from mkdocs.exceptions import PluginError
 from mkdocs.structure.files import File, Files, InclusionLevel
 
 from strength_handbook.pages.coach.frame import DRAFTS
 from strength_handbook.pages.page import Page
+from strength_handbook.publish.site_folder import SourceFolderError, refuse_sources
 
 ASSETS = "assets/strength-handbook"
+
+
+def guard(config: MkDocsConfig, programs: Path) -> None:
+    """Refuse a site's folder in which somebody's own files would be written over.
+
+    Raises:
+        PluginError: saying which.
+    """
+    project = Path(config.config_file_path).parent if config.config_file_path else Path.cwd()
+    own = [Path(one) for one in (config.docs_dir, config.theme.custom_dir) if one]
+    try:
+        refuse_sources(Path(config.site_dir), project, [programs, *own])
+    except SourceFolderError as wrong:
+        raise PluginError(str(wrong)) from None
 
 
 def put_assets(files: Files, assets: Mapping[str, str], config: MkDocsConfig) -> None:

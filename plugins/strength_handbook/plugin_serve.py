@@ -136,7 +136,7 @@ class Preview:
             if next(steps, None) is not None:
                 return True
             self._edition = None
-            if self._looked_at.startswith(DRAFTS):
+            if self._looked_at.startswith(DRAFTS) or self._looked_at in edition.noted:
                 self._events.again()
             return False
 

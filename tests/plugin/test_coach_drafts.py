@@ -104,7 +104,7 @@ def test_files_that_cannot_be_read_keep_the_last_ones_and_renew_the_findings(
     assert 'role="alert"' in read(root, "coach/findings")
 
 
-def test_what_the_checks_refuse_is_shown_on_the_findings_page_from_the_start(
+def test_what_the_checks_refuse_holds_nothing_back_and_is_shown_from_the_start(
     root: Path, serve: Serve, caplog: pytest.LogCaptureFixture
 ) -> None:
     # Five kilograms of a bar that weighs twenty: read well, and never to be had.
@@ -117,7 +117,9 @@ def test_what_the_checks_refuse_is_shown_on_the_findings_page_from_the_start(
     with caplog.at_level(logging.ERROR, "mkdocs"):
         serve()
     assert "plan/1-first.yml" in caplog.text
-    assert 'role="alert"' in read(root, "")
+    assert 'role="alert"' not in read(root, "")
+    slot = read(root, "plan/week-01/a").split("id=slot-a", 1)[1]
+    assert "no 5 kg can be made with the bar" in slot.split("</article>", 1)[0]
     assert drafts(root / "site") == {page.replace("spring", "plan") for page in PAGES}
     assert "Error" in read(root, "coach/findings")
     assert "5 kg" in read(root, "coach/findings")

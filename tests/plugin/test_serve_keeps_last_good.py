@@ -107,7 +107,9 @@ def test_a_wrong_mark_does_not_keep_the_other_pages_from_changing(
     demo.change(root / WAVE, "2x8", "2x9")
     serve()
     assert f"2{NBSP}×{NBSP}9" in page(root, "spring/week-01/a-squat")
-    assert "handbook/note.md:3:1" in page(root, "spring")
+    assert "handbook/note.md:3:1" in page(root, "note")
+    assert "alert" not in page(root, "note")
+    assert "handbook/note.md" not in page(root, "spring")
 
 
 def test_a_new_start_knows_nothing_of_the_one_before(root: Path, serve: Rebuild) -> None:

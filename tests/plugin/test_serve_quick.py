@@ -1,6 +1,7 @@
 """After a save `mkdocs serve` builds what changed; the site is as a whole build leaves it."""
 
 import gc
+import html
 import random
 import re
 from collections.abc import Iterator
@@ -212,20 +213,30 @@ def test_an_error_gives_the_banner_and_its_end_the_site_again(tiny: Serving) -> 
     assert files(tiny.site) == good
 
 
-def test_what_only_the_checks_refuse_follows_the_page(tiny: Serving) -> None:
+def test_what_only_the_checks_refuse_follows_on_the_page_itself(
+    tiny: Serving, tmp_path: Path
+) -> None:
     demo.change(tiny.root / EXERCISE, "why: ", "why: Ask Xanthe about it. ")
     tiny.save()
     assert "Ask Xanthe" in tiny.get("exercises/chair-squat/")
     assert tiny.whole == 0
     tiny.settle()
-    head, article = tiny.get("exercises/chair-squat/").split("<article", 1)
-    assert "Xanthe" in head  # in the banner
-    assert "Ask Xanthe" not in article  # the last page without errors
-    assert tiny.whole == 1
+    page = tiny.get("exercises/chair-squat/")
+    assert "looks like somebody's name" in html.unescape(page)
+    assert "Ask Xanthe" in page
+    assert "alert" not in page
+    assert tiny.whole == 0
     demo.change(tiny.root / EXERCISE, "Ask Xanthe about it. ", "Ask about it. ")
     tiny.save()
     tiny.settle()
-    assert "Ask about it." in tiny.get("exercises/chair-squat/").split("<article", 1)[1]
+    page = tiny.get("exercises/chair-squat/")
+    assert "Ask about it." in page
+    assert "sh-finding" not in page
+    demo.change(tiny.root / EXERCISE, "Ask about it. ", "Ask Xanthe about it. ")
+    tiny.save()
+    tiny.settle()
+    assert tiny.whole == 0
+    assert differences(tiny, tmp_path / "fresh") == []
 
 
 @pytest.mark.parametrize(

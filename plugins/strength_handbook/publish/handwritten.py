@@ -45,6 +45,11 @@ def check_handwritten(folder: Path, names: Collection[str]) -> list[Problem]:
     return problems
 
 
+def written_pages(folder: Path) -> dict[str, str]:
+    """Source path of each hand-written page, by its name in problems."""
+    return {shown_path(path): path.relative_to(folder).as_posix() for path in folder.rglob("*.md")}
+
+
 def marks(text: str) -> Iterator[tuple[str, int, int]]:
     r"""Name, line and column of each mark, leaving out those shown as code.
 
