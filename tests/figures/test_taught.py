@@ -10,11 +10,16 @@ from strength_handbook.figures.bag import bag_place
 from strength_handbook.figures.bars import HUB, bar_place
 from strength_handbook.figures.body import ANKLE_HEIGHT, SHANK, STATURE
 from strength_handbook.figures.chain import distance
+from strength_handbook.figures.flesh import LINE, parts
+from strength_handbook.figures.outlines import SCALE
 from strength_handbook.figures.posing import Posed, posed
 from strength_handbook.figures.pulling import cord, pulled_along
 from strength_handbook.figures.sheet import figure_svg, moments
-from strength_handbook.model.figure import Figure, Pose
+from strength_handbook.figures.way import way_of
+from strength_handbook.model.figure import BasePose, Figure, Pose
 
+FACE = 0.066
+"""From the middle of the head ahead to the nose, statures, as it is drawn."""
 CHIN = 0.060
 """From the middle of the head down to the chin, statures, as it is drawn."""
 
@@ -100,16 +105,56 @@ def test_a_bag_on_a_shoulder_is_nearer_than_the_body_and_touches_it_and_both_han
     assert svg.index('class="top"') < svg.index('class="kit"') < svg.rindex('class="arm"')
 
 
+def test_a_bridge_has_its_hips_on_one_line_and_their_arrow_under_them() -> None:
+    _, turn = start_and_turn("hamstring-bridge-hold")
+    assert 180 <= turn.shape.near.hip <= 190
+    svg = figure_svg(figure_of("hamstring-bridge-hold"), "Bridge")
+    (way,) = re.findall(r'class="way" d="M([^"]+)"', svg)
+    (x, low), (to_x, high) = (map(int, point.split()) for point in way.split("L"))
+    assert x == to_x
+    assert 0 > low > high > -turn.points["hip"][1] * SCALE
+
+
+@pytest.mark.parametrize(
+    ("pose", "of"), [("on-back", "back"), ("bridge", "back"), ("kneeling", "knee")]
+)
+def test_what_lies_or_kneels_touches_the_floor_with_its_outline(pose: BasePose, of: str) -> None:
+    one = posed(Pose(pose=pose), "nothing")
+    lows = dict(parts(one.points))
+    assert min(lows[of], lows["shin"]) == pytest.approx(LINE, abs=1e-6)
+    assert min(lows.values()) >= LINE - 0.001
+
+
+@pytest.mark.parametrize("key", ["overcoming-press", "overcoming-trap-bar-pull"])
+def test_a_push_against_pins_ends_at_the_pin_that_the_bar_touches(key: str) -> None:
+    figure = figure_of(key)
+    svg = figure_svg(figure, "Push")
+    (stop,) = re.findall(r'class="push" d="M-?\d+ (-?\d+)H', svg)
+    assert -int(stop) in {round(thing.height / STATURE * SCALE) for thing in figure.things}
+    assert 'class="way"' not in svg
+
+
+def test_a_jump_is_an_arc_of_the_feet_up_to_the_box() -> None:
+    figure = figure_of("box-jump")
+    _, turn, end = moments(figure)
+    way = way_of(turn, end, figure)
+    assert max(y for _, y in way) > way[-1][1] > way[0][1]
+    assert distance(way[-1], end.points["heel"]) < 0.1
+
+
 def test_moments_below_each_other_have_one_left_edge() -> None:
     svg = figure_svg(figure_of("backward-sled-drag"), "Drag")
     first, second = re.findall(r'<g transform="translate\((-?\d+) ', svg)
     assert first == second
 
 
-def test_forearms_are_upright_under_a_pushed_bar() -> None:
+def test_forearms_are_upright_under_a_pushed_bar_close_to_the_face() -> None:
     for one in start_and_turn("overcoming-press"):
         assert one.points["elbow"][0] == pytest.approx(one.points["hand"][0], abs=0.03)
-        assert one.points["shoulder"][0] + 0.08 < one.points["elbow"][0]
+        assert one.points["shoulder"][0] + 0.06 < one.points["elbow"][0]
+        face = one.points["head"][0] + FACE
+        assert face - 0.02 < one.points["hand"][0] < face + 0.06
+        assert one.points["hand"][0] < one.points["toe"][0]
 
 
 def test_the_chin_comes_over_the_hands() -> None:

@@ -2,6 +2,7 @@
 
 from strength_handbook.figures.body import HIGH_HANDLE, PLATE_RADIUS
 from strength_handbook.figures.chain import Point, Points
+from strength_handbook.figures.clearance import row
 from strength_handbook.figures.drawn import Drawn
 from strength_handbook.figures.outlines import SCALE, line, place
 from strength_handbook.model.figure import Held
@@ -10,6 +11,8 @@ HUB = 7 / SCALE
 """Radius of a sleeve as it is drawn; a bar touches what is as far from its middle."""
 _OVER = ((-0.035, 0.050), (0.035, 0.050), (0.085, 0.020))
 """Places ahead of the shoulder and above it where a yoke lies on it, drawn by eye."""
+FRAME = 66
+"""Half of a trap bar's frame, units."""
 TRAP_BARS = ("trap-bar", "empty-trap-bar")
 
 
@@ -39,7 +42,7 @@ def draw_bar(points: Points, held: Held, at: Point) -> Drawn:
     frame, ends = "", tuple[tuple[Point, float], ...]()
     if held in TRAP_BARS:
         frame = _trap_frame(at)
-        ends = tuple(((at[0] + off / 100, at[1]), 0.03) for off in (-16, -8, 8, 16))
+        ends = tuple(row([(at[0] - FRAME / SCALE, at[1]), (at[0] + FRAME / SCALE, at[1])], 0.02))
     if held == "yoke-bar":
         frame = _yoke(points, at)
     if held.startswith("empty"):
@@ -66,8 +69,8 @@ def _trap_frame(at: Point) -> str:
     x, y = place(at)
     high = HIGH_HANDLE * SCALE
     return (
-        f'<path class="rod" d="M{x - 66:.0f} {y:.0f}h132M{x - 24:.0f} {y:.0f}l5-{high:.0f}h38'
-        f'l5 {high:.0f}"/>'
+        f'<path class="rod" d="M{x - FRAME:.0f} {y:.0f}h{2 * FRAME}'
+        f'M{x - 24:.0f} {y:.0f}l5-{high:.0f}h38l5 {high:.0f}"/>'
     )
 
 

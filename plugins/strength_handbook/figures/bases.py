@@ -62,7 +62,7 @@ BASES: dict[BasePose, PoseBase] = {
         "lying on the back", Support.BACK, knee=80, hip=None, lean=-90, arms="on-floor"
     ),
     "bridge": PoseBase(
-        "shoulders on the floor, hips lifted", Support.SHOULDERS, knee=95, arms="on-floor"
+        "shoulders on the floor, hips lifted", Support.SHOULDERS, knee=95, hip=180, arms="on-floor"
     ),
     "face-down": PoseBase(
         "lying face down", Support.FRONT, knee=180, hip=180, lean=90, arms="overhead"
@@ -77,7 +77,7 @@ BASES: dict[BasePose, PoseBase] = {
 ARMS: dict[Arms, tuple[float | None, float]] = {
     "hanging": (None, 178),
     "in-front": (90, 172),
-    "racked": (29, 29),
+    "racked": (16, 25),
     "overhead": (178, 176),
     "at-chest": (12, 42),
     "on-floor": (0, 176),

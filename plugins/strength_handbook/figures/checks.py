@@ -8,6 +8,7 @@ from strength_handbook.figures.bases import Support
 from strength_handbook.figures.body import PLATE_RADIUS, STATURE
 from strength_handbook.figures.chain import balance, distance
 from strength_handbook.figures.closeness import clear_of_body
+from strength_handbook.figures.flesh import parts
 from strength_handbook.figures.posing import Posed
 from strength_handbook.model.figure import RANGES, Figure
 
@@ -107,17 +108,19 @@ def _joints(one: Posed) -> Iterator[Impossible]:
         )  # fmt: skip
 
 
-_LOWEST = {"knee": 0.028, "far knee": 0.028, "hip": 0.04, "shoulder": 0.04, "elbow": 0.015,
-           "hand": 0.012, "head": 0.05, "ankle": 0.015, "far ankle": 0.015}  # fmt: skip
+_LOWEST = {"elbow": 0.015, "hand": 0.012, "head": 0.05, "ankle": 0.015, "far ankle": 0.015}
 """How high the middle of a part is that lies on the floor, statures; drawn by eye."""
+SOFT = 0.015
+"""Metres by which flesh may give way where it lies."""
 
 
 def _under_floor(figure: Figure, one: Posed) -> Iterator[Impossible]:
-    for name, least in _LOWEST.items():
-        low = one.points[name][1] - least
-        if low * STATURE < -MISS:
-            key = {"hand": "shoulder", "elbow": "shoulder", "head": "lean"}.get(name, "knee")
-            text = f"the {name} is {_cm(low)} under the floor; change '{key}'"
+    lows = {name: one.points[name][1] - least + MISS / STATURE for name, least in _LOWEST.items()}
+    lows |= {name: low + SOFT / STATURE for name, low in parts(one.points)}
+    for name, low in lows.items():
+        if low < 0:
+            keys = {"hand": "shoulder", "elbow": "shoulder", "head": "lean", "back": "lean"}
+            text = f"the {name} is {_cm(low)} under the floor; change '{keys.get(name, 'knee')}'"
             yield Impossible("", "under-floor", text)
             return
     at = bar_place(one.points, figure.holds) or one.points["hand"]

@@ -38,8 +38,7 @@ def row(ends: Sequence[Point], radius: float) -> list[tuple[Point, float]]:
     """
     found: list[tuple[Point, float]] = []
     for one, two in pairwise(ends):
-        steps = max(1, round(distance(one, two) / _CLOSE))
-        found += [(point, radius) for point in _between(one, two, steps)]
+        found += [(point, radius) for point in _close(one, two)]
     return found
 
 
@@ -60,7 +59,12 @@ def clear(place: Point, bodies: Iterable[Points], circles: Circles = ()) -> floa
 
 
 def beside(
-    way: Sequence[Point], bodies: Sequence[Points], circles: Circles = (), *, ahead: bool = False
+    way: Sequence[Point],
+    bodies: Sequence[Points],
+    circles: Circles = (),
+    *,
+    ahead: bool = False,
+    slides: bool = True,
 ) -> list[Point]:
     """A way moved as little as keeps it off bodies, round things and floor, sideways first.
 
@@ -71,6 +75,7 @@ def beside(
         bodies: everybody who has to stay visible.
         circles: round things that have to stay visible.
         ahead: try everything ahead or above before anything behind or below.
+        slides: it may be moved along itself, too.
     """
     (ax, ay), (bx, by) = way[0], way[-1]
     length = hypot(bx - ax, by - ay)
@@ -86,20 +91,23 @@ def beside(
     def rooms(points: Sequence[Point]) -> Iterator[float]:
         yield min(y for _, y in points)
         for one, two in pairwise(points):
-            yield from (clear(point, bodies, circles) for point in _between(one, two))
+            yield from (clear(point, bodies, circles) for point in _close(one, two))
 
     def cost(place: tuple[float, float]) -> tuple[float, bool]:
         off, on = place
         return abs(off) + _ALONG * abs(on) + (_BEHIND if ahead and off < 0 else 0.0), off < 0
 
-    for place in sorted(_PLACES, key=cost):
+    places = [place for place in _PLACES if slides or not place[1]]
+    for place in sorted(places, key=cost):
         moved = put(*place)
         if all(room > _FREE for room in rooms(moved)):
             return moved
-    return max((put(*place) for place in _PLACES), key=lambda moved: min(rooms(moved)))
+    return max((put(*place) for place in places), key=lambda moved: min(rooms(moved)))
 
 
-def _between(one: Point, two: Point, steps: int = 4) -> list[Point]:
+def _close(one: Point, two: Point) -> list[Point]:
+    """Points of a line that nothing fits between."""
+    steps = max(1, round(distance(one, two) / _CLOSE))
     return [
         (one[0] + share / steps * (two[0] - one[0]), one[1] + share / steps * (two[1] - one[1]))
         for share in range(steps + 1)

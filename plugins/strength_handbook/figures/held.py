@@ -13,6 +13,8 @@ from strength_handbook.figures.posing import Posed
 from strength_handbook.figures.rig import draw_rig
 from strength_handbook.model.figure import Held
 
+_BEHIND = (0.042, 0.012)
+"""How far the farther of two bells is moved, as much as its hand allows; statures."""
 _BESIDE = (0.050, 0.012)
 """How far the farther of two long handles is moved, so that there are two to see; statures."""
 
@@ -28,7 +30,9 @@ def draw_held(one: Posed, held: Held) -> Drawn:
         case "dumbbells":
             return Drawn(_dumbbell(far), _dumbbell(hand), ((hand, 0.07),))
         case "bells":
-            return Drawn(_bell(far), _bell(hand), ((_below(hand), 0.07),))
+            other = far[0] + _BEHIND[0], far[1] + _BEHIND[1]
+            behind = f'<g class="far">{_bell(other)}</g>'
+            return Drawn(behind, _bell(hand), ((_below(hand), 0.07), (_below(other), 0.07)))
         case "bell":
             return Drawn("", _bell(hand, points["wrist"]), ((hand, 0.14),))
         case "handles" | "handle":
@@ -38,7 +42,8 @@ def draw_held(one: Posed, held: Held) -> Drawn:
             behind = f'<g class="far">{_handle(other)}</g>' if held == "handles" else ""
             return Drawn(behind, "", ((hand, 0.26), (other, 0.26)), near, solid)
         case "plates":
-            return Drawn(around=((_below(hand), 0.1),), between=_upright_plates(hand))
+            around = ((_below(hand), 0.1),)
+            return Drawn("", _fingers(hand), around, between=_upright_plates(hand))
         case "plate":
             return Drawn("", _flat_plate(points), ((hand, 0.1),))
         case "pull-up-bar" | "towels":
@@ -100,11 +105,22 @@ def _handle_row(hand: Point) -> tuple[tuple[Point, float], ...]:
 
 
 def _upright_plates(hand: Point) -> str:
-    """Face on beside the leg; the fingers are over the upper edge."""
+    """Two face on beside the leg, the farther one moved; the thumb goes behind them."""
     x, y = place(hand)
     return (
-        f'<circle class="kit" cx="{x:.0f}" cy="{y + 30:.0f}" r="30"/>'
-        f'<circle class="hole" cx="{x:.0f}" cy="{y + 30:.0f}" r="5"/>'
+        f'<path class="thumb" d="M{x + 6:.0f} {y - 2:.0f}l13 14"/>'
+        f'<g class="far"><circle class="kit" cx="{x + 7:.0f}" cy="{y + 28:.0f}" r="27"/></g>'
+        f'<circle class="kit" cx="{x:.0f}" cy="{y + 31:.0f}" r="27"/>'
+        f'<circle class="hole" cx="{x:.0f}" cy="{y + 31:.0f}" r="5"/>'
+    )
+
+
+def _fingers(hand: Point) -> str:
+    """Four fingers down over the near face of what is pinched."""
+    x, y = place(hand)
+    return "".join(
+        f'<rect class="finger" x="{x + off:.0f}" y="{y - 3:.0f}" width="6" height="{long}" rx="3"/>'
+        for off, long in ((-12, 22), (-6, 27), (0, 28), (6, 25))
     )
 
 

@@ -3,14 +3,14 @@
 from collections.abc import Sequence
 from math import atan2, degrees
 
-from strength_handbook.figures.chain import Point, Points, along
+from strength_handbook.figures.chain import Point, Points, along, distance
 from strength_handbook.figures.clearance import Circles, clear
 from strength_handbook.figures.outlines import SCALE, line, place
 from strength_handbook.model.figure import Joint
 
 SHORT = 0.07
 """A way that is shorter needs no arrow, statures."""
-_PUSH = 0.13
+_PUSH = 0.07
 _TIP = '<path class="tip" transform="translate({:.0f} {:.0f}) rotate({:.0f})" d="M8 0L-10-9V9z"/>'
 
 
@@ -30,17 +30,21 @@ def tip(way: Sequence[Point]) -> str:
     return _TIP.format(x, y, degrees(atan2(y - from_y, x - from_x)))
 
 
-def push(at: Point) -> str:
-    """A solid arrow up: a push against something that doesn't move.
+def push(at: Point, bar: Point) -> str:
+    """A short solid arrow up against a stop: a push against something that doesn't move.
 
     Args:
-        at: where its tip is.
+        at: the place of the stop over the arrow.
+        bar: what presses against the same stop, beside it.
     """
     x, y = place(at)
+    ends = sorted((x, place(bar)[0]))
+    stop = f"M{ends[0] - 9:.0f} {y:.0f}H{ends[1] + 16:.0f}"
+    shaft = f"M{x:.0f} {y + 22:.0f}v{_PUSH * SCALE:.0f}"
     return (
-        f'<path class="halo" d="M{x:.0f} {y:.0f}v{_PUSH * SCALE:.0f}"/>'
-        f'<path class="push" d="M{x:.0f} {y + 8:.0f}v{_PUSH * SCALE:.0f}"/>'
-    ) + _TIP.format(x, y, -90)
+        f'<path class="halo" d="{stop}{shaft}"/><path class="push" d="{stop}{shaft}"/>'
+        + _TIP.format(x, y + 15, -90)
+    )
 
 
 _AT = {
@@ -50,7 +54,10 @@ _AT = {
     "shoulder": ("hip", "shoulder", "elbow"),
     "elbow": ("shoulder", "elbow", "wrist"),
 }
-_RADIUS = 0.085
+_RADIUS, _ARC_STEP = 0.15, 6
+"""Of an angle's arc, statures, which is beyond both limbs; and degrees from point to point."""
+_EDGE, _SCRAP = 0.006, 0.07
+"""How far an arc stays off limbs, and one that is shorter is left out; statures."""
 _LETTERS = 0.075
 """Half of a number's width with its sign, statures."""
 
@@ -61,20 +68,30 @@ def angle(joint: Joint, points: Points, bodies: Sequence[Points], circles: Circl
     a = degrees(atan2(first[1] - at[1], first[0] - at[0]))
     b = degrees(atan2(second[1] - at[1], second[0] - at[0]))
     turn = (b - a + 180) % 360 - 180
-    begin, end = place(along(at, a, _RADIUS)), place(along(at, b, _RADIUS))
     tx, ty = place(number_place(at, a + turn / 2, bodies, circles))
-    size = round(_RADIUS * SCALE)
+    arc = _free_arc(at, a, turn, bodies, circles)
     return (
-        f'<path class="arc" d="M{begin[0]:.0f} {begin[1]:.0f}A{size} {size} 0 0 '
-        f'{0 if turn > 0 else 1} {end[0]:.0f} {end[1]:.0f}"/>'
-        f'<text class="deg" x="{tx:.0f}" y="{ty + 7:.0f}">{abs(turn):.0f}°</text>'
-    )
+        f'<path class="arc" d="{line(arc)}"/>' if arc else ""
+    ) + f'<text class="deg" x="{tx:.0f}" y="{ty + 7:.0f}">{abs(turn):.0f}°</text>'
+
+
+def _free_arc(
+    at: Point, begin: float, turn: float, bodies: Sequence[Points], circles: Circles
+) -> list[Point]:
+    """As much of an arc as no limb or load is under; nothing where that is a scrap."""
+    steps = round(abs(turn) / _ARC_STEP)
+    dense = [along(at, begin + turn * step / steps, _RADIUS) for step in range(steps + 1)]
+    free = [step for step, one in enumerate(dense) if clear(one, bodies, circles) > _EDGE]
+    if not free or free[-1] - free[0] + 1 > len(free):  # something lies across it
+        return []
+    arc = [dense[step] for step in free]
+    return arc if distance(arc[0], arc[-1]) > _SCRAP else []
 
 
 def number_place(
     at: Point, middle: float, bodies: Sequence[Points], circles: Circles = ()
 ) -> Point:
-    """The nearest place beside a joint that is clear of every limb: outside the angle, or inside.
+    """The nearest place beside a joint that is clear of every limb: inside the angle, or outside.
 
     Args:
         at: the joint.
@@ -82,8 +99,8 @@ def number_place(
         bodies: everybody who has to stay visible.
         circles: round things that have to stay visible.
     """
-    sides = (180, 160, 200, 140, 220, 0, 20, -20)
-    places = [along(at, middle + side, far / 100) for far in range(10, 28) for side in sides]
+    sides = (0, 20, -20, 180, 160, 200, 140, 220)
+    places = [along(at, middle + side, far / 100) for far in range(12, 30) for side in sides]
     return next(
         (one for one in places if clear(one, bodies, circles) > _LETTERS),
         max(places, key=lambda one: clear(one, bodies, circles)),

@@ -54,10 +54,25 @@ def limb(upper: Point, lower: Point, profile: tuple[Profile, Profile], side: int
         profile: front and back.
         side: 1 where the front is on the left of the way down, -1 where it is on the right.
     """
+    return smooth(around(upper, lower, profile, side))
+
+
+def around(upper: Point, lower: Point, profile: tuple[Profile, Profile], side: int) -> list[Point]:
+    """The corners of a segment's outline; arguments as of `limb`."""
     front, back = profile
     points = [_beside(upper, lower, share, side * off) for share, off in front]
-    points += [_beside(upper, lower, share, -side * off) for share, off in reversed(back)]
-    return smooth(points)
+    return points + [_beside(upper, lower, share, -side * off) for share, off in reversed(back)]
+
+
+def lowest(corners: Sequence[Point]) -> float:
+    """How high the lowest place of a smooth outline is: between its corners, as it is drawn.
+
+    >>> lowest([(0, 0), (4, 0), (4, 4), (0, 4)])  # rounded at its corners, straight between
+    0.0
+    """
+    high = [y for _, y in corners]
+    ring = zip([high[-1], *high[:-1]], high, [*high[1:], high[0]], strict=True)
+    return min(min((two + three) / 2, (one + 6 * two + three) / 8) for one, two, three in ring)
 
 
 def _beside(upper: Point, lower: Point, share: float, off: float) -> Point:

@@ -1,9 +1,11 @@
 """What hands pull at the end of a line: cable, strap, rope, and the sled that comes along."""
 
-from math import hypot, sqrt
+from collections.abc import Sequence
+from math import sqrt
 
 from strength_handbook.figures.body import STATURE
 from strength_handbook.figures.chain import Point, distance
+from strength_handbook.figures.clearance import row
 from strength_handbook.figures.outlines import SCALE, place
 from strength_handbook.figures.posing import Posed, posed
 from strength_handbook.model.figure import Beside, Figure
@@ -95,25 +97,40 @@ def _slack(figure: Figure, one: Posed) -> str:
 
 
 def _stirrup(hand: Point, towards: Point) -> str:
-    """The handle at a cable's end: a grip across it, and two straps from its ends."""
-    length = hypot(towards[0] - hand[0], towards[1] - hand[1])
-    x, y = (towards[0] - hand[0]) / length, (towards[1] - hand[1]) / length
-    ends = [(hand[0] + side * 19 * -y, hand[1] + side * 19 * x) for side in (1, -1)]
-    tip = f"{hand[0] + 36 * x:.0f} {hand[1] + 36 * y:.0f}"
-    (ax, ay), (bx, by) = ends
+    """The handle at a cable's end: a grip across it, and two straps from its ends; units."""
+    (ax, ay), (bx, by) = across(hand, towards, 0, _GRIP)
+    (x, y), _ = across(hand, towards, 36, 0)
+    tip = f"{x:.0f} {y:.0f}"
     return (
         f'<path class="cord" d="M{ax:.0f} {ay:.0f}L{tip}L{bx:.0f} {by:.0f}"/>'
         f'<path class="rod" d="M{ax:.0f} {ay:.0f}L{bx:.0f} {by:.0f}"/>'
     )
 
 
+_GRIP = 19
+"""Half of a cable's handle, units."""
+_PLATES, _PLATE = (50, 61), 38
+"""How far from the hand the plates at a bar's end are, and half of their height; units."""
+
+
+def on_the_line(figure: Figure, line: Sequence[Point]) -> list[tuple[Point, float]]:
+    """What an arrow keeps off besides a line itself: plates at a bar's end, a handle."""
+    if not line or figure.holds not in ("pivot-bar", "cable"):
+        return []
+    far, half = (_PLATES[1], _PLATE) if figure.holds == "pivot-bar" else (0, _GRIP)
+    return row(across(line[0], line[1], far / SCALE, half / SCALE), 0.05)
+
+
+def across(hand: Point, towards: Point, far: float, half: float) -> tuple[Point, Point]:
+    """Both ends of something square to a line, some way along it from the hand."""
+    length = distance(hand, towards)
+    x, y = (towards[0] - hand[0]) / length, (towards[1] - hand[1]) / length
+    at_x, at_y = hand[0] + far * x, hand[1] + far * y
+    return (at_x - half * y, at_y + half * x), (at_x + half * y, at_y - half * x)
+
+
 def _end_plates(hand: Point, pivot: Point) -> str:
-    """Plates near the free end of a bar, edge on."""
-    length = distance(hand, pivot)
-    along = (pivot[0] - hand[0]) / length, (pivot[1] - hand[1]) / length
-    edges = []
-    for off, half in ((50, 38), (61, 38)):
-        x, y = hand[0] + off * along[0], hand[1] + off * along[1]
-        across, up = -half * along[1], half * along[0]
-        edges.append(f"M{x - across:.0f} {y - up:.0f}L{x + across:.0f} {y + up:.0f}")
-    return f'<path class="edge" d="{"".join(edges)}"/>'
+    """Plates near the free end of a bar, edge on; both places in units."""
+    edges = [across(hand, pivot, far, _PLATE) for far in _PLATES]
+    path = "".join(f"M{a[0]:.0f} {a[1]:.0f}L{b[0]:.0f} {b[1]:.0f}" for a, b in edges)
+    return f'<path class="edge" d="{path}"/>'

@@ -5,31 +5,41 @@ from strength_handbook.figures.chain import Point
 from strength_handbook.figures.drawn import Drawn
 from strength_handbook.figures.outlines import SCALE, place
 
-TOWEL = 0.30 / STATURE
+TOWEL = 0.26 / STATURE
 """From the hands up to the bar that towels hang over, statures."""
+HANGER = 0.16
+"""From a handle up to the frame that it hangs from, statures: over the head of who pulls up."""
 _POST = 0.23
 """How far ahead the post stands."""
 
 
 def draw_rig(hand: Point, *, towels: bool) -> Drawn:
-    """Handles that point ahead to the cross bar, or towels over it; neither meets the head."""
+    """Two parallel handles under a frame, or towels over a bar seen from its end."""
     x, y = place(hand)
     post = x + _POST * SCALE
     if towels:
         top = y - TOWEL * SCALE
         frame = f'<path class="post" d="M{post:.0f} 0V{top:.0f}H{x:.0f}"/>'
-        # over the bar, down at both its sides, together in the fist, ends below it
-        towel = (
-            f'<path class="towel" d="M{x - 16:.0f} {y + 48:.0f}L{x - 6:.0f} {y:.0f}L{x - 13:.0f} '
-            f"{top:.0f}a13 13 0 0 1 26 0L{x + 6:.0f} {y:.0f}L{x + 16:.0f} {y + 48:.0f}"
-            f'L{x:.0f} {y + 36:.0f}z"/>'
-        )
+        both = _towel(x + 9, y - 2, top, "far") + _towel(x, y, top, "near")
         bar = f'<circle class="bar" cx="{x:.0f}" cy="{top:.0f}" r="7"/>'
         around = (((hand[0], hand[1] + TOWEL), 0.05), ((hand[0] + _POST, hand[1]), 0.02))
-        return Drawn(frame + towel + bar, "", around)
-    rail = (
-        f'<path class="post" d="M{post:.0f} 0V{y:.0f}"/>'
-        f'<path class="grip" d="M{x - 22:.0f} {y:.0f}H{post:.0f}"/>'
-        f'<circle class="bar" cx="{post:.0f}" cy="{y:.0f}" r="9"/>'
+        return Drawn(frame + both + bar, "", around)
+    top = y - HANGER * SCALE
+    frame = f'<path class="post" d="M{post:.0f} 0V{top:.0f}H{x + 10:.0f}"/>'
+    far = f'<g class="far">{_parallel(x + 13, y - 6, top)}</g>'
+    around = (((hand[0], hand[1] + HANGER), 0.09), ((hand[0] + _POST, hand[1] + HANGER), 0.02))
+    return Drawn(frame + far, "", around, between=_parallel(x, y, top))
+
+
+def _parallel(x: float, y: float, top: float) -> str:
+    """One of two handles that point ahead, hung from the frame above by its farther end."""
+    return f'<path class="rod" d="M{x - 15:.0f} {y:.0f}H{x + 34:.0f}V{top:.0f}"/>'
+
+
+def _towel(x: float, y: float, top: float, side: str) -> str:
+    """A towel over the bar: a strand down at each side, both in one fist, and their ends below."""
+    strands = (
+        f"M{x:.0f} {y:.0f}L{x - 9:.0f} {top:.0f}a9 9 0 0 1 18 0L{x:.0f} {y:.0f}"
+        f"l-5 44M{x:.0f} {y:.0f}l6 38"
     )
-    return Drawn(rail, "", ((hand, 0.07), ((hand[0] + _POST, hand[1]), 0.04)))
+    return f'<path class="edging" d="{strands}"/><path class="towel {side}" d="{strands}"/>'

@@ -15,7 +15,7 @@ from strength_handbook.figures.outlines import SCALE
 from strength_handbook.figures.posing import Posed, posed
 from strength_handbook.figures.pulling import cord
 from strength_handbook.figures.stretcher import draw_stretcher
-from strength_handbook.figures.things import draw_things, surroundings
+from strength_handbook.figures.things import draw_things, pin_over, surroundings
 from strength_handbook.figures.way import way_of
 from strength_handbook.figures.words import said
 from strength_handbook.model.figure import Figure
@@ -98,7 +98,8 @@ def _panel(figure: Figure, one: Posed, way: Sequence[Point], *, asked: bool) -> 
     crew = [*mates, one.points]
     held = draw_held(one, figure.holds)
     if figure.holds == "stretcher":
-        held = draw_stretcher([points["hand"] for points in crew])
+        down = posed(figure.start, figure.holds).points["hand"][1]
+        held = draw_stretcher([points["hand"] for points in crew], down)
     things = draw_things(figure, one)
     line = cord(figure, one)
     everybody = [one.points, *(points for points, _ in others)]
@@ -117,9 +118,12 @@ def _panel(figure: Figure, one: Posed, way: Sequence[Point], *, asked: bool) -> 
             marks = arrow(way)
         room = [(point, 0.03) for point in way]
     if asked and figure.moves == "push":
-        at = bar_place(one.points, figure.holds) or one.points["hand"]
-        at = beside([(at[0], at[1] - 0.15), at], everybody, circles)[1]
-        marks, room = push(at), [(at, 0.04)]
+        bar = bar_place(one.points, figure.holds) or one.points["hand"]
+        stop = pin_over(figure, bar)
+        under = [(bar[0], stop - 0.14), (bar[0], stop - 0.04)]
+        low = beside(under, everybody, circles, slides=False)[1]
+        at = low[0], stop
+        marks, room = push(at, bar), [(at, 0.06)]
         circles = [*circles, (at, 0.04), ((at[0], at[1] - 0.1), 0.04)]
     if asked and figure.angle:
         marks += angle(figure.angle, one.points, everybody, circles)

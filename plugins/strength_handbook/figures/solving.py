@@ -5,8 +5,9 @@ from dataclasses import replace
 from strength_handbook.figures.arms import reaching_arm
 from strength_handbook.figures.bag import bag_grip, far_grip
 from strength_handbook.figures.bases import ARMS, BASES, Support
-from strength_handbook.figures.body import BALL, KNEE_HALF, STATURE, TORSO_HALF
+from strength_handbook.figures.body import BALL, STATURE, TORSO_HALF
 from strength_handbook.figures.chain import Angles, Arm, Leg, Point, joints, moved
+from strength_handbook.figures.flesh import LINE, resting_height
 from strength_handbook.model.figure import Held, Pose
 
 _TO_FLOOR = 6.0
@@ -69,7 +70,7 @@ class Solver:
         if self.pose.head is not None:
             return self.pose.head
         if self.base.support in (Support.BACK, Support.SHOULDERS):
-            return -90.0
+            return -135.0 - lean / 2  # level; where the trunk slopes, the neck takes half of it
         return lean if self.base.support is Support.FRONT else 0.72 * lean
 
     def placed(self, shape: Angles) -> dict[str, Point]:
@@ -77,20 +78,22 @@ class Solver:
         points = joints(shape)
         name, at = self.anchor()
         x, y = points[name]
-        return moved(points, (at[0] + self.pose.ahead / STATURE - x, at[1] - y))
+        low = resting_height(points, self.base.support)
+        up = at[1] - y if low is None else (self.pose.ground or 0.0) / STATURE + LINE - low
+        return moved(points, (at[0] + self.pose.ahead / STATURE - x, up))
 
     def anchor(self) -> tuple[str, Point]:
-        """The joint that carries, and its place."""
+        """The joint that carries, and its place; what lies or kneels is as high as its flesh."""
         on = (self.pose.ground or 0.0) / STATURE
         match self.base.support:
             case Support.FOOT | Support.TOES:
                 return "ball", (BALL, on)
             case Support.KNEE:
-                return "knee", (0.0, on + KNEE_HALF)
+                return "knee", (0.0, on)
             case Support.HANDS:
                 return "hand", (0.0, (self.pose.hands or 2.25) / STATURE)
             case Support.SHOULDERS | Support.BACK:
-                return "shoulder", (0.0, on + 1.15 * TORSO_HALF)
+                return "shoulder", (0.0, on)
             case _:
                 return "hip", (0.0, on + 0.95 * TORSO_HALF)
 

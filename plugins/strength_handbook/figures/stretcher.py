@@ -10,17 +10,19 @@ _FREE = 0.20
 """From a bearer's hands to who lies between the bearers, statures."""
 
 
-def draw_stretcher(hands: list[Point]) -> Drawn:
+def draw_stretcher(hands: list[Point], down: float) -> Drawn:
     """The long side of the frame, level with the hands, and who lies on it between the bearers.
 
     Args:
         hands: the near hand of everybody who carries.
+        down: how high the hands are when the frame stands on its feet, statures.
     """
     left = (min(x for x, _ in hands) - _BEYOND) * SCALE
     right = (max(x for x, _ in hands) + _BEYOND) * SCALE
     y = -sum(up for _, up in hands) / len(hands) * SCALE
     wide = right - left
-    feet = "".join(f"M{left + share * wide:.0f} {y:.0f}v20" for share in (0.2, 0.8))
+    high = down * SCALE - 4
+    feet = "".join(f"M{left + share * wide:.0f} {y:.0f}v{high:.0f}" for share in (0.2, 0.8))
     begin, long = left + (_BEYOND + _FREE) * SCALE, wide - 2 * (_BEYOND + _FREE) * SCALE
     lying = (  # shoulders first, then a body that gets flatter, and toes up
         f"M{begin + 38:.0f} {y - 4:.0f}q2-34 {0.14 * long:.0f}-36l{0.52 * long:.0f} 12"

@@ -1,18 +1,21 @@
 """What stands around the lifter, as SVG."""
 
+from strength_handbook.figures.bars import HUB
 from strength_handbook.figures.body import STATURE, THIGH
 from strength_handbook.figures.chain import Point, Points
 from strength_handbook.figures.drawn import Drawn
 from strength_handbook.figures.outlines import SCALE, line, middle_of, place
 from strength_handbook.figures.posing import Posed
 from strength_handbook.figures.pulling import draw_line, pulled_along
-from strength_handbook.figures.seat import RAIL, draw_seat
+from strength_handbook.figures.seat import RAIL, SOLE, back_and_head, draw_seat
 from strength_handbook.model.figure import Beside, Figure
 
 WIDTHS = {"box": 0.5, "bench": 0.35, "mat": 1.2, "pad": 0.4, "pins": 1.0}
 """Metres, where the file says none; drawn by eye."""
 
 
+THIN = 7
+"""A mat that is too thin to count, units."""
 PIN_HALF = 3.5
 """Half of a pin's thickness, units; as thick as the style draws it."""
 POST = 0.12
@@ -28,6 +31,13 @@ def edges(thing: Beside) -> tuple[float, float]:
     return (middle - half) / STATURE, (middle + half) / STATURE
 
 
+def pin_over(figure: Figure, bar: Point) -> float:
+    """How high what stops a bar is, statures: the nearest pin, or just over the bar itself."""
+    over = bar[1] + HUB + PIN_HALF / SCALE
+    pins = [thing.height / STATURE for thing in figure.things if thing.thing == "pins"]
+    return min(pins, key=lambda pin: abs(pin - over), default=over)
+
+
 def surroundings(figure: Figure, one: Posed) -> list[tuple[Point, float]]:
     """Points that the drawing has to leave room for, with a radius."""
     found: list[tuple[Point, float]] = []
@@ -37,6 +47,8 @@ def surroundings(figure: Figure, one: Posed) -> list[tuple[Point, float]]:
         right += REACH.get(thing.thing, 0.0)
         high += POST if thing.thing == "pins" else 0.0
         found += [((left, high), 0.07), ((right, high), 0.07)]
+        if thing.thing == "back-rest":
+            found += [(end, 0.04) for end in back_and_head(one.points)[0]]
     return found
 
 
@@ -67,9 +79,9 @@ def _draw(thing: Beside) -> str:
                 f'M{right - 12:.0f} {-top + 16:.0f}V0"/>'
             )
         case "mat":
-            high = max(top, 6)
+            high = top or THIN  # one without a height lifts nobody: it is drawn into the floor
             return (
-                f'<rect class="thing" x="{left:.0f}" y="{-high:.0f}" width="{wide:.0f}" '
+                f'<rect class="thing" x="{left:.0f}" y="{-top:.0f}" width="{wide:.0f}" '
                 f'height="{high:.0f}" rx="3"/>'
             )
         case "pins":
@@ -105,7 +117,9 @@ def _at_body(thing: Beside, points: Points) -> str:
     match thing.thing:
         case "foot-plate":
             heel, toe = points["heel"], points["toe"]
-            ends = middle_of(heel, toe, -0.05), middle_of(heel, toe, 1.4)
+            ends = [middle_of(heel, toe, share) for share in SOLE]
+            if ends[0][1] < 0 < heel[1]:  # a plate on the floor begins there
+                ends[0] = middle_of(heel, ends[0], heel[1] / (heel[1] - ends[0][1]))
             return f'<path class="plank" d="{line(ends)}"/>'
         case "back-rest":
             return draw_seat(points)

@@ -4,7 +4,11 @@ from collections.abc import Sequence
 
 from strength_handbook.figures.bag import bag_place
 from strength_handbook.figures.bars import bar_place
+from strength_handbook.figures.bases import Support
+from strength_handbook.figures.body import STATURE
 from strength_handbook.figures.chain import Angles, Arm, Leg, Point, Points, joints, moved
+from strength_handbook.figures.marks import SHORT
+from strength_handbook.figures.outlines import middle_of
 from strength_handbook.figures.posing import Posed
 from strength_handbook.figures.pulling import sled_end
 from strength_handbook.model.figure import Figure
@@ -21,7 +25,11 @@ def way_of(start: Posed, turn: Posed, figure: Figure) -> Sequence[Point]:
     ends = [sled_end(figure, one) for one in (start, turn)]
     if figure.moves == "load" and ends[0] and ends[1]:
         return [point for point in ends if point]
-    straight = start.fixed in ("ball", "hand") or figure.holds == "cable"
+    if figure.moves == "hips" and turn.base.support is Support.SHOULDERS:
+        return _under_hips(start, turn)
+    if figure.moves == "hips" and _lands(start, turn):
+        return _flight(start, turn)
+    straight = start.fixed in ("ball", "hand") or figure.moves == "load"
     steps = 8 if figure.holds == "bell" or not straight else 1
     if start.fixed != turn.fixed:
         return [_moving(one.points, figure) for one in (start, turn)]
@@ -29,6 +37,39 @@ def way_of(start: Posed, turn: Posed, figure: Figure) -> Sequence[Point]:
         begin, end = (_moving(one.points, figure) for one in (start, turn))
         return [(end[0], begin[1]), end]
     return [_moving(_between(start, turn, step / steps), figure) for step in range(steps + 1)]
+
+
+def _lands(start: Posed, turn: Posed) -> bool:
+    """Both feet have left the ground in between: they are ahead, and on something else."""
+    on = (start.pose.ground or 0.0, turn.pose.ground or 0.0)
+    return turn.base.support is Support.FOOT and on[0] != on[1] and turn.pose.ahead > 0
+
+
+def _flight(start: Posed, turn: Posed, steps: int = 8) -> list[Point]:
+    """The way of the feet through the air, from where the heels were to behind where they are."""
+    (x, y), (to_x, to_y) = start.points["heel"], turn.points["heel"]
+    begin, end = (x, y + _LOW), (to_x - _LOW, to_y + _LOW)
+    over = (begin[0] + 0.6 * (end[0] - begin[0]), max(begin[1], end[1]) + _HIGH)
+    mixed = [middle_of(begin, over, step / steps) for step in range(steps + 1)]
+    others = [middle_of(over, end, step / steps) for step in range(steps + 1)]
+    return [
+        middle_of(one, other, step / steps)
+        for step, (one, other) in enumerate(zip(mixed, others, strict=True))
+    ]
+
+
+_LOW, _HIGH = 0.05, 0.16
+"""How far a jump's arrow begins above the floor and ends behind the heels, and how far it bulges
+above that; statures."""
+_FLESH, _ABOVE = 0.105, 0.035
+"""From a lifted hip down to a free place below it, and from what it lay on up to one; statures."""
+
+
+def _under_hips(start: Posed, turn: Posed) -> list[Point]:
+    """Hips that leave the floor go up above their arrow: there is no body."""
+    x, y = turn.points["hip"]
+    low = (start.pose.ground or 0.0) / STATURE + _ABOVE
+    return [(x, low), (x, max(y - _FLESH, low + SHORT + 0.01))]
 
 
 def _moving(points: Points, figure: Figure) -> Point:

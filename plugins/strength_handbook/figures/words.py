@@ -52,7 +52,7 @@ def _pose(one: Posed) -> str:
     parts = [
         one.base.words,
         f"knee at {_tens(shape.near.knee)}°",
-        f"hip at {_tens(shape.near.hip)}°",
+        f"hip at {_tens(min(shape.near.hip, 180))}°",
         _trunk(shape.lean),
     ]
     if abs(shape.far.knee - shape.near.knee) > 8:
