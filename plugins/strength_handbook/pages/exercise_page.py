@@ -29,6 +29,7 @@ from strength_handbook.pages.resistance_html import resistance_html
 from strength_handbook.pages.session_page import exercise_link, session_uri, use_anchor
 from strength_handbook.pages.variable_html import unloading_line
 from strength_handbook.pages.working_html import working_html
+from strength_handbook.plan.alone import ANSWERS, alone_today
 from strength_handbook.plan.doors import NAMES, STOP
 from strength_handbook.plan.scale import Scale
 from strength_handbook.plan.tables import Table, exercise_table
@@ -68,6 +69,7 @@ def exercise_page(worked: Worked, key: str) -> Page:
         {
             "loads_title": loads,
             "x": exercise,
+            "answers": ANSWERS,
             "figure": safe(figure_svg(exercise.figure, exercise.name)) if exercise.figure else "",
             "key": key,
             "set_up_fields": SET_UP,
@@ -105,6 +107,12 @@ def exercise_page(worked: Worked, key: str) -> Page:
     )
 
 
+def _alone(use: Use) -> str:
+    """What a week's dose takes back of the page's own answer; empty where it takes nothing."""
+    today = alone_today(use.slot)
+    return "" if today.how == use.slot.exercise.spotting.alone_how else today.words
+
+
 def _use(worked: Worked, use: Use, url: str) -> dict[str, Any]:
     book = worked.book
     found = slot_lookup(use.slot, book.room.units)
@@ -115,6 +123,7 @@ def _use(worked: Worked, use: Use, url: str) -> dict[str, Any]:
         "deload": week.deload,
         "notation": notation(use.slot.dose),
         "words": in_words(use.slot.dose, use.slot.exercise),
+        "alone": _alone(use),
         "purpose": use.slot.slot.purpose,
         "order": use.slot.order,
         "link": link(

@@ -18,6 +18,7 @@ from strength_handbook.pages.paper_html import write_in
 from strength_handbook.pages.phone_html import dose_data
 from strength_handbook.pages.render import render, safe
 from strength_handbook.pages.train_html import closing, train_data, warm_up_title
+from strength_handbook.plan.alone import alone_today
 from strength_handbook.plan.dose_hazards import brought_by, hazards_of, set_up_steps
 from strength_handbook.plan.variants import offered
 from strength_handbook.plan.worked import (
@@ -97,7 +98,7 @@ def session_page(
             ],
             "not_alone": _alone(session, "no"),
             "changed_alone": _alone(session, "changed"),
-            "rest_alone": any(_how_alone(slot) == "fine" for slot in session.slots),
+            "rest_alone": any(alone_today(slot).answer == "fine" for slot in session.slots),
             "emergency": safe(emergency_panel(room.emergency)),
         },
     )
@@ -121,39 +122,16 @@ def session_page(
     )
 
 
-NO_TEST_ALONE = "A test is never done alone. Come when the coach is here."
-
-
-NO_NEW_SET_UP = "Hang {} as you have done before; no new set-up alone."
-
-
 def _how_to_spot(spotting: Spotting) -> str:
     """Where partners stand, and the word that calls them."""
     word = f" The word is “{spotting.word}”." if spotting.word else ""
     return f"{spotting.where}{word}"
 
 
-def _how_alone(slot: WorkedSlot) -> Literal["fine", "changed", "no"]:
-    """How a slot may be done alone: tests never, bands or chains on a bar only as known."""
-    if slot.dose.said.test is not None:
-        return "no"
-    how = slot.exercise.spotting.alone
-    return "changed" if how == "fine" and slot.on_top is not None else how
-
-
-def _alone(session: WorkedSession, how: Literal["changed", "no"]) -> list[tuple[str, str]]:
+def _alone(session: WorkedSession, answer: Literal["changed", "no"]) -> list[tuple[str, str]]:
     """Exercises that may not be done alone, or only with a change, and how."""
-    found: list[tuple[str, str]] = []
-    for slot in session.slots:
-        if _how_alone(slot) != how:
-            continue
-        words = slot.exercise.spotting.alone_how
-        if slot.dose.said.test is not None:
-            words = NO_TEST_ALONE
-        elif slot.on_top is not None and slot.exercise.spotting.alone == "fine":
-            words = NO_NEW_SET_UP.format("the bands" if slot.dose.said.bands else "the chains")
-        found.append((slot.exercise.name, words))
-    return found
+    today = ((slot.exercise.name, alone_today(slot)) for slot in session.slots)
+    return [(name, alone.how) for name, alone in today if alone.answer == answer]
 
 
 def _rotated(session: WorkedSession) -> list[str]:

@@ -220,7 +220,7 @@ def test_a_program_without_dates_in_several_sessions(tmp_path: Path) -> None:
     card = cards_of(cards_pages(made))["plan--first--lift"]
     assert "Plan · First · weeks 1 to 2" in card
     assert "Remove when the version changes." in card
-    assert "As it is. Come back later." in card
+    assert "Weeks 1, 2 A: As it is. Week 1 B: Come back later." in card
     assert heads_of(card) == [("Week 1 A", "70"), ("Week 1 B", "60"), ("Week 2", "80")]
     # 70, 60 and 80 % of 100 kg on a 20 kg bar with pairs from 1.25 kg.
     assert rows_of(card)["100"] == ["70", "60", "80", "25 · 5"]

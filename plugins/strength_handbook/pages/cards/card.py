@@ -8,9 +8,10 @@ from strength_handbook.model.book import Book
 from strength_handbook.model.exercise import Cues, Exercise
 from strength_handbook.model.printed import NBSP, clock
 from strength_handbook.pages.cards.strips import CardStrip, has_strip, strips_of
-from strength_handbook.pages.cards.weeks import remove_after, week_words, window
+from strength_handbook.pages.cards.weeks import remove_after, week_words, weeks_apart, window
 from strength_handbook.pages.lookup import slot_lookup
 from strength_handbook.pages.variable_html import bands_by_best
+from strength_handbook.plan.alone import ANSWERS, Alone, alone_today
 from strength_handbook.plan.doors import DoorPlan, doors_of
 from strength_handbook.plan.dose_hazards import cautions_of, set_up_steps
 from strength_handbook.plan.worked import Use, Worked, WorkedProgram, WorkedWeek
@@ -18,7 +19,6 @@ from strength_handbook.plan.worked import Use, Worked, WorkedProgram, WorkedWeek
 CUES = 3
 BLANKS = ("load today", "load today")
 """What everybody writes on a card with a dry-wipe pen."""
-ALONE = {"fine": "Fine.", "changed": "With a change.", "no": "No."}
 
 
 @dataclass(frozen=True, eq=False)
@@ -127,7 +127,7 @@ def make_card(worked: Worked, part: CardPart, key: str, uses: tuple[Use, ...]) -
         cues=_cues(exercise.cues),
         stop=" ".join(filter(None, (*exercise.stop, exercise.doors.hurts.stop))),
         spotting=_spotting(exercise),
-        alone=f"{ALONE[exercise.spotting.alone]} {exercise.spotting.alone_how}",
+        alone=" ".join(_alone(uses)),
         taken=" ".join(_taken(worked, part.program, uses)),
         caution=_caution(exercise, uses),
         version=program.version,
@@ -215,11 +215,26 @@ def _taken(worked: Worked, program: WorkedProgram, uses: tuple[Use, ...]) -> lis
     lines = {
         words: " ".join(filter(None, (words, _instead(same)))) for words, same in found.items()
     }
-    weeks = {words: {use.week.week for use, _ in same} for words, same in found.items()}
-    together = sum(map(len, weeks.values())) > len(set().union(*weeks.values()))
-    if together or len(lines) == 1:
-        return list(lines.values())
-    return [f"{week_words(weeks[words])}: {line}" for words, line in lines.items()]
+    weeks = weeks_apart([[use for use, _ in same] for same in found.values()])
+    return _by_weeks(list(lines.values()), weeks)
+
+
+def _alone(uses: tuple[Use, ...]) -> list[str]:
+    """Whether it is done alone, as the session pages say it: what is never done alone first."""
+    found: dict[Alone, list[Use]] = {}
+    for use in uses:
+        found.setdefault(alone_today(use.slot), []).append(use)
+    strictest = list(ANSWERS)
+    several = sorted(found.items(), key=lambda one: strictest.index(one[0].answer))
+    lines = [alone.words for alone, _ in several]
+    return _by_weeks(lines, weeks_apart([same for _, same in several]))
+
+
+def _by_weeks(lines: list[str], weeks: list[str]) -> list[str]:
+    """Lines with the weeks for which they hold; a single one holds for all."""
+    if len(lines) == 1:
+        return lines
+    return [f"{when}: {line}" for when, line in zip(weeks, lines, strict=True)]
 
 
 def _instead(same: list[tuple[Use, DoorPlan]]) -> str:

@@ -207,7 +207,7 @@ def _help(card: Card, size: float) -> float:
 
 
 def _shortened(card: Card) -> Iterator[Card]:
-    """Ever shorter versions; the stop line and the caution lose words last."""
+    """Ever shorter versions; stop line, caution and training alone lose words last."""
     for most in (300, 220, 160, 110, 80, 55, 40):
         yield replace(
             card,
@@ -219,7 +219,7 @@ def _shortened(card: Card) -> Iterator[Card]:
             cues=tuple(_clip(cue, most) for cue in card.cues),
             stop=_clip(card.stop, most * 4),
             spotting=_clip(card.spotting, most * 2),
-            alone=_clip(card.alone, most),
+            alone=_clip(card.alone, most * 3),
             taken=_clip(card.taken, most),
             caution=_clip(card.caution, most * 3),
             strips=card.strips[:2] if most > 110 else card.strips[:1],

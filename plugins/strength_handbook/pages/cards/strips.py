@@ -1,6 +1,5 @@
 """The look-up strips of a card: from a tested value or body weight to each week's load."""
 
-from collections import Counter
 from collections.abc import Iterator
 from dataclasses import dataclass
 
@@ -10,7 +9,7 @@ from strength_handbook.model.load import PercentOfBodyMass, PercentOfSystem
 from strength_handbook.model.loading import BodyWeightLift
 from strength_handbook.model.printed import bare_mass, percent
 from strength_handbook.model.program import Base
-from strength_handbook.pages.cards.weeks import week_words
+from strength_handbook.pages.cards.weeks import weeks_apart
 from strength_handbook.pages.load_html import DASH, per_side_head, plates
 from strength_handbook.plan.scale import Scale
 from strength_handbook.plan.tables import TableCell, base_strip, body_masses, share_table
@@ -145,24 +144,12 @@ def _strip(base: Base | None, columns: list[tuple[float, list[Use]]], units: str
         first = f"your body, {units}"
         rows = tuple(value for value, _ in table.rows)
         cells = [tuple(row[index] for _, row in table.rows) for index in range(len(shares))]
-    heads = _heads([found for _, found in columns])
+    heads = weeks_apart([found for _, found in columns])
     made = (
         Column(head, percent(share), share, own)
         for head, share, own in zip(heads, shares, cells, strict=True)
     )
     return CardStrip(name, first, rows, tuple(made), scale, units)
-
-
-def _heads(columns: list[list[Use]]) -> list[str]:
-    """The weeks of each column, with its session where a week stands in two columns."""
-    weeks = [{use.week.week for use in found} for found in columns]
-    several = Counter(week for column in weeks for week in column)
-    heads = []
-    for found, own in zip(columns, weeks, strict=True):
-        titles = dict.fromkeys(use.session.session.title for use in found)
-        where = f" {', '.join(titles)}" if any(several[week] > 1 for week in own) else ""
-        heads.append(week_words(own) + where)
-    return heads
 
 
 def _cell(cell: TableCell, units: str) -> str:

@@ -1,9 +1,10 @@
 """Weeks in words, as short as a card needs them."""
 
-from collections.abc import Iterable
+from collections import Counter
+from collections.abc import Iterable, Sequence
 from datetime import date, timedelta
 
-from strength_handbook.plan.worked import WorkedProgram
+from strength_handbook.plan.worked import Use, WorkedProgram
 
 
 def week_words(weeks: Iterable[int]) -> str:
@@ -24,6 +25,34 @@ def week_words(weeks: Iterable[int]) -> str:
     ]
     several = len(runs) > 1 or len(runs[0]) > 1
     return f"{'Weeks' if several else 'Week'} {', '.join(parts)}"
+
+
+def weeks_apart(groups: Sequence[Sequence[Use]]) -> list[str]:
+    """The weeks of each group of uses; where two groups have one week, also session and letter."""
+    weeks = Counter(week for uses in groups for week in {use.week.week for use in uses})
+    days = Counter(day for uses in groups for day in {_day(use) for use in uses})
+    return [
+        _with_days(uses, letters=any(days[_day(use)] > 1 for use in uses))
+        if any(weeks[use.week.week] > 1 for use in uses)
+        else week_words(use.week.week for use in uses)
+        for uses in groups
+    ]
+
+
+def _day(use: Use) -> tuple[int, str]:
+    return use.week.week, use.session.id
+
+
+def _with_days(uses: Iterable[Use], *, letters: bool) -> str:
+    """Sessions behind their weeks; those of the same weeks stand together."""
+    found: dict[str, list[int]] = {}
+    for use in uses:
+        letter = f" {use.slot.order}" if letters else ""
+        found.setdefault(use.session.session.title + letter, []).append(use.week.week)
+    same: dict[str, list[str]] = {}
+    for where, weeks in found.items():
+        same.setdefault(week_words(weeks), []).append(where)
+    return "; ".join(f"{weeks} {', '.join(where)}" for weeks, where in same.items())
 
 
 def window(program: WorkedProgram, weeks: Iterable[int]) -> str:
