@@ -2,9 +2,10 @@
 
 import pytest
 
+from strength_handbook.figures.checks import impossible
 from strength_handbook.figures.kit_checks import out_of_place
 from strength_handbook.figures.sheet import moments
-from strength_handbook.model.figure import Figure
+from strength_handbook.model.figure import Figure, Pose
 
 
 def slugs(**keys: object) -> list[tuple[int, str]]:
@@ -19,6 +20,26 @@ STAND = {"pose": "standing"}
 def test_feet_beside_a_box_and_in_it(at: int, found: list[tuple[int, str]]) -> None:
     box = {"thing": "box", "height": "40 cm", "at": at}
     assert slugs(things=[box], start=STAND, turn={"pose": "standing", "ahead": "60 cm"}) == found
+
+
+@pytest.mark.parametrize(("at", "found"), [(-9, [(1, "inside-thing")]), (-24, [])])
+def test_the_shin_of_the_far_leg_that_cuts_a_corner_is_found(
+    at: int, found: list[tuple[int, str]]
+) -> None:
+    # Knee and toe are beside the box, and the shin between them goes through its upper corner.
+    turn = {"pose": "split-stance", "ground": "20 cm", "knee": 92, "ankle": 64, "lean": 30,
+            "far-knee": 178, "far-heel": -20, "far-foot": "0 cm"}  # fmt: skip
+    box = {"thing": "box", "height": "20 cm", "width": "45 cm", "at": at}
+    start = {"pose": "standing", "ground": "20 cm"}
+    assert slugs(things=[box], start=start, turn=turn) == found
+
+
+@pytest.mark.parametrize("lean", [-90, -120])
+def test_a_back_that_sinks_into_what_it_lies_on_is_found(lean: int) -> None:
+    pose = Pose.model_validate({"pose": "on-back", "lean": lean, "hip": 100, "knee": 90})
+    figure = Figure(start=pose, turn=pose)
+    found = [wrong.text for wrong in impossible(figure, moments(figure)[0])]
+    assert bool(found) == (lean == -120)
 
 
 @pytest.mark.parametrize(("hands", "met"), [(50, "met"), (51, "met"), (47, "not"), (53, "not")])

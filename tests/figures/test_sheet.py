@@ -8,6 +8,7 @@ import pytest
 import demo
 from strength_handbook.checked import check_folder
 from strength_handbook.figures.body import STATURE
+from strength_handbook.figures.chain import distance
 from strength_handbook.figures.outlines import SCALE
 from strength_handbook.figures.sheet import figure_svg, moments
 from strength_handbook.model.exercise import Exercise
@@ -59,14 +60,15 @@ def test_a_drawn_angle_is_one_that_the_coach_asks_for(key: str) -> None:
     assert f"{drawn}°" in exercise.poses.turn
 
 
-def test_the_path_is_as_long_and_goes_the_same_way_as_the_hands() -> None:
+def test_a_swing_begins_where_the_hands_were_and_ends_before_the_bell() -> None:
     exercise = DRAWN["kettlebell-swing"]
     assert exercise.figure is not None
     start, turn = moments(exercise.figure)
     numbers = [int(n) for n in re.findall(r"-?\d+", _way(svg_of(exercise)))]
-    drawn = numbers[-2] - numbers[0], numbers[-1] - numbers[1]
     (from_x, from_y), (x, y) = start.points["hand"], turn.points["hand"]
-    assert drawn == pytest.approx(((x - from_x) * SCALE, (from_y - y) * SCALE), abs=1.1)
+    assert (numbers[0] / SCALE, -numbers[1] / SCALE) == pytest.approx((from_x, from_y), abs=0.005)
+    short = distance((numbers[-2] / SCALE, -numbers[-1] / SCALE), (x, y))
+    assert 0.06 < short < 0.12  # its tip stays off hands and bell
 
 
 def _way(svg: str) -> str:

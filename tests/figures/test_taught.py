@@ -129,7 +129,7 @@ def test_what_lies_or_kneels_touches_the_floor_with_its_outline(pose: BasePose, 
 def test_a_push_against_pins_ends_at_the_pin_that_the_bar_touches(key: str) -> None:
     figure = figure_of(key)
     svg = figure_svg(figure, "Push")
-    (stop,) = re.findall(r'class="push" d="M-?\d+ (-?\d+)H', svg)
+    (stop,) = re.findall(r'class="push" d="M-?\d+ (-?\d+)h', svg)
     assert -int(stop) in {round(thing.height / STATURE * SCALE) for thing in figure.things}
     assert 'class="way"' not in svg
 

@@ -81,7 +81,9 @@ ARMS: dict[Arms, tuple[float | None, float]] = {
     "overhead": (178, 176),
     "at-chest": (12, 42),
     "on-floor": (0, 176),
-    "folded": (60, 40),
+    "folded": (20, 40),
     "at-handles": (17, 42),
 }
 """Shoulder and elbow; no shoulder hangs from it by its weight."""
+ACROSS = 60.0
+"""How far folded forearms point across the chest, away from the onlooker; drawn by eye."""

@@ -55,11 +55,13 @@ class Arm:
         shoulder, elbow: in the plane of the picture.
         out: how far the elbow points out of the picture, towards the onlooker; the upper arm is
             seen shorter by that.
+        across: how far the forearm points into the picture; it is seen shorter, too.
     """
 
     shoulder: float | None
     elbow: float
     out: float = 0.0
+    across: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -146,8 +148,9 @@ def _arm(shoulder: Point, trunk: float, arm: Arm) -> dict[str, Point]:
     upper = -90 if arm.shoulder is None else trunk - 180 + arm.shoulder
     elbow = along(shoulder, upper, UPPER_ARM * cos(radians(arm.out)))
     fore = upper + (180 - arm.elbow)
-    wrist = along(elbow, fore, FOREARM)
-    return {"elbow": elbow, "wrist": wrist, "hand": along(wrist, fore, GRIP)}
+    seen = cos(radians(arm.across))
+    wrist = along(elbow, fore, FOREARM * seen)
+    return {"elbow": elbow, "wrist": wrist, "hand": along(wrist, fore, GRIP * seen)}
 
 
 _SEGMENTS = (

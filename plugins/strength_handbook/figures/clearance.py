@@ -23,6 +23,8 @@ _PLACES = [(across * 0.015, along * 0.05) for across in range(-27, 28) for along
 """How far a way may be moved, to its side and along itself, statures."""
 _ALONG, _BEHIND = 1.5, 0.3
 """What a move along itself and one behind the body count against one to the side ahead."""
+_TIP = 0.022
+"""How far an arrow's tip goes beyond the end of its way, statures, as it is drawn."""
 _CLOSE = 0.03
 """How far apart round things are that stand for a line."""
 _FREE = 0.028
@@ -92,6 +94,9 @@ def beside(
         yield min(y for _, y in points)
         for one, two in pairwise(points):
             yield from (clear(point, bodies, circles) for point in _close(one, two))
+        (x, y), (to_x, to_y) = points[-2:]
+        on = _TIP / distance(points[-2], points[-1])
+        yield clear((to_x + on * (to_x - x), to_y + on * (to_y - y)), bodies, circles)
 
     def cost(place: tuple[float, float]) -> tuple[float, bool]:
         off, on = place

@@ -5,8 +5,9 @@ from collections.abc import Iterator, Sequence
 from strength_handbook.figures.bars import HUB, bar_place
 from strength_handbook.figures.bases import Support
 from strength_handbook.figures.body import STATURE
+from strength_handbook.figures.chain import Point
 from strength_handbook.figures.checks import MISS, Impossible
-from strength_handbook.figures.outlines import SCALE
+from strength_handbook.figures.outlines import SCALE, middle_of
 from strength_handbook.figures.posing import Posed
 from strength_handbook.figures.things import PIN_HALF, edges
 from strength_handbook.model.figure import Figure
@@ -16,6 +17,10 @@ TOUCH = HUB + PIN_HALF / SCALE
 NEAR = 0.015
 """Metres between bar and pin that still look like touching."""
 SOLID = ("box", "bench")
+CUT = 0.012
+"""Metres by which a shin or a shoe may cut a corner that nobody sees at this size."""
+STEPS = 8
+"""Places looked at between two joints."""
 
 
 def out_of_place(figure: Figure, poses: Sequence[Posed]) -> Iterator[tuple[int, Impossible]]:
@@ -32,22 +37,41 @@ def out_of_place(figure: Figure, poses: Sequence[Posed]) -> Iterator[tuple[int, 
     yield from ((1, wrong) for wrong in _slides(poses[0], poses[1]))
 
 
+_LEGS = (
+    ("thigh", "hip", "knee", 0.0),
+    ("shin", "knee", "ankle", 0.020),
+    ("sole", "heel", "ball", 0.0),
+    ("toes", "ball", "toe", 0.0),
+)
+"""Parts from joint to joint, and how near their middle may come to a wall, statures: as thick as
+they are drawn at their thinnest; hips and soles lie on a thing."""
+
+
 def _inside(figure: Figure, one: Posed) -> Iterator[Impossible]:
     for thing in figure.things:
         if thing.thing not in SOLID:
             continue
         left, right = edges(thing)
         top = thing.height / STATURE
-        for name in ("heel", "toe", "knee", "hip", "hand", "far toe", "far knee"):
-            x, y = one.points[name]
-            deep = min(x - left, right - x, top - y) * STATURE
-            if deep > MISS:
+        for name, (x, y), half in _leg_points(one):
+            deep = min(x - left + half, right - x + half, top - y) * STATURE
+            if deep > (MISS if name in ("thigh", "hand") else CUT):
                 text = (
                     f"the {name} is {100 * deep:.0f} cm inside the {thing.thing}; move the "
                     f"{thing.thing} by its 'at', or write another 'ground'"
                 )
                 yield Impossible("", "inside-thing", text)
                 return
+
+
+def _leg_points(one: Posed) -> Iterator[tuple[str, Point, float]]:
+    """Places all along both legs, by what they belong to, and a hand."""
+    for side in ("", "far "):
+        for name, upper, lower, half in _LEGS:
+            start, end = one.points.get(side + upper, one.points[upper]), one.points[side + lower]
+            for step in range(STEPS + 1):
+                yield side + name, middle_of(start, end, step / STEPS), half
+    yield "hand", one.points["hand"], 0.0
 
 
 def _pins(figure: Figure, one: Posed) -> Iterator[Impossible]:

@@ -35,13 +35,13 @@ def push(at: Point, bar: Point) -> str:
 
     Args:
         at: the place of the stop over the arrow.
-        bar: what presses against the same stop, beside it.
+        bar: what presses against the same stop, beside it; the stop shows there before the body.
     """
     x, y = place(at)
-    ends = sorted((x, place(bar)[0]))
-    stop = f"M{ends[0] - 9:.0f} {y:.0f}H{ends[1] + 16:.0f}"
+    stop = f"M{x - 17:.0f} {y:.0f}h34"
     shaft = f"M{x:.0f} {y + 22:.0f}v{_PUSH * SCALE:.0f}"
     return (
+        f'<path class="pin" d="M{place(bar)[0] - 24:.0f} {y:.0f}h48"/>'
         f'<path class="halo" d="{stop}{shaft}"/><path class="push" d="{stop}{shaft}"/>'
         + _TIP.format(x, y + 15, -90)
     )
@@ -81,8 +81,8 @@ def _free_arc(
     """As much of an arc as no limb or load is under; nothing where that is a scrap."""
     steps = round(abs(turn) / _ARC_STEP)
     dense = [along(at, begin + turn * step / steps, _RADIUS) for step in range(steps + 1)]
-    free = [step for step, one in enumerate(dense) if clear(one, bodies, circles) > _EDGE]
-    if not free or free[-1] - free[0] + 1 > len(free):  # something lies across it
+    free = [step for step, one in enumerate(dense) if clear(one, bodies[:1]) > _EDGE]
+    if not free or any(clear(dense[step], bodies, circles) < _EDGE for step in free):
         return []
     arc = [dense[step] for step in free]
     return arc if distance(arc[0], arc[-1]) > _SCRAP else []

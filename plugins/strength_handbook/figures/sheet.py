@@ -13,9 +13,9 @@ from strength_handbook.figures.held import draw_held
 from strength_handbook.figures.marks import SHORT, angle, arrow, push, tip
 from strength_handbook.figures.outlines import SCALE
 from strength_handbook.figures.posing import Posed, posed
-from strength_handbook.figures.pulling import cord
+from strength_handbook.figures.pulling import cord, on_the_line
 from strength_handbook.figures.stretcher import draw_stretcher
-from strength_handbook.figures.things import draw_things, pin_over, surroundings
+from strength_handbook.figures.things import draw_things, in_the_way, pin_over, surroundings
 from strength_handbook.figures.way import way_of
 from strength_handbook.figures.words import said
 from strength_handbook.model.figure import Figure
@@ -108,6 +108,28 @@ def _panel(figure: Figure, one: Posed, way: Sequence[Point], *, asked: bool) -> 
         if line
         else list(held.solid or held.around)
     )
+    marks, room = "", list[tuple[Point, float]]()
+    swung = ""
+    if way and distance(way[0], way[-1]) > SHORT:
+        if figure.holds == "bell":  # from between the thighs
+            swung, marks = arrow(way), tip(way)
+        else:
+            way = beside(way, everybody, circles, ahead=figure.moves == "load")
+            marks = arrow(way)
+        room = [(point, 0.03) for point in way]
+    if asked and figure.moves == "push":
+        bar = bar_place(one.points, figure.holds) or one.points["hand"]
+        stop = pin_over(figure, bar)
+        under = [(bar[0], stop - 0.14), (bar[0], stop - 0.04)]
+        low = beside(under, everybody, circles, slides=False)[1]
+        at = low[0], stop
+        marks, room = push(at, bar), [(at, 0.06)]
+        circles = [
+            *(held.solid or held.around),
+            *row(line, LINE),
+            *on_the_line(figure, line),
+            *in_the_way(figure, one.points),
+        ]
     marks, room = "", list[tuple[Point, float]]()
     swung = ""
     if way and distance(way[0], way[-1]) > SHORT:

@@ -4,7 +4,7 @@ from dataclasses import replace
 
 from strength_handbook.figures.arms import reaching_arm
 from strength_handbook.figures.bag import bag_grip, far_grip
-from strength_handbook.figures.bases import ARMS, BASES, Support
+from strength_handbook.figures.bases import ACROSS, ARMS, BASES, Support
 from strength_handbook.figures.body import BALL, STATURE, TORSO_HALF
 from strength_handbook.figures.chain import Angles, Arm, Leg, Point, joints, moved
 from strength_handbook.figures.flesh import LINE, resting_height
@@ -33,15 +33,18 @@ class Solver:
         self.foot = -(pose.heel or 0.0)
         self.arms = pose.arms or self.base.arms
         shoulder, elbow = ARMS[self.arms]
+        across = ACROSS if self.arms == "folded" else 0.0
         self.arm = Arm(
             shoulder if pose.shoulder is None else pose.shoulder,
             elbow if pose.elbow is None else pose.elbow,
             pose.elbow_out,
+            across,
         )
         self.far_arm = Arm(
             self.arm.shoulder if pose.far_shoulder is None else pose.far_shoulder,
             self.arm.elbow if pose.far_elbow is None else pose.far_elbow,
             pose.elbow_out,
+            across,
         )
         self.grip: Point | None = None
         if pose.hands_at is not None and pose.hands is not None:

@@ -3,6 +3,7 @@
 from strength_handbook.figures.bars import HUB
 from strength_handbook.figures.body import STATURE, THIGH
 from strength_handbook.figures.chain import Point, Points
+from strength_handbook.figures.clearance import row
 from strength_handbook.figures.drawn import Drawn
 from strength_handbook.figures.outlines import SCALE, line, middle_of, place
 from strength_handbook.figures.posing import Posed
@@ -16,6 +17,8 @@ WIDTHS = {"box": 0.5, "bench": 0.35, "mat": 1.2, "pad": 0.4, "pins": 1.0}
 
 THIN = 7
 """A mat that is too thin to count, units."""
+PLANK_HALF = 5 / SCALE
+"""Half of a plank's thickness, as the style draws it; statures."""
 PIN_HALF = 3.5
 """Half of a pin's thickness, units; as thick as the style draws it."""
 POST = 0.12
@@ -36,6 +39,21 @@ def pin_over(figure: Figure, bar: Point) -> float:
     over = bar[1] + HUB + PIN_HALF / SCALE
     pins = [thing.height / STATURE for thing in figure.things if thing.thing == "pins"]
     return min(pins, key=lambda pin: abs(pin - over), default=over)
+
+
+def foot_plate(points: Points) -> list[Point]:
+    """Both ends of a plate under the soles; one that reaches the floor begins there."""
+    heel, toe = points["heel"], points["toe"]
+    low, high = (middle_of(heel, toe, share) for share in SOLE)
+    if low[1] < 0 < heel[1]:
+        low = middle_of(heel, low, heel[1] / (heel[1] - low[1]))
+    return [low, high]
+
+
+def in_the_way(figure: Figure, points: Points) -> list[tuple[Point, float]]:
+    """What an arrow keeps off, of what stands around."""
+    plates = [thing for thing in figure.things if thing.thing == "foot-plate"]
+    return row(foot_plate(points), 2 * PLANK_HALF) if plates else []
 
 
 def surroundings(figure: Figure, one: Posed) -> list[tuple[Point, float]]:
@@ -116,11 +134,7 @@ def _at_body(thing: Beside, points: Points) -> str:
     """What lies against a part of the body, wherever that is."""
     match thing.thing:
         case "foot-plate":
-            heel, toe = points["heel"], points["toe"]
-            ends = [middle_of(heel, toe, share) for share in SOLE]
-            if ends[0][1] < 0 < heel[1]:  # a plate on the floor begins there
-                ends[0] = middle_of(heel, ends[0], heel[1] / (heel[1] - ends[0][1]))
-            return f'<path class="plank" d="{line(ends)}"/>'
+            return f'<path class="plank" d="{line(foot_plate(points))}"/>'
         case "back-rest":
             return draw_seat(points)
         case "slanted-bench":

@@ -6,7 +6,7 @@ from strength_handbook.figures.bag import bag_place
 from strength_handbook.figures.bars import bar_place
 from strength_handbook.figures.bases import Support
 from strength_handbook.figures.body import STATURE
-from strength_handbook.figures.chain import Angles, Arm, Leg, Point, Points, joints, moved
+from strength_handbook.figures.chain import Angles, Arm, Leg, Point, Points, distance, joints, moved
 from strength_handbook.figures.marks import SHORT
 from strength_handbook.figures.outlines import middle_of
 from strength_handbook.figures.posing import Posed
@@ -36,7 +36,8 @@ def way_of(start: Posed, turn: Posed, figure: Figure) -> Sequence[Point]:
     if turn.pose.pose == "walking":  # somewhere else on the way by then: only the lift counts
         begin, end = (_moving(one.points, figure) for one in (start, turn))
         return [(end[0], begin[1]), end]
-    return [_moving(_between(start, turn, step / steps), figure) for step in range(steps + 1)]
+    points = [_moving(_between(start, turn, step / steps), figure) for step in range(steps + 1)]
+    return _short_of(points, _BELL) if figure.holds == "bell" else points
 
 
 def _lands(start: Posed, turn: Posed) -> bool:
@@ -61,6 +62,17 @@ def _flight(start: Posed, turn: Posed, steps: int = 8) -> list[Point]:
 _LOW, _HIGH = 0.05, 0.16
 """How far a jump's arrow begins above the floor and ends behind the heels, and how far it bulges
 above that; statures."""
+_BELL = 0.11
+"""How far before a swung bell its arrow ends, statures: it would hide hands and handle."""
+
+
+def _short_of(points: list[Point], by: float) -> list[Point]:
+    """A way that ends some distance before its end."""
+    last = points[-1]
+    kept = [point for point in points if distance(point, last) > by]
+    return [*kept, middle_of(last, kept[-1], by / distance(last, kept[-1]))]
+
+
 _FLESH, _ABOVE = 0.105, 0.035
 """From a lifted hip down to a free place below it, and from what it lay on up to one; statures."""
 

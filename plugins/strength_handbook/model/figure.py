@@ -158,7 +158,7 @@ class Beside(Shape):
     """How wide it is."""
     at: Places = 0.0
     """Where its middle is: centimetres ahead of the standing ankle, or of what the body rests on;
-    behind it with a minus."""
+    behind it with a minus. A sled on a line is there at the start, and the line brings it along."""
 
 
 class Other(Shape):
@@ -177,7 +177,7 @@ class Figure(Shape):
     """What the hands are on."""
     moves: Literal["load", "hips", "knees", "feet", "head", "push", "nothing"] = "load"
     """The part whose path is drawn; `load` is what the hands are on. With `push` nothing moves, and
-    an arrow says that the hands push up."""
+    an arrow against a stop says that the hands push up."""
     angle: Joint | None = None
     """The joint whose angle is drawn at the turn."""
     things: Annotated[list[Beside], Field(max_length=6)] = Field(default_factory=list)
