@@ -132,6 +132,25 @@ CASES: dict[str, tuple[Callable[[Data], object], ChangeKind, str, str]] = {
         "program: test of 'Be strong.': Five repetitions instead of Lift.",
         "",
     ),
+    "rest-range": (
+        lambda parts: slots(parts)[0].update(rest="2:00-3:00"),
+        ChangeKind.DOSE,
+        f"weeks 1-3, a-lift A {LIFT}: rest 2:00–3:00 instead of 2:00",
+        "Weeks 1 to 3: trap-bar deadlift: rest 2:00–3:00 instead of 2:00.",
+    ),
+    "reps-left-range": (
+        lambda parts: slots(parts)[1]["weeks"].update({"2": "2x8, tempo 3-0-1-0, RIR 2-3"}),
+        ChangeKind.DOSE,
+        "week 2, a-lift B step-down: 2–3 repetitions left instead of 3",
+        "Week 2: step-down: 2–3 repetitions left instead of 3.",
+    ),
+    # The number to plan with stays the same.
+    "reps-left-range-around": (
+        lambda parts: slots(parts)[1]["weeks"].update({"2": "2x8, tempo 3-0-1-0, RIR 2-4"}),
+        ChangeKind.DOSE,
+        "week 2, a-lift B step-down: 2–4 repetitions left, as a range",
+        "Week 2: step-down: 2–4 repetitions left, as a range.",
+    ),
     "rest": (
         lambda parts: slots(parts)[0].update(rest="2:30"),
         ChangeKind.DOSE,

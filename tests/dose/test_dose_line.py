@@ -41,6 +41,16 @@ def percent(low: float, high: float) -> st.SearchStrategy[str]:
     return joined(number(low, high), st.sampled_from([" %", "%"]))
 
 
+def rising(one: st.SearchStrategy[str]) -> st.SearchStrategy[str]:
+    """A range of numbers, as written in several ways."""
+    both = st.tuples(one, one).map(lambda two: sorted(two, key=float))
+    return st.builds(
+        lambda two, between: between.join(two),
+        both.filter(lambda two: float(two[0]) < float(two[1])),
+        st.sampled_from(["-", "–", " - "]),
+    )
+
+
 def seconds(low: int, high: int) -> st.SearchStrategy[str]:
     clocks = st.integers(low, min(high, 5999)).map(lambda s: f"{s // 60}:{s % 60:02d}")
     return st.one_of(
@@ -48,6 +58,9 @@ def seconds(low: int, high: int) -> st.SearchStrategy[str]:
         clocks if high >= 60 else st.nothing(),
         joined(number(max(1, low / 60), high / 60), " min") if high >= 60 else st.nothing(),
     )
+
+
+efforts = number(1, 10).map(lambda text: text.replace(",", "."))
 
 
 def count(most: int) -> st.SearchStrategy[str]:
@@ -104,8 +117,8 @@ work: Keys = st.one_of(
 )  # fmt: skip
 effort: Keys = st.one_of(
     st.just({}),
-    st.fixed_dictionaries({"rir": whole(0, 9)}),
-    st.fixed_dictionaries({"rpe": number(1, 10).map(lambda text: text.replace(",", "."))}),
+    st.fixed_dictionaries({"rir": whole(0, 9) | rising(whole(0, 9))}),
+    st.fixed_dictionaries({"rpe": efforts | rising(efforts)}),
 )
 pace: Keys = st.one_of(
     st.just({}),
@@ -216,8 +229,8 @@ clauses = st.one_of(
     joined(seconds(1, 2400), " AMRAP pace ", whole(1, 60), "/min shared by ", whole(1, 4)),
     joined(whole(1, 9), "xAMRAP floor ", whole(1, 99), " cap 120"),
     joined("@ ", load), joined("@", load), joined("tempo ", tempo), tempo,
-    joined(st.sampled_from(["RIR ", "@ RIR ", "rir"]), whole(0, 9)),
-    joined("RPE ", whole(1, 10)), joined("rest ", seconds(0, 1800)),
+    joined(st.sampled_from(["RIR ", "@ RIR ", "rir"]), whole(0, 9) | rising(whole(0, 9))),
+    joined("RPE ", whole(1, 10) | rising(efforts)), joined("rest ", seconds(0, 1800)),
     joined("every ", seconds(1, 1800)), st.sampled_from(["ES", "each side", "intent slow"]),
     st.sampled_from(["ramp to 5RM", "top 3RM", "top none", "test 3RM in 4 attempts", "test 1RM"]),
     joined("cap ", whole(1, 200)), joined("TM ", percent(70, 100)),

@@ -46,6 +46,10 @@ def counted(count: Count) -> int | list[Any]:
     return count.low if count.low == count.high else [count.low, count.high]
 
 
+def both(value: float | None) -> float | list[float] | None:
+    return list(ends(value)) if isinstance(value, Span) else value
+
+
 def load_meant(part: DosePart | SeriesPart) -> dict[str, Any]:
     """The load in plain numbers, in the unit that was written."""
     match part.load:
@@ -72,9 +76,9 @@ def meant(part: DosePart) -> dict[str, Any]:
         "hold_s": part.hold,
         "metres": part.distance and round(part.distance, 6),
         "tempo": tempo,
-        "left": part.rir,
-        "effort": part.rpe,
-        "rest_s": list(ends(part.rest)) if isinstance(part.rest, Span) else part.rest,
+        "left": both(part.rir),
+        "effort": both(part.rpe),
+        "rest_s": both(part.rest),
         "every_s": part.every,
         "each_side": part.each_side,
         "cap": part.cap,

@@ -198,7 +198,7 @@ REST = Key[float](
     step=lambda a, b: _between("rest", a.rest, b.rest),
     data=(
         Datum("rest_s", lambda dose: dose.rest and float(dose.rest), Amount("rest", kind="time")),
-        Datum("rest_range", _rest_range, Amount("rest", kind="text")),
+        Datum("rest_range", _rest_range, Amount("rest", kind="both ends")),
     ),
     door=AtDoor.CARRIED,
     use=KeyUse(NO_LESSON, lambda seconds, _: {"r": whole(float(seconds))}, _BETWEEN),

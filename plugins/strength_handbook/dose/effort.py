@@ -18,7 +18,7 @@ from strength_handbook.dose.key import (
     Said,
     Told,
 )
-from strength_handbook.dose.line_words import TEMPO
+from strength_handbook.dose.line_words import RANGE, TEMPO
 from strength_handbook.dose.texts import (
     line_number,
     seconds_words,
@@ -26,6 +26,7 @@ from strength_handbook.dose.texts import (
 from strength_handbook.model.dose import ClusterSet, Dose, Reps, StripSet
 from strength_handbook.model.load import PercentOfEffort
 from strength_handbook.model.printed import NBSP, count_word
+from strength_handbook.model.span import Span, ends, out_of_ten
 from strength_handbook.model.tempo import Tempo
 from strength_handbook.model.words import Hazard
 
@@ -85,8 +86,10 @@ TEMPO_KEY = Key[Tempo](
 
 def far_from_limit(dose: Dose) -> bool:
     """True where an effort leaves as many repetitions as the set has: nobody counts those."""
-    left, reps = dose.reserve, dose.reps
-    return dose.said.rpe is not None and left is not None and reps is not None and left >= reps.high
+    left, reps = dose.fewest_left, dose.reps
+    if dose.said.rpe is None or left is None or reps is None:
+        return False
+    return left >= reps.high
 
 
 def in_repetitions(dose: Dose) -> bool:
@@ -101,12 +104,17 @@ def _board_effort(board: Board, reserve: float) -> str:
         return ""
     if in_repetitions(dose) and not far_from_limit(dose):
         return f"RIR{NBSP}{reserve:g}"
-    return f"{board.effort}{10 - reserve:g}"
+    return f"{board.effort}{out_of_ten(reserve):g}"
+
+
+def _to(value: float) -> str:
+    """A number, or both ends of a range with a word between."""
+    return f"{value:g}".replace("–", " to ")
 
 
 def _effort_words(reserve: float, told: Told) -> str:
     dose = told.dose
-    effort = f"ffort {10 - reserve:g} out of 10"
+    effort = f"ffort {_to(out_of_ten(reserve))} out of 10"
     if isinstance(dose.load, PercentOfEffort):
         return ""
     if not in_repetitions(dose):
@@ -117,7 +125,9 @@ def _effort_words(reserve: float, told: Told) -> str:
         return f"E{effort}: light, at least as many again would go"
     if reserve == 0:
         return "Stop when the next one would not be good"
-    return f"Stop with {count_word(reserve)} good {'one' if reserve == 1 else 'ones'} left"
+    fewest, most = ends(reserve)
+    left = count_word(reserve) if fewest or fewest == most else f"at most {count_word(most)}"
+    return f"Stop with {left} good {'one' if most == 1 else 'ones'} left"
 
 
 def _board_rir(rir: float, board: Board) -> str:
@@ -127,7 +137,7 @@ def _board_rir(rir: float, board: Board) -> str:
 def _board_rpe(rpe: float, board: Board) -> str:
     if board.dose is None:
         return f"{board.effort}{rpe:g}"
-    return _board_effort(board, 10 - rpe)
+    return _board_effort(board, out_of_ten(rpe))
 
 
 def _effort_step(a: Dose, b: Dose) -> Iterator[str]:
@@ -136,8 +146,9 @@ def _effort_step(a: Dose, b: Dose) -> Iterator[str]:
     if a.reserve is None or b.reserve is None:
         yield _short_effort(b, b.reserve) if b.reserve is not None else "no effort is set"
         return
-    word = "harder" if b.reserve < a.reserve else "easier"
-    yield f"{word}: {_short_effort(b, b.reserve)} instead of {_short_effort(a, a.reserve)}"
+    was, now = float(a.reserve), float(b.reserve)
+    word = "harder: " if now < was else "easier: " if now > was else ""
+    yield f"{word}{_short_effort(b, b.reserve)} instead of {_short_effort(a, a.reserve)}"
 
 
 def _short_effort(dose: Dose, reserve: float) -> str:
@@ -147,17 +158,30 @@ def _short_effort(dose: Dose, reserve: float) -> str:
 _LEFT = Amount("repetition left", "repetitions left")
 
 
+def planned_left(dose: Dose) -> float | None:
+    """Good repetitions left to plan with; of a range its middle."""
+    return None if dose.reserve is None else dose.reserve + 0
+
+
+def left_range(dose: Dose) -> str | None:
+    """Both ends, where more or fewer may be left."""
+    return f"{dose.reserve:g}" if isinstance(dose.reserve, Span) else None
+
+
 RIR = Key[float](
     field="rir",
     read=reads(
-        (r"(?:@\s*)?RIR\s*([^\s,;]+)", take("rir")),
+        (rf"(?:@\s*)?RIR\s*({RANGE}|[^\s,;]+)", take("rir")),
         advice={"RIR": "a number belongs after 'RIR', such as 'RIR 2'"},
     ),
-    line=(InLine.MANNER, lambda rir, _: f"RIR {rir}"),
+    line=(InLine.MANNER, lambda rir, _: f"RIR {line_number(rir)}"),
     board=((OnBoard.MANNER, _board_rir),),
     words=((Said.EFFORT, _effort_words),),
     step=_effort_step,
-    data=(Datum("rir", lambda dose: dose.reserve, _LEFT),),
+    data=(
+        Datum("rir", planned_left, _LEFT),
+        Datum("rir_range", left_range, Amount("", "repetitions left", kind="both ends")),
+    ),
     door=AtDoor.CARRIED,
     use=SAID_ONLY,
 )
@@ -166,12 +190,12 @@ RIR = Key[float](
 RPE = Key[float](
     field="rpe",
     read=reads(
-        (r"(?:@\s*)?RPE\s*([^\s,;]+)", take("rpe")),
+        (rf"(?:@\s*)?RPE\s*({RANGE}|[^\s,;]+)", take("rpe")),
         advice={"RPE": "a number belongs after 'RPE', such as 'RPE 8'"},
     ),
     line=(InLine.MANNER, lambda rpe, _: f"RPE {line_number(rpe)}"),
     board=((OnBoard.MANNER, _board_rpe),),
-    words=((Said.EFFORT, lambda rpe, told: _effort_words(10 - rpe, told)),),
+    words=((Said.EFFORT, lambda rpe, told: _effort_words(out_of_ten(rpe), told)),),
     step=Because("it is told as what is left: both are one effort"),
     data=Because("it stands there as what is left"),
     door=AtDoor.CARRIED,

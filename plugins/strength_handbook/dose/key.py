@@ -195,7 +195,9 @@ class Amount:
 
     one: str
     several: str = ""
-    kind: Literal["count", "low end", "range", "time", "length", "text", "yes"] = "count"
+    kind: Literal["count", "low end", "range", "both ends", "time", "length", "text", "yes"] = (
+        "count"
+    )
 
 
 @dataclass(frozen=True, slots=True)

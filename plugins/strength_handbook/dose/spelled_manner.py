@@ -35,11 +35,14 @@ MANNERS: tuple[Spelling, ...] = (
             "slow, controlled"),
     spelled("remark {manner}", "{manner}"),
     spelled(
-        "RIR {n}",
-        "RIR: {n}", "RIR = {n}", "{n} RIR", "@ {n} RIR", "at {n} RIR", "at RIR {n}", "{n} {tank}",
-        "leave {n}", "leaving {n}", "leave {n} {tank}", "leaving {n} {tank}", "keep {n} {tank}",
-        "with {n} {tank}", "@ {n} {tank}", "to {n} short of failure", "{n} short of failure",
+        "RIR {left}",
+        "RIR: {left}", "RIR = {left}", "{left} RIR", "@ {left} RIR", "at {left} RIR",
+        "at RIR {left}", "{left} {tank}", "leave {left}", "leaving {left}", "leave {left} {tank}",
+        "leaving {left} {tank}", "keep {left} {tank}", "with {left} {tank}", "@ {left} {tank}",
+        "to {left} short of failure", "{left} short of failure",
     ),
+    spelled("RIR {n}-{other}", "RIR {n} to {other}", "@ RIR {n} to {other}"),
+    spelled("RPE {number}-{more}", "RPE {number} to {more}", "@ RPE {number} to {more}"),
     spelled(
         "RPE {effort}",
         "RPE: {effort}", "RPE = {effort}", "{effort} RPE", "@ {effort} RPE", "at RPE {effort}",

@@ -115,6 +115,18 @@ def _load(text: str) -> str:
     return (_percent if re.fullmatch(_PERCENT, text, re.I) else quantity(MASSES))(text)
 
 
+_TO = r"(?:\s*[-–]\s*|\s+to\s+)"
+
+
+def _range(text: str) -> str:
+    """A number, or a range with a hyphen.
+
+    >>> _range("2"), _range("2 to 3"), _range("7–8.5")
+    ('2', '2-3', '7-8.5')
+    """
+    return re.sub(_TO, "-", text)
+
+
 _LABEL = r"(?:\s*(?:repetitions|repetition|reps|rep|contacts|contact)|r)\b\.?"
 """A single letter belongs to its number: behind a gap it may be the rest."""
 
@@ -199,7 +211,9 @@ VALUES: Mapping[str, Value] = {
     "other": Value(rf"(?!(?P=n)\b)\d+(?!\s*{any_of(MASSES)})", _same, "3"),
     "big": Value(r"(?:[2-9]|\d\d)", _same, "10"),
     "number": Value(NUMBER, _same, "8"),
-    "effort": Value(NUMBER, _same, "8"),
+    "more": Value(NUMBER, _same, "9"),
+    "left": Value(rf"\d+(?:{_TO}\d+)?", _range, "2"),
+    "effort": Value(rf"{NUMBER}(?:{_TO}{NUMBER})?", _range, "8"),
     "small": Value(r"(?:10|[1-9])(?:[.,]\d)?", _same, "8"),
     "time": Value(TIME, house_time, "90 s"),
     "pause": Value(rf"(?:{TIME}|{NUMBER}\s*m)", house_time, "90 s"),

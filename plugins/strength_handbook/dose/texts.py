@@ -40,7 +40,10 @@ def line_count(count: Count) -> str:
 
 
 def line_number(value: float) -> str:
-    """All digits of a number, never with an exponent."""
+    """All digits of a number, never with an exponent; a range with a plain hyphen."""
+    low, high = ends(value)
+    if low != high:
+        return f"{line_number(low)}-{line_number(high)}"
     text = format(Decimal(repr(float(value))), "f")
     return text.rstrip("0").rstrip(".") if "." in text else text
 

@@ -71,6 +71,11 @@ UNCLEAR_LOADS: tuple[Unclear, ...] = (
         "@ {small}",
     ),
     unclear(
+        "'{all}' can mean an effort, 'RPE {small}-{small2}', or a load, '@ {small2} {unit}'; write "
+        "one of them",
+        "@ {small}-{small2}", "@ {small}–{small2}", "@ {small} to {small2}",
+    ),
+    unclear(
         "'{all}' can mean a tempo, 'tempo {digits}', or a load; write one with its word or unit",
         "@ {digits}",
     ),

@@ -18,6 +18,7 @@ from strength_handbook.model.dose_part import (
 )
 from strength_handbook.model.load import Load, heaviness
 from strength_handbook.model.methods import SeriesPart
+from strength_handbook.model.span import ends, out_of_ten
 from strength_handbook.model.tempo import Tempo
 from strength_handbook.model.work import (
     Clock,
@@ -51,7 +52,8 @@ class Dose:
         top: repetitions of the RM to ramp up to first, or None.
         last_set: how the last set is left open, or None.
         tempo: seconds of one repetition, or None.
-        reserve: good repetitions left at the end of a set, or None.
+        reserve: good repetitions left at the end of a set, or None; of a range its middle counts,
+            where effort is limited the end with fewest (`fewest_left`).
         rest: seconds of rest after a set (or a round), or None.
         every: seconds from the start of one set to the start of the next, or None.
         each_side: done with one side, then with the other.
@@ -84,6 +86,16 @@ class Dose:
         """True where its last set is left open, or all of them are."""
         last = self.alike[-1].work
         return self.last_set is not None or (isinstance(last, Reps) and last.count.open)
+
+    @property
+    def fewest_left(self) -> float | None:
+        """Good repetitions left where a set is as hard as it may be."""
+        return None if self.reserve is None else ends(self.reserve)[0]
+
+    @property
+    def most_left(self) -> float | None:
+        """Good repetitions left where a set is as easy as it may be."""
+        return None if self.reserve is None else ends(self.reserve)[1]
 
     @property
     def reps(self) -> Count | None:
@@ -121,7 +133,7 @@ class Dose:
             "each_side": self.each_side, "rest": self.rest, "every": self.every,
             "top": None if self.top is None else f"{self.top}RM",
             "rir": None if by_effort else self.reserve,
-            "rpe": 10 - (self.reserve or 0) if by_effort else None,
+            "rpe": out_of_ten(self.reserve or 0) if by_effort else None,
         }  # fmt: skip
         if self.series:
             values |= self._series_values()
@@ -215,7 +227,7 @@ def _built(values: dict[str, Any], work: Work, *, each_side: bool) -> Dose:
         top=_top_reps(values.get("top")),
         last_set=values.get("last_set"),
         tempo=values.get("tempo"),
-        reserve=values.get("rir") if rpe is None else 10 - rpe,
+        reserve=values.get("rir") if rpe is None else out_of_ten(rpe),
         rest=values.get("rest"),
         every=values.get("every"),
         each_side=values.get("each_side", each_side),

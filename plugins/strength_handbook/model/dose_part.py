@@ -17,15 +17,17 @@ from strength_handbook.model.methods import (
     ChainsOn,
     Cluster,
     Density,
+    Effort,
     Pause,
     Push,
+    RepsLeft,
     RestTime,
     SeriesPart,
     Strip,
     Team,
     Test,
 )
-from strength_handbook.model.plain import DECIMAL, WHOLE, Name, within
+from strength_handbook.model.plain import WHOLE, Name, within
 from strength_handbook.model.quantities import (
     Metres,
     Percent,
@@ -114,10 +116,10 @@ class DosePart(Shape):
     """The last set, left open."""
     tempo: Annotated[TempoText | None, Compared("tempo")] = None
     """Lower-pause-lift-pause in seconds, X for as fast as possible."""
-    rir: Annotated[Annotated[int, Field(ge=0, le=9), WHOLE] | None, Compared("rir")] = None
-    """Good repetitions left at the end of each set."""
-    rpe: Annotated[Annotated[float, Field(ge=1, le=10), DECIMAL] | None, Compared("rir")] = None
-    """Effort from 1 to 10 instead; 10 less the repetitions left."""
+    rir: Annotated[RepsLeft | None, Compared("rir")] = None
+    """Good repetitions left at the end of each set: ``2`` or ``2-3``."""
+    rpe: Annotated[Effort | None, Compared("rir")] = None
+    """Effort from 1 to 10 instead, ``8`` or ``7-8``; 10 less the repetitions left."""
     rest: Annotated[RestTime | None, Compared("rest_s")] = None
     """Rest after a set, or after a round of paired exercises."""
     every: Annotated[

@@ -16,6 +16,7 @@ from strength_handbook.model.dose import (
     in_series,
 )
 from strength_handbook.model.load import Load, PercentOfEffort, scaled
+from strength_handbook.model.span import between, ends, out_of_ten
 
 
 def lighter(dose: Dose, keep_sets: float, keep_load: float, keep_hold: float) -> Dose:
@@ -80,11 +81,12 @@ def each_alike(dose: Dose, change: Callable[[Dose], Dose]) -> Dose:
 def with_reserve(dose: Dose, reserve: float) -> Dose:
     """The dose with so many good repetitions left, said as it was: in repetitions or in effort."""
     in_effort = dose.said.rpe is not None
-    said = {"rir": None, "rpe": 10 - reserve} if in_effort else {"rir": int(reserve), "rpe": None}
+    effort = {"rir": None, "rpe": out_of_ten(reserve)}
+    said = effort if in_effort else {"rir": between(*map(int, ends(reserve))), "rpe": None}
 
     def one(part: Dose) -> Dose:
         update = part.said.model_copy(update=said)
-        return replace(part, reserve=float(reserve), said=update)
+        return replace(part, reserve=between(*map(float, ends(reserve))), said=update)
 
     return each_alike(dose, one)
 

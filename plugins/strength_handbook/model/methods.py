@@ -19,7 +19,14 @@ from strength_handbook.model.quantities import (
     read_percent,
 )
 from strength_handbook.model.shape import Id, Shape, refuse
-from strength_handbook.model.span import REST_PATTERN, read_rest
+from strength_handbook.model.span import (
+    EFFORT_PATTERN,
+    LEFT_PATTERN,
+    REST_PATTERN,
+    read_effort,
+    read_left,
+    read_rest,
+)
 
 ShortPause = Annotated[Seconds, within(read_duration, "1 s", "60 s")]
 RestTime = Annotated[
@@ -27,6 +34,30 @@ RestTime = Annotated[
     PlainValidator(read_rest),  # nothing after it that would make a bare float of a range
     WithJsonSchema(
         {"type": "string", "pattern": REST_PATTERN, "examples": ["2:30", "90 s", "60-90 s"]}
+    ),
+]
+RepsLeft = Annotated[
+    float,
+    PlainValidator(read_left),
+    WithJsonSchema(
+        {
+            "anyOf": [
+                {"type": "integer", "minimum": 0, "maximum": 9},
+                {"type": "string", "pattern": LEFT_PATTERN, "examples": ["2-3"]},
+            ]
+        }
+    ),
+]
+Effort = Annotated[
+    float,
+    PlainValidator(read_effort),
+    WithJsonSchema(
+        {
+            "anyOf": [
+                {"type": "number", "minimum": 1, "maximum": 10},
+                {"type": "string", "pattern": EFFORT_PATTERN, "examples": ["7-8"]},
+            ]
+        }
     ),
 ]
 Share = Annotated[Percent, within(read_percent, "1 %", "60 %")]

@@ -16,7 +16,8 @@ _DIGITS = re.compile(r"[+-]?\d{1,15}")
 _POINT = re.compile(r"[+-]?(?:\d{1,15}(?:\.\d*)?|\.\d+)")
 
 
-def _read_whole(value: Any) -> int:
+def read_whole(value: Any) -> int:
+    """A whole number; a refusal says what to write."""
     if isinstance(value, float) and value.is_integer():
         value = int(value)
     if not isinstance(value, bool | dict | list | None) and _DIGITS.fullmatch(str(value)):
@@ -24,16 +25,17 @@ def _read_whole(value: Any) -> int:
     raise refuse("number", f"{shown(value)} is not a whole number; write one, such as 3")
 
 
-def _read_decimal(value: Any) -> float:
+def read_decimal(value: Any) -> float:
+    """A number with or without decimals; a refusal says what to write."""
     if not isinstance(value, bool | dict | list | None) and _POINT.fullmatch(str(value)):
         return float(value)
     raise refuse("number", f"{shown(value)} is not a number; write one, such as 1.5")
 
 
-WHOLE = BeforeValidator(_read_whole)
+WHOLE = BeforeValidator(read_whole)
 """To stand last in ``Annotated[int, Field(ge=1), WHOLE]``: limits after it miss the JSON Schema."""
 
-DECIMAL = BeforeValidator(_read_decimal)
+DECIMAL = BeforeValidator(read_decimal)
 """The same for ``float``."""
 
 Name = Annotated[str, StringConstraints(min_length=1, max_length=120, pattern=r"^[^\n]*$")]

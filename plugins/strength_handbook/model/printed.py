@@ -14,9 +14,14 @@ _WORDS = ("no", "one", "two", "three", "four", "five", "six", "seven", "eight", 
 def count_word(number: float) -> str:
     """A small whole number as a word.
 
-    >>> count_word(4), count_word(15), count_word(2.5)
-    ('four', '15', '2.5')
+    >>> from strength_handbook.model.span import Span
+    >>> count_word(4), count_word(15), count_word(2.5), count_word(Span(2, 3))
+    ('four', '15', '2.5', 'two to three')
     """
+    low, high = ends(number)
+    if low != high:
+        in_words = low == int(low) and high == int(high)
+        return " to ".join(count_word(end) if in_words else f"{end:g}" for end in (low, high))
     if number == int(number) and 0 <= number < len(_WORDS):
         return _WORDS[int(number)]
     return f"{number:g}"

@@ -1,10 +1,12 @@
-"""Seconds that may be fewer or more: planned at their middle, shown and checked at both ends."""
+"""Numbers that may be less or more: planned at their middle, shown and checked at both ends."""
 
 import re
+from collections.abc import Callable
 from typing import Any, Self
 
 from pydantic_core import PydanticCustomError
 
+from strength_handbook.model.plain import read_decimal, read_whole
 from strength_handbook.model.quantities import read_duration
 from strength_handbook.model.shape import refuse, shown
 
@@ -13,18 +15,24 @@ LONGEST_S = 30 * 60.0
 _TIME = r"(\d{1,2}:[0-5]\d|\d+([.,]\d+)?\s*(s|sec|min|h))"
 REST_PATTERN = rf"^((\d+([.,]\d+)?|{_TIME})\s*[-–]\s*)?{_TIME}$"
 """How a rest may be written."""
+LEFT_PATTERN = r"^\d\s*[-–]\s*\d$"
+"""How a range of repetitions left may be written."""
+EFFORT_PATTERN = r"^\d+(\.\d+)?\s*[-–]\s*\d+(\.\d+)?$"
+"""How a range of effort may be written."""
 _BOTH = re.compile(r"(.*?\S)\s*[-–]\s*(\S.*)")
 
 
 class Span(float):
-    """A range of seconds, to be counted with as its middle.
+    """A range of numbers, to be counted with as its middle.
 
-    Sums and differences are plain seconds again.
+    Sums and differences are plain numbers again; `moved` keeps both ends. Printed, it is both.
 
     >>> Span(60, 90) + 0, Span(60, 90).low, Span(60, 90).high
     (75.0, 60, 90)
     >>> Span(60, 90) == 75, Span(60, 90) == Span(60, 90)
     (False, True)
+    >>> f"{Span(7, 8.5):g}"
+    '7–8.5'
     """
 
     __slots__ = ("high", "low")
@@ -32,7 +40,7 @@ class Span(float):
     high: float
 
     def __new__(cls, low: float, high: float) -> Self:
-        """The shortest and the longest."""
+        """The least and the most."""
         one = super().__new__(cls, (low + high) / 2)
         one.low, one.high = low, high
         return one
@@ -42,21 +50,70 @@ class Span(float):
         return self.low, self.high
 
     def __eq__(self, other: object) -> bool:
-        """A range is no single time."""
+        """A range is no single number."""
         return isinstance(other, Span) and (self.low, self.high) == (other.low, other.high)
 
     def __hash__(self) -> int:
         """Of both ends."""
         return hash((self.low, self.high))
 
+    def __format__(self, form: str) -> str:
+        """Both ends."""
+        return f"{format(self.low, form)}–{format(self.high, form)}"
 
-def ends(seconds: float) -> tuple[float, float]:
-    """The shortest and the longest of a time.
+
+def ends(value: float) -> tuple[float, float]:
+    """The least and the most of a number.
 
     >>> ends(Span(60, 90)), ends(75)
     ((60, 90), (75, 75))
     """
-    return (seconds.low, seconds.high) if isinstance(seconds, Span) else (seconds, seconds)
+    return (value.low, value.high) if isinstance(value, Span) else (value, value)
+
+
+def between(low: float, high: float) -> float:
+    """A range, or the one number where both are the same."""
+    return Span(low, high) if low < high else low
+
+
+def moved(value: float, by: float, least: float = 0) -> float:
+    """A number with so much added to both ends, but nothing below the least.
+
+    >>> ends(moved(Span(1, 3), -2)), moved(2, -1)
+    ((0, 1), 1)
+    """
+    low, high = (max(least, end + by) for end in ends(value))
+    return between(low, high)
+
+
+def out_of_ten(value: float) -> float:
+    """Effort from repetitions left, or repetitions left from effort, with both ends.
+
+    >>> ends(out_of_ten(Span(2, 3))), out_of_ten(8.5)
+    ((7, 8), 1.5)
+    """
+    low, high = ends(value)
+    return between(10 - high, 10 - low)
+
+
+def _read_both(value: Any, read: Callable[[str], float], unit: str = "") -> float | None:
+    """A range; None where it is none.
+
+    Args:
+        value: as it was written.
+        read: what makes a number of one end.
+        unit: what to put behind the lower end, where it has no unit of its own.
+
+    Raises:
+        PydanticCustomError: where it runs backwards, or one end can't be read.
+    """
+    found = _BOTH.fullmatch(value.strip()) if isinstance(value, str) else None
+    if found is None:
+        return None
+    low, high = read(f"{found[1]}{unit}"), read(found[2])
+    if low >= high:
+        raise refuse("range", f"{shown(value)} runs backwards; write the smaller number first")
+    return Span(low, high)
 
 
 def read_span(value: Any) -> float:
@@ -68,16 +125,24 @@ def read_span(value: Any) -> float:
     Raises:
         PydanticCustomError: where it is no time, or the range runs backwards.
     """
-    found = _BOTH.fullmatch(value.strip()) if isinstance(value, str) else None
-    if found is None:
-        return read_duration(value)
-    unit = re.search(r"[a-z]+$", found[2])
-    bare = re.fullmatch(r"[\d.,]+", found[1])
-    low = read_duration(f"{found[1]} {unit[0]}" if bare and unit else found[1])
-    high = read_duration(found[2])
-    if low >= high:
-        raise refuse("range", f"{shown(value)} runs backwards; write the shorter time first")
-    return Span(low, high)
+    text = value if isinstance(value, str) else ""
+    bare = re.fullmatch(r"\s*[\d.,]+\s*[-–].*?([a-z]+)\s*", text)
+    found = _read_both(value, read_duration, f" {bare[1]}" if bare else "")
+    return read_duration(value) if found is None else found
+
+
+def _limited(value: float, least: float, most: float, unit: Callable[[float], str]) -> float:
+    """The number, whose ends have limits.
+
+    Raises:
+        PydanticCustomError: where one of them is beyond.
+    """
+    low, high = ends(value)
+    if low < least:
+        raise PydanticCustomError("range", "the least is {least}", {"least": unit(least)})
+    if high > most:
+        raise PydanticCustomError("range", "the most is {most}", {"most": unit(most)})
+    return value
 
 
 def read_rest(value: Any) -> float:
@@ -86,7 +151,24 @@ def read_rest(value: Any) -> float:
     Raises:
         PydanticCustomError: as `read_span`, and for a longer one.
     """
-    rest = read_span(value)
-    if max(ends(rest)) > LONGEST_S:
-        raise PydanticCustomError("range", "the most is {most}", {"most": "30 min"})
-    return rest
+    return _limited(read_span(value), 0, LONGEST_S, lambda most: f"{most / 60:g} min")
+
+
+def read_left(value: Any) -> float:
+    """Good repetitions left, 0 to 9: ``2`` or ``2-3``.
+
+    Raises:
+        PydanticCustomError: where it is no whole number, or the range runs backwards.
+    """
+    found = _read_both(value, read_whole)
+    return _limited(read_whole(value) if found is None else found, 0, 9, "{:g}".format)
+
+
+def read_effort(value: Any) -> float:
+    """Effort from 1 to 10: ``8``, ``7.5`` or ``7-8``.
+
+    Raises:
+        PydanticCustomError: where it is no number, or the range runs backwards.
+    """
+    found = _read_both(value, read_decimal)
+    return _limited(read_decimal(value) if found is None else found, 1, 10, "{:g}".format)

@@ -45,7 +45,11 @@ def _clause(change: Change, pair: BeforeAfter) -> str:
 
 def _told(change: Change, pair: BeforeAfter, told: Amount) -> str:
     then, now, one, several = pair.before, pair.after, told.one, told.several
+    if change.pair(f"{pair.key.removesuffix('_s')}_range"):
+        return ""  # both ends are told
     match told.kind:
+        case "both ends":
+            return _both_ends(change, pair, told)
         case "range":
             return _reps(change, pair)
         case "low end":
@@ -79,6 +83,25 @@ def _reps(change: Change, pair: BeforeAfter) -> str:
     if high.after is None:
         return "repetitions are no longer counted"
     return f"{now} repetitions instead of {then}"
+
+
+def _both_ends(change: Change, pair: BeforeAfter, told: Amount) -> str:
+    """A range, or the one number that stands or stood in its place."""
+    base = pair.key.removesuffix("_range")
+    middle = change.pair(f"{base}_s") or change.pair(base)
+    seconds = middle is not None and middle.key.endswith("_s")
+    one = _time if seconds else value
+    now, then = pair.after or "", pair.before or ""
+    if middle is not None:
+        now = now or ("" if middle.after is None else one(middle.after))
+        then = then or ("" if middle.before is None else one(middle.before))
+    what = f"{told.one} {now} {told.several}".strip()
+    if now and then:
+        return f"{what} instead of {then}"
+    if middle is not None:
+        return f"{what}, new" if now else f"no more {told.one}{told.several} (before: {then})"
+    # The middle of the range is the number that stands in its place.
+    return f"{what}, as a range" if now else f"{told.one}{told.several}: no range (before: {then})"
 
 
 def _range(low: Any, high: Any) -> str:

@@ -25,6 +25,7 @@ from strength_handbook.model.loading import (
     StrapRow,
 )
 from strength_handbook.model.printed import count_word, mass, percent
+from strength_handbook.model.span import out_of_ten
 from strength_handbook.pages.load_html import load_line, strip_html, table_html
 from strength_handbook.pages.series_html import series_strip
 from strength_handbook.pages.variable_html import example_note, help_words, variable_strip
@@ -175,7 +176,7 @@ def _by_effort(slot: WorkedSlot) -> str:
     if reserve is None:
         return "Choose a load that lets every repetition look the same."
     if slot.dose.reps is None:
-        return f"Choose a load that feels like {10 - reserve:g} out of 10 by the end."
+        return f"Choose a load that feels like {out_of_ten(reserve):g} out of 10 by the end."
     count, first = slot.dose.reps, ""
     match slot.dose.work:
         case StripSet(strip):

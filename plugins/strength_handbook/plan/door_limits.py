@@ -10,6 +10,7 @@ from strength_handbook.model.book import Book
 from strength_handbook.model.count import Count
 from strength_handbook.model.dose import Dose, Hold, Reps, only_a_top
 from strength_handbook.model.lighter import first_sets, with_reserve
+from strength_handbook.model.span import between, ends
 from strength_handbook.plan.minutes import work_seconds
 
 ASKS_MORE = "harder"
@@ -46,9 +47,10 @@ def within(book: Book, dose: Dose, today: Dose) -> Dose:
     if sets.high > most:
         plain = replace(dose, sets=Count(min(sets.low, most), most, sets.open))
         dose = first_sets(dose, most) if dose.series else plain
-    if dose.reserve is not None and today.reserve is not None and dose.reserve < today.reserve:
-        in_effort = dose.said.rpe is not None
-        dose = with_reserve(dose, today.reserve if in_effort else ceil(today.reserve))
+    mine, theirs = dose.fewest_left, today.fewest_left
+    if mine is not None and theirs is not None and mine < theirs and today.reserve is not None:
+        in_whole = between(*map(ceil, ends(today.reserve)))
+        dose = with_reserve(dose, today.reserve if dose.said.rpe is not None else in_whole)
     return dose
 
 

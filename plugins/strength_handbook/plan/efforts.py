@@ -9,6 +9,7 @@ from strength_handbook.calc.outwards import outwards
 from strength_handbook.model.book import Book
 from strength_handbook.model.dose import Reps
 from strength_handbook.model.load import PercentOfEffort, PercentOfTrainingMax
+from strength_handbook.model.span import ends
 from strength_handbook.plan.reference import (
     LoadRules,
     effort_factor,
@@ -119,11 +120,11 @@ def open_set(slot: WorkedSlot) -> OpenSetPlan | None:
 
 
 def _row(reps: int, reserve: float) -> OpenRow:
-    possible = reps + round(reserve)
-    if possible > MOST_REPS:
+    fewest, most = (reps + round(end) for end in ends(reserve))
+    if most > MOST_REPS:
         return OpenRow(reps, None, None)
-    found = estimate_one_rep_max(100, possible)
-    return OpenRow(reps, found.low / 100, found.high / 100, found.caution)
+    low, high = estimate_one_rep_max(100, fewest), estimate_one_rep_max(100, most)
+    return OpenRow(reps, low.low / 100, high.high / 100, low.caution or high.caution)
 
 
 def effort_load(slot: WorkedSlot, rules: LoadRules) -> EffortLoad | None:

@@ -8,6 +8,7 @@ from strength_handbook.model.dose import Distance, Hold
 from strength_handbook.model.length import length_text
 from strength_handbook.model.progress import Progress, RuleName
 from strength_handbook.model.quantities import in_unit
+from strength_handbook.model.span import moved
 from strength_handbook.plan.loads import PlannedLoad
 from strength_handbook.plan.next_load import LARGE_JUMP, LoadMove, NextLoad
 from strength_handbook.plan.next_written import instead_of_rule, next_number
@@ -231,7 +232,7 @@ def _speed(case: _Case) -> tuple[Outcome, ...]:
 
 def _effort(case: _Case) -> tuple[Outcome, ...]:
     now = case.slot.dose.reserve
-    then = case.following.dose.reserve if case.following else (now - 1 if now else None)
+    then = case.following.dose.reserve if case.following else (moved(now, -1) if now else None)
     if now is None or then is None or then >= now:
         return (Outcome("Every set done", "The same load, one repetition closer to the limit."),)
     text = f"The same load, {then:g} left instead of {now:g}."

@@ -15,6 +15,7 @@ from strength_handbook.model.load import (
 )
 from strength_handbook.model.program import Program
 from strength_handbook.model.session import Variant
+from strength_handbook.model.span import ends, moved
 from strength_handbook.plan.minutes import Minutes, session_minutes
 from strength_handbook.plan.timed import timed_slots
 from strength_handbook.plan.work_out import work_slot
@@ -127,8 +128,8 @@ def _in_halves(load: Load) -> Load:
 
 def _no_harder(dose: Dose, least: int) -> Dose:
     """The dose with at least so many repetitions left in every set."""
-    if dose.reserve is not None and dose.reserve < least:
-        dose = with_reserve(dose, least)
+    if dose.reserve is not None and ends(dose.reserve)[0] < least:
+        dose = with_reserve(dose, moved(dose.reserve, 0, least))
     if dose.last_set is not None and dose.last_set.rir < least:
         dose = replace(dose, last_set=dose.last_set.model_copy(update={"rir": least}))
     if isinstance(dose.load, RepMax) and dose.reps is not None:

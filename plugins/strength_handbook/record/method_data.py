@@ -3,6 +3,7 @@
 from collections.abc import Iterable, Mapping
 from typing import Any
 
+from strength_handbook.dose.effort import left_range, planned_left
 from strength_handbook.model.book import Book
 from strength_handbook.plan.attempts import Next
 from strength_handbook.plan.doors import DoorPlan, doors_of
@@ -64,7 +65,8 @@ def variants_data(book: Book, program: WorkedProgram, session: WorkedSession) ->
                     "order": slot.order,
                     "sets": slot.dose.sets.high,
                     "tempo": slot.dose.tempo.text if slot.dose.tempo else None,
-                    "rir": slot.dose.reserve,
+                    "rir": planned_left(slot.dose),
+                    "rir_range": left_range(slot.dose),
                     "by_lifter": _loads(slot.loads),
                 }
                 for slot in one.slots

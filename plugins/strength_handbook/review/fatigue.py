@@ -37,8 +37,8 @@ def reckoned_percent(slot: WorkedSlot) -> float:
 def left(slot: WorkedSlot) -> float | None:
     """Good repetitions left after a set: as written, or by the load; None where nobody knows."""
     dose = slot.dose
-    if dose.reserve is not None:
-        return dose.reserve
+    if dose.fewest_left is not None:
+        return dose.fewest_left
     if not isinstance(dose.work, Reps):
         return None
     if isinstance(dose.load, RepMax) and dose.load.percent == 100:
@@ -58,7 +58,7 @@ def leaves_more(slot: WorkedSlot, most: float) -> bool:
     if slot.series:
         return all(leaves_more(one, most) for one in slot.series)
     dose, chart = slot.dose, slot.reps_possible
-    if dose.reserve is not None and dose.reserve > most:
+    if dose.fewest_left is not None and dose.fewest_left > most:
         return True
     if not isinstance(dose.work, Reps) or is_estimate(dose):
         return False
@@ -72,13 +72,13 @@ def is_easy_hold(slot: WorkedSlot) -> bool:
     """True for holds without a load that are far from the limit, such as a stand on one leg."""
     dose = slot.dose
     unloaded = slot.exercise.load.kind in ("effort", "body-weight") and dose.load is None
-    easy = dose.reserve is not None and 10 - dose.reserve <= EASY_EFFORT
+    easy = dose.fewest_left is not None and 10 - dose.fewest_left <= EASY_EFFORT
     return isinstance(dose.work, Hold) and unloaded and easy and dose.said.push is None
 
 
 def is_light_carry(slot: WorkedSlot) -> bool:
     """True for carries so light that no hand opens: little of body mass, and no effort named."""
-    load, reserve = slot.dose.load, slot.dose.reserve
+    load, reserve = slot.dose.load, slot.dose.fewest_left
     easy = reserve is None or 10 - reserve <= EASY_EFFORT
     light = isinstance(load, PercentOfBodyMass) and load.percent <= LIGHT_CARRY_PERCENT
     return slot.exercise.pattern is Pattern.CARRY and light and easy
@@ -130,7 +130,7 @@ def is_quick(slot: WorkedSlot, *, deload: bool = False) -> bool:
         return False
     if dose.every is not None:
         return True
-    easy = dose.reserve is None or dose.reserve >= QUICK_RESERVE
+    easy = dose.fewest_left is None or dose.fewest_left >= QUICK_RESERVE
     light = slot.percent is not None and slot.percent <= QUICK_PERCENT
     from_effort = is_estimate(dose) and dose.reserve is not None
     return not deload and easy and (light or from_effort) and dose.reps.high <= QUICK_REPS

@@ -3,6 +3,7 @@
 from strength_handbook.dose.one_set import one_set
 from strength_handbook.model.book import Book
 from strength_handbook.model.dose import Clock, Distance, Hold
+from strength_handbook.model.span import out_of_ten
 from strength_handbook.plan.volume import Volume, is_hard
 from strength_handbook.plan.worked import WorkedSlot, WorkedWeek
 from strength_handbook.workings.load import example_of, load_lines
@@ -105,7 +106,11 @@ def _hard_sets(book: Book, slot: WorkedSlot) -> list[Line]:
     rule = by_rule(book, "hard-hold-effort" if held else "hard-set-reserve")
     if not is_hard(book, dose):
         if held:
-            why = "No effort written" if dose.reserve is None else f"Effort {10 - dose.reserve:g}"
+            why = (
+                "No effort written"
+                if dose.reserve is None
+                else f"Effort {out_of_ten(dose.reserve):g}"
+            )
         elif dose.every is not None and dose.fast:
             why = "Fast sets on an interval"
         else:

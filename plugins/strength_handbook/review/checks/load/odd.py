@@ -84,7 +84,7 @@ def _long(this: Check, desk: Desk, at: SlotAt, seconds: float) -> Iterator[Findi
         )
         text = f"a hold of {number(seconds)} s; at most {number(most)} s"
         yield this.finds(at, text, spot=at.spot_of("hold"), change=change)
-    left = at.slot.dose.reserve
+    left = at.slot.dose.fewest_left
     if left is not None and 10 - left > hardest and seconds > desk.rule("long-hold"):
         text = (
             f"a hold of {number(seconds)} s at RPE {number(10 - left)}; at most {number(hardest)}"

@@ -85,7 +85,7 @@ def _to_the_limit(at: SlotAt) -> str:
         return "an open set"
     if isinstance(dose.work, ClusterSet) and dose.work.cluster.falling:
         return "rest-pause"
-    if isinstance(dose.work, Reps) and dose.reserve == 0:
+    if isinstance(dose.work, Reps) and dose.fewest_left == 0:
         return "a set with nothing left"
     return ""
 
@@ -105,6 +105,6 @@ def _closed(at: SlotAt) -> tuple[str, tuple[Edit, ...]]:
     if isinstance(last, Reps) and last.count.open:
         reps = last.count.low
         return f"write 'reps {reps}'", at.rewritten(reps=str(reps))
-    if isinstance(dose.work, Reps) and dose.reserve == 0:
+    if isinstance(dose.work, Reps) and dose.fewest_left == 0:
         return "write 'RIR 2'", at.rewritten("rpe", rir=2)
     return "", ()

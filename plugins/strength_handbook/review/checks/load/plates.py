@@ -129,7 +129,7 @@ def _fits(desk: Desk, at: SlotAt, percent: float) -> bool:
     possible = reps_possible(desk, dose, percent * share)
     if possible is None or reps is None:
         return percent * share <= 100
-    return reps + (dose.reserve or 0.0) <= possible
+    return reps + (dose.fewest_left or 0.0) <= possible
 
 
 @dataclass(frozen=True, eq=False)

@@ -78,7 +78,7 @@ def is_far_over(desk: Desk, at: SlotAt) -> bool:
     possible, reps = reps_possible(desk, dose, set_percent(at)), reps_in_a_row(dose)
     if possible is None or reps is None:
         return False
-    return reps + (dose.reserve or 0.0) > desk.rule("reps-far-over") * possible
+    return reps + (dose.fewest_left or 0.0) > desk.rule("reps-far-over") * possible
 
 
 def is_over(desk: Desk, at: SlotAt) -> bool:
@@ -87,7 +87,7 @@ def is_over(desk: Desk, at: SlotAt) -> bool:
     possible, reps = reps_possible(desk, dose, set_percent(at)), reps_in_a_row(dose)
     if possible is None or reps is None:
         return False
-    return reps + (dose.reserve or 0.0) > possible + desk.rule("reps-over")
+    return reps + (dose.fewest_left or 0.0) > possible + desk.rule("reps-over")
 
 
 def load_text(dose: Dose, percent: float) -> str:
@@ -116,7 +116,7 @@ def reps_impossible(this: Check, desk: Desk) -> Iterator[Finding]:
         possible = reps_possible(desk, dose, percent)
         if possible is None or percent is None:
             continue
-        asked = [("work", reps_in_a_row(dose), dose.reserve or 0.0)]
+        asked = [("work", reps_in_a_row(dose), dose.fewest_left or 0.0)]
         if dose.last_set is not None:
             asked.append(("last-set", dose.last_set.floor, float(dose.last_set.rir)))
         for part, reps, left in asked:
@@ -201,14 +201,14 @@ def reps_few(this: Check, desk: Desk) -> Iterator[Finding]:
         possible = reps_possible(desk, dose, percent)
         if possible is None or percent is None or not isinstance(dose.work, Reps):
             continue
-        asked = dose.work.count.high + (dose.reserve or 0.0)
+        asked = dose.work.count.high + (dose.most_left or 0.0)
         few = all(_is_few(desk, one, share) for one in desk.alike_of(at))
         if dose.last_set is None and few:
             text = (
                 f"{asked:g} of {possible:.1f} reps that most people can do at {number(percent)} % "
-                f"{'with those left' if dose.reserve else 'and none said to be left'}"
+                f"{'with those left' if dose.most_left else 'and none said to be left'}"
             )
-            more = math.floor(share * possible - (dose.reserve or 0.0) + 1e-9) + 1
+            more = math.floor(share * possible - (dose.most_left or 0.0) + 1e-9) + 1
             change = Mending(f"write 'reps {more}', or more load", at.rewritten(reps=str(more)))
             yield this.finds(at, text, spot=at.spot_of("reps"), change=change)
 
@@ -219,4 +219,4 @@ def _is_few(desk: Desk, at: SlotAt, share: float) -> bool:
     possible = reps_possible(desk, dose, set_percent(at))
     if possible is None or not isinstance(dose.work, Reps):
         return False
-    return dose.work.count.high + (dose.reserve or 0.0) <= share * possible
+    return dose.work.count.high + (dose.most_left or 0.0) <= share * possible

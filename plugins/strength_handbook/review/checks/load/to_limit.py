@@ -66,12 +66,12 @@ def _to_the_limit(at: SlotAt) -> bool:
         return False
     if dose.top is not None and not is_light(at):
         return True
-    return dose.reserve == 0 or (dose.last_set is not None and dose.last_set.rir == 0)
+    return dose.fewest_left == 0 or (dose.last_set is not None and dose.last_set.rir == 0)
 
 
 def _one_left(at: SlotAt) -> Mending:
     dose, words, edits = at.slot.dose, [], list[Edit]()
-    if dose.reserve == 0:
+    if dose.fewest_left == 0:
         words.append("RIR 1" if dose.said.rpe is None else "RPE 9")
         edits += at.rewritten(rir=1) if dose.said.rpe is None else at.rewritten(rpe=9)
     if dose.last_set is not None and dose.last_set.rir == 0:

@@ -51,14 +51,16 @@ def _of_variant(
         return
     least = desk.rule("variant-reserve")
     hard = [
-        one for one in variant.slots if one.dose.reserve is not None and one.dose.reserve < least
+        one
+        for one in variant.slots
+        if one.dose.fewest_left is not None and one.dose.fewest_left < least
     ]
     if variant.variant.max_efforts == "keep" or not hard:
         return
-    first = min(hard, key=lambda one: one.dose.reserve or 0.0)
+    first = min(hard, key=lambda one: one.dose.fewest_left or 0.0)
     text = (
         f"'{when}' keeps {first.order} {first.exercise_id} with "
-        f"{number(first.dose.reserve or 0.0)} left; at least {number(least)}"
+        f"{number(first.dose.fewest_left or 0.0)} left; at least {number(least)}"
     )
     edit = Edit(at.wave.file, (*path, "rir"), f"at least {number(least)}")
     change = Mending(f"write 'rir: at least {number(least)}'", (edit,))

@@ -48,7 +48,9 @@ def breathing_line(this: Check, desk: Desk) -> Iterator[Finding]:
             if not _GOES_ON.search(line):
                 assert isinstance(dose.work, Hold)  # noqa: S101  # long and hard
                 seconds = number(dose.work.seconds)
-                effort = "" if dose.reserve is None else f" at RPE {number(10 - dose.reserve)}"
+                effort = (
+                    "" if dose.fewest_left is None else f" at RPE {number(10 - dose.fewest_left)}"
+                )
                 text = (
                     f"a hold of {seconds} s{effort} (week {use.week.week}, {use.session.id} "
                     f"{use.slot.order}), and the line does not say that breathing goes on"
@@ -67,4 +69,4 @@ def _long_and_hard(desk: Desk, dose: Dose) -> bool:
     """A hold longer than the limit; hard where its effort says so or nothing does."""
     if not isinstance(dose.work, Hold) or dose.work.seconds <= desk.rule("long-hold"):
         return False
-    return dose.reserve is None or 10 - dose.reserve >= desk.rule("hard-hold-effort")
+    return dose.fewest_left is None or 10 - dose.fewest_left >= desk.rule("hard-hold-effort")

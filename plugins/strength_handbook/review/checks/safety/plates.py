@@ -60,7 +60,7 @@ def _plate_on_back(at: SlotAt) -> bool:
 def _least_left(at: SlotAt) -> tuple[str, float]:
     """The set that goes furthest, and the good repetitions left in it."""
     dose = at.slot.dose
-    found = [("a set", dose.reserve)] if dose.reserve is not None else []
+    found = [("a set", dose.fewest_left)] if dose.fewest_left is not None else []
     if dose.last_set is not None:
         found.append((_LAST, float(dose.last_set.rir)))
     if dose.reserve is None:
