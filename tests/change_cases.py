@@ -138,6 +138,14 @@ CASES: dict[str, tuple[Callable[[Data], object], ChangeKind, str, str]] = {
         f"weeks 1-3, a-lift A {LIFT}: rest 2:00–3:00 instead of 2:00",
         "Weeks 1 to 3: trap-bar deadlift: rest 2:00–3:00 instead of 2:00.",
     ),
+    "hold-range": (
+        lambda parts: slots(parts, "b-hold")[0]["weeks"].update(
+            {"1": "ISO 2x20-30 s ES, rest 60 s"}
+        ),
+        ChangeKind.DOSE,
+        "week 1, b-hold A side-plank: holds of 20–30\u00a0s instead of 20 s",
+        "Week 1: side plank: holds of 20–30\u00a0s instead of 20 s.",
+    ),
     "reps-left-range": (
         lambda parts: slots(parts)[1]["weeks"].update({"2": "2x8, tempo 3-0-1-0, RIR 2-3"}),
         ChangeKind.DOSE,

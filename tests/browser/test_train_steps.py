@@ -221,6 +221,16 @@ def test_a_hold_gets_ready_runs_and_is_done_by_itself(page: Page) -> None:
     assert ask(page, "walk.undo", [*acts, done]) == []
 
 
+def test_a_hold_of_a_range_runs_to_its_most_and_says_when_it_is_enough(page: Page) -> None:
+    steps = steps_of(page, {"o": "A", "s": 2, "w": 30, "W": 20, "h": 1, "r": 45})
+    acts = [["start", 0, START]]
+    assert clock(page, steps, acts, 5 + 19) == {"word": "Hold", "left": 11}
+    assert clock(page, steps, acts, 5 + 20) == {"word": "Enough: end it or go on", "left": 10}
+    played = ask(page, "walk.play", steps, acts)
+    assert ask(page, "walk.due", steps, played, START + 34_999) is None
+    assert ask(page, "walk.due", steps, played, START + 35_000) == ["done", 0, START + 35_000]
+
+
 def test_a_clock_that_is_ended_early_counts_to_the_tap(page: Page) -> None:
     """Tapped at 12 s of 30; the next one runs to its end; one that never began counts nothing."""
     steps = steps_of(page, {"o": "A", "s": 3, "w": 30, "h": 1, "r": 45})

@@ -60,6 +60,14 @@ def seconds(low: int, high: int) -> st.SearchStrategy[str]:
     )
 
 
+def time_span(low: int, more: int, way: int) -> str:
+    """A range of time, at most four times as long at its end."""
+    high = low + more % (3 * low) + 1
+    return (f"{low}-{high} s", f"{low} s–{high} s", f"{low}-{high} min")[way]
+
+
+spans = st.builds(time_span, st.integers(10, 14), st.integers(0, 25), st.integers(0, 2))
+"""Times that may be shorter or longer."""
 efforts = number(1, 10).map(lambda text: text.replace(",", "."))
 
 
@@ -96,8 +104,8 @@ share = percent(1, 60)
 
 work: Keys = st.one_of(
     st.fixed_dictionaries({"reps": count(200)}),
-    st.fixed_dictionaries({"hold": seconds(1, 2400)}),
-    st.fixed_dictionaries({"time": seconds(1, 2400)}),
+    st.fixed_dictionaries({"hold": seconds(1, 2400) | spans}),
+    st.fixed_dictionaries({"time": seconds(1, 2400) | spans}),
     st.fixed_dictionaries({"distance": joined(number(1, 300), " m") | joined(whole(4, 900), "ft")}),
     st.fixed_dictionaries({
         "cluster": st.fixed_dictionaries(
@@ -219,7 +227,7 @@ sets = joined(count(50), st.sampled_from(["x", " x ", "×"]))
 clauses = st.one_of(
     joined(sets, count(200), st.sampled_from(["", " reps"])),
     joined("ISO ", sets, seconds(1, 2400)),
-    joined(sets, seconds(1, 2400)),
+    joined(sets, seconds(1, 2400)), joined(sets, spans), joined("ISO ", sets, spans),
     joined(count(50), st.sampled_from([" -> ", "→"]), whole(4, 300), " m"),
     joined(sets, "(", st.lists(whole(1, 30), min_size=2, max_size=8).map("+".join), ")/",
            st.one_of(whole(1, 60), seconds(1, 59))),

@@ -72,8 +72,8 @@ def meant(part: DosePart) -> dict[str, Any]:
     plain = {
         "sets": part.sets and counted(part.sets),
         "reps": part.reps and counted(part.reps),
-        "work_s": part.time,
-        "hold_s": part.hold,
+        "work_s": both(part.time),
+        "hold_s": both(part.hold),
         "metres": part.distance and round(part.distance, 6),
         "tempo": tempo,
         "left": both(part.rir),

@@ -22,7 +22,7 @@ from strength_handbook.dose.key import (
     Said,
     Told,
 )
-from strength_handbook.dose.line_words import SETS, TIME, TIMES
+from strength_handbook.dose.line_words import SETS, SPAN, TIME, TIMES
 from strength_handbook.dose.share import lasting
 from strength_handbook.dose.texts import (
     clock_words,
@@ -31,14 +31,16 @@ from strength_handbook.dose.texts import (
     line_minutes,
     line_time,
     longer,
+    middle_s,
+    range_s,
     sets_words,
     whole,
+    work_guide,
 )
 from strength_handbook.model.dose import Clock, Dose
 from strength_handbook.model.dose_part import DosePart
 from strength_handbook.model.methods import Density
 from strength_handbook.model.printed import NBSP, clock, count_word
-from strength_handbook.model.span import Span
 
 _BETWEEN = Because("rest is no part of a set")
 
@@ -72,6 +74,7 @@ def _time_step(a: Dose, b: Dose) -> Iterator[str]:
     return longer(_time_seconds(a), _time_seconds(b))
 
 
+_SETS_OF = "sets of"
 _TIMED = Lesson("timed sets", "Work by the clock, at a pace that you can keep.")
 _DENSITY = Lesson(
     "as many as possible in a time", "As many good ones as you can; stop when the pace drops."
@@ -87,8 +90,8 @@ def _time_method(_: float, dose: Dose) -> Method:
 TIMED = Key[float](
     field="time",
     read=reads(
-        (rf"{SETS}({TIME})", take("sets", "time")),
-        (rf"time\s+({TIME})", take("time")),
+        (rf"{SETS}({SPAN})", take("sets", "time")),
+        (rf"time\s+({SPAN})", take("time")),
         (
             rf"(?:{SETS})?({TIME})\s+AMRAP",
             beside(
@@ -104,11 +107,18 @@ TIMED = Key[float](
     words=((Said.TASK, _time_words),),
     step=_time_step,
     method=_time_method,
-    data=(Datum("time_s", _time_seconds, Amount("sets of", kind="time")),),
+    data=(
+        Datum("time_s", lambda dose: middle_s(_time_seconds(dose)), Amount(_SETS_OF, kind="time")),
+        Datum(
+            "time_range",
+            lambda dose: range_s(_time_seconds(dose)),
+            Amount(_SETS_OF, kind="both ends"),
+        ),
+    ),
     door=AtDoor.CARRIED,
     use=KeyUse(
         BY_METHOD,
-        lambda seconds, _: {"w": whole(seconds)},
+        lambda seconds, _: work_guide(seconds),
         lasting,
     ),
 )
@@ -174,11 +184,6 @@ def _between(word: str, was: float | None, now: float | None) -> Iterator[str]:
         yield f"{more} between sets: {word} {clock(now)} instead of {clock(was)}"
 
 
-def _rest_range(dose: Dose) -> str | None:
-    """Both ends, where the rest may be shorter or longer."""
-    return clock(dose.rest) if isinstance(dose.rest, Span) else None
-
-
 REST = Key[float](
     field="rest",
     read=reads(
@@ -197,8 +202,8 @@ REST = Key[float](
     ),
     step=lambda a, b: _between("rest", a.rest, b.rest),
     data=(
-        Datum("rest_s", lambda dose: dose.rest and float(dose.rest), Amount("rest", kind="time")),
-        Datum("rest_range", _rest_range, Amount("rest", kind="both ends")),
+        Datum("rest_s", lambda dose: middle_s(dose.rest), Amount("rest", kind="time")),
+        Datum("rest_range", lambda dose: range_s(dose.rest), Amount("rest", kind="both ends")),
     ),
     door=AtDoor.CARRIED,
     use=KeyUse(NO_LESSON, lambda seconds, _: {"r": whole(float(seconds))}, _BETWEEN),

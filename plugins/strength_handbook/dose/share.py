@@ -89,5 +89,6 @@ class Pace:
 
 
 def lasting(seconds: float, _: Pace) -> Share:
-    """A set that is as long as it is written."""
-    return Share(seconds, (Lasting(seconds),))
+    """A set that is as long as it is written; of a range its middle."""
+    middle = float(seconds) + 0.0
+    return Share(middle, (Lasting(middle),))

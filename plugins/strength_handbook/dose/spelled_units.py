@@ -91,12 +91,12 @@ def house_resting(text: str) -> str:
     """A time, or a range of one; a number alone has the unit of the other.
 
     >>> [house_resting(one) for one in ("60-90 s", "2 to 3 minutes", "1:30–2:00", "2-2:30")]
-    ['60 s-90 s', '2 min-3 min', '1:30-2:00', '2 min-2:30']
+    ['60-90 s', '2-3 min', '1:30-2:00', '2 min-2:30']
     """
     *before, last = re.split(r"\s*(?:-|–|to)\s*", text.strip())
     high = house_time(last)
-    unit = "min" if ":" in high else high.split()[-1]
-    both = [f"{one} {unit}" if re.fullmatch(NUMBER, one) else house_time(one) for one in before]
+    unit = " min" if ":" in high else ""
+    both = [f"{one}{unit}" if re.fullmatch(NUMBER, one) else house_time(one) for one in before]
     return "-".join([*both, high])
 
 

@@ -216,6 +216,8 @@ VALUES: Mapping[str, Value] = {
     "effort": Value(rf"{NUMBER}(?:{_TO}{NUMBER})?", _range, "8"),
     "small": Value(r"(?:10|[1-9])(?:[.,]\d)?", _same, "8"),
     "time": Value(TIME, house_time, "90 s"),
+    "work": Value(rf"(?:(?:{TIME}|{NUMBER})(?:[-–]|\s+to\s+))?{TIME}", house_resting, "90 s"),
+    "apart": Value(r"(?:(?<=\s)[-–]|[-–](?=\s))", _same, "-", "-–"),
     "pause": Value(rf"(?:{TIME}|{NUMBER}\s*m)", house_time, "90 s"),
     "resting": Value(rf"{FROM}(?:{TIME}|{NUMBER}\s*m)", house_resting, "90 s"),
     "long": Value(rf"{FROM}{LONG}", house_resting, "2 min"),

@@ -27,7 +27,7 @@ from strength_handbook.dose.key import (
     Told,
     taught,
 )
-from strength_handbook.dose.line_words import FREE, NO_PLACE, SETS, TIME
+from strength_handbook.dose.line_words import FREE, NO_PLACE, SETS, SPAN, TIME
 from strength_handbook.dose.share import Pace, Share, lasting
 from strength_handbook.dose.texts import (
     OneLineError,
@@ -36,9 +36,11 @@ from strength_handbook.dose.texts import (
     line_count,
     line_time,
     longer,
+    middle_s,
+    range_s,
     seconds_words,
     sets_words,
-    whole,
+    work_guide,
 )
 from strength_handbook.model.dose import Distance, Dose, Hold
 from strength_handbook.model.dose_part import DosePart
@@ -75,18 +77,20 @@ def _hold_step(a: Dose, b: Dose) -> Iterator[str]:
     return longer(_hold_seconds(a), _hold_seconds(b))
 
 
+_HOLDS_OF = "holds of"
 _HOLDS = Method("hold", Lesson("holds", "Get into the position, stay there, and keep breathing."))
 
 
 def _share(seconds: float, pace: Pace) -> Share:
-    return replace(lasting(seconds, pace), held_s=seconds)
+    share = lasting(seconds, pace)
+    return replace(share, held_s=share.seconds)
 
 
 HOLD = Key[float](
     field="hold",
     read=reads(
-        (rf"ISO\s+{SETS}({TIME})", take("sets", "hold")),
-        (rf"hold\s+({TIME})", take("hold")),
+        (rf"ISO\s+{SETS}({SPAN})", take("sets", "hold")),
+        (rf"hold\s+({SPAN})", take("hold")),
         advice={"ISO": "sets and seconds belong after 'ISO', such as 'ISO 3x30 s'", "hold": _HOLD},
     ),
     line=(InLine.SET, _line_hold),
@@ -94,11 +98,18 @@ HOLD = Key[float](
     words=((Said.TASK, _hold_words), (Said.BREATH, _breath)),
     step=_hold_step,
     method=lambda *_: _HOLDS,
-    data=(Datum("hold_s", _hold_seconds, Amount("holds of", kind="time")),),
+    data=(
+        Datum("hold_s", lambda dose: middle_s(_hold_seconds(dose)), Amount(_HOLDS_OF, kind="time")),
+        Datum(
+            "hold_range",
+            lambda dose: range_s(_hold_seconds(dose)),
+            Amount(_HOLDS_OF, kind="both ends"),
+        ),
+    ),
     door=AtDoor.CARRIED,
     use=KeyUse(
         BY_METHOD,
-        lambda seconds, _: {"w": whole(seconds), "h": 1},
+        lambda seconds, _: work_guide(seconds) | {"h": 1},
         _share,
     ),
 )

@@ -8,7 +8,7 @@ from strength_handbook.model.count import Count
 from strength_handbook.model.length import Metric, amount_in, own_unit
 from strength_handbook.model.printed import clock, count_word
 from strength_handbook.model.quantities import GRAMS_PER_POUND, Mass
-from strength_handbook.model.span import ends
+from strength_handbook.model.span import Span, ends
 
 
 class OneLineError(ValueError):
@@ -67,7 +67,9 @@ def line_time(seconds: float) -> str:
     """Seconds, or minutes and seconds from two minutes on."""
     low, high = ends(seconds)
     if low != high:
-        return f"{line_time(low)}-{line_time(high)}"
+        shortest, longest = line_time(low), line_time(high)
+        both_s = shortest.endswith(" s") and longest.endswith(" s")
+        return f"{shortest.removesuffix(' s') if both_s else shortest}-{longest}"
     if seconds < 120 or seconds != int(seconds):
         return f"{line_number(seconds)} s"
     return f"{int(seconds) // 60}:{int(seconds) % 60:02d}"
@@ -128,7 +130,24 @@ def capital(sentence: str) -> str:
 def longer(was: float | None, now: float | None) -> Iterator[str]:
     """How a time of a set has changed, where both weeks have one."""
     if was is not None and now is not None and was != now:
-        yield f"{'longer' if now > was else 'shorter'}: {clock(now)} instead of {clock(was)}"
+        word = "longer: " if now > was else "shorter: " if now < was else ""
+        yield f"{word}{clock(now)} instead of {clock(was)}"
+
+
+def middle_s(seconds: float | None) -> float | None:
+    """Seconds to plan with, as they are published; of a range its middle."""
+    return None if seconds is None else float(seconds) + 0.0
+
+
+def range_s(seconds: float | None) -> str | None:
+    """Both ends, where a time may be shorter or longer."""
+    return clock(seconds) if isinstance(seconds, Span) else None
+
+
+def work_guide(seconds: float) -> dict[str, float]:
+    """What a phone gets of the seconds of a set: the most, and the fewest where that is less."""
+    low, high = ends(seconds)
+    return {"w": whole(high)} | ({"W": whole(low)} if low < high else {})
 
 
 def whole(seconds: float) -> float:

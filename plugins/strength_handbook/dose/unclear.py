@@ -103,8 +103,11 @@ UNCLEAR: tuple[Unclear, ...] = (
         "@ {number}/{number2}/{percent}", "{number}/{number2}/{percent}",
         "@ {number}, {number2}, {percent}", "@ {number}/{number2}/{number3} %",
     ),
-    unclear(f"{ONE} '{{sets}}x{{time}}'", "{sets} {x} {number}-{time}",
-            "{sets} {x} {number}–{time}"),
+    unclear(
+        "'{all}' can be a range of time, '{sets}x{number}-{time}', or repetitions and a rest, "
+        "'{sets}x{number}, rest {time}'; write one of them",
+        "{sets} {x} {number} {apart} {time}",
+    ),
     unclear(f"{ONE} '{{sets}} -> {{length}}'", "{sets} {x} {number}-{length}"),
     unclear(
         "say how slow, such as 'tempo 3-0-1-0' for 3 s down",

@@ -6,7 +6,7 @@ The week leaves out what the slot says, the slot what the exercise says; `dose` 
 from collections.abc import Iterator
 from typing import Annotated, Literal
 
-from pydantic import Field, model_validator
+from pydantic import Field, PlainValidator, WithJsonSchema, model_validator
 
 from strength_handbook.model.count import RepsText, SetsText, TopText
 from strength_handbook.model.load import Load, LoadText, PercentOfTop
@@ -37,9 +37,14 @@ from strength_handbook.model.quantities import (
     read_percent,
 )
 from strength_handbook.model.shape import Shape, refuse
+from strength_handbook.model.span import REST_PATTERN, read_work
 from strength_handbook.model.tempo import TempoText
 
-SetTime = Annotated[Seconds, within(read_duration, "1 s", "40 min")]
+SetTime = Annotated[
+    float,
+    PlainValidator(read_work),  # nothing after it that would make a bare float of a range
+    WithJsonSchema({"type": "string", "pattern": REST_PATTERN, "examples": ["30 s", "20-30 s"]}),
+]
 
 
 class OpenSet(Shape):
@@ -93,13 +98,13 @@ class DosePart(Shape):
     reps: Annotated[RepsText | None, Compared("reps")] = None
     """Repetitions a set: ``5``, ``8-12`` or ``5+``."""
     hold: Annotated[SetTime | None, Compared("hold_s")] = None
-    """Seconds a hold lasts."""
+    """Seconds a hold lasts: ``30 s`` or ``20-30 s``."""
     distance: Annotated[
         Annotated[Metres, within(read_length, "1 m", "1000 m")] | None, Compared("distance_m")
     ] = None
     """How far to carry or drag."""
     time: Annotated[SetTime | None, Compared("time_s")] = None
-    """How long to work, for sets by the clock."""
+    """How long to work, for sets by the clock: ``40 s`` or ``30-40 s``."""
     cluster: Cluster | None = None
     """A set in parts with short pauses."""
     strip: Strip | None = None

@@ -39,9 +39,9 @@ def lighter(dose: Dose, keep_sets: float, keep_load: float, keep_hold: float) ->
         case Hold() | Clock() if keep_hold == 100:
             pass
         case Hold(seconds):
-            work = Hold(max(5.0, 5 * round(seconds * keep_hold / 500)))
+            work = Hold(_shorter(seconds, keep_hold))
         case Clock(seconds):
-            work = Clock(max(5.0, 5 * round(seconds * keep_hold / 500)))
+            work = Clock(_shorter(seconds, keep_hold))
         case Reps(count):
             work = Reps(Count(count.low, count.high))
         case StripSet() | ClusterSet() | Distance():
@@ -53,6 +53,11 @@ def lighter(dose: Dose, keep_sets: float, keep_load: float, keep_hold: float) ->
         load=_less(dose, keep_load),
         last_set=None,
     )
+
+
+def _shorter(seconds: float, keep: float) -> float:
+    """A percentage of a time, rounded to five seconds, or of both ends of a range."""
+    return between(*(max(5.0, 5 * round(end * keep / 500)) for end in ends(seconds)))
 
 
 def first_sets(dose: Dose, number: int) -> Dose:

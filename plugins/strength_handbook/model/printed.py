@@ -77,10 +77,14 @@ def clock(seconds: float) -> str:
     >>> from strength_handbook.model.span import Span
     >>> clock(Span(90, 120))
     '1:30–2:00'
+    >>> clock(Span(20, 30)), clock(Span(45, 60))
+    ('20–30\xa0s', '45\xa0s–1:00')
     """
     low, high = ends(seconds)
     if low != high:
-        return f"{clock(low)}–{clock(high)}"
+        shortest, longest = clock(low), clock(high)
+        unit = f"{NBSP}s"
+        return f"{shortest.removesuffix(unit) if longest.endswith(unit) else shortest}–{longest}"
     whole = round(seconds)
     if whole < 60:
         return f"{whole}{NBSP}s"

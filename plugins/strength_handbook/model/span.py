@@ -12,6 +12,11 @@ from strength_handbook.model.shape import refuse, shown
 
 LONGEST_S = 30 * 60.0
 """Most seconds of a rest."""
+LONGEST_WORK_S = 40 * 60.0
+"""Most seconds of one hold or one set by the clock."""
+WIDEST = 4
+"""The longer end of a range of seconds is at most so many times the shorter: what is wider is
+hardly meant as one, `4x8-90 s`. Common practice, no source."""
 _TIME = r"(\d{1,2}:[0-5]\d|\d+([.,]\d+)?\s*(s|sec|min|h))"
 REST_PATTERN = rf"^((\d+([.,]\d+)?|{_TIME})\s*[-–]\s*)?{_TIME}$"
 """How a rest may be written."""
@@ -152,6 +157,25 @@ def read_rest(value: Any) -> float:
         PydanticCustomError: as `read_span`, and for a longer one.
     """
     return _limited(read_span(value), 0, LONGEST_S, lambda most: f"{most / 60:g} min")
+
+
+def read_work(value: Any) -> float:
+    """How long a hold or a set by the clock lasts, 1 s to 40 min: ``30 s``, ``20-30 s``.
+
+    Raises:
+        PydanticCustomError: as `read_span`, beyond the limits, and for a range that is too wide.
+    """
+    time = _limited(
+        read_span(value), 1, LONGEST_WORK_S, lambda end: f"{end / 60:g} min" if end > 1 else "1 s"
+    )
+    low, high = ends(time)
+    if high > WIDEST * low:
+        raise refuse(
+            "range",
+            f"{shown(value)} is too wide to plan with: the longer is at most {WIDEST} times the "
+            "shorter; a rest is written 'rest 90 s'",
+        )
+    return time
 
 
 def read_left(value: Any) -> float:

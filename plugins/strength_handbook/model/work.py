@@ -5,6 +5,7 @@ from typing import Any
 
 from strength_handbook.model.count import Count
 from strength_handbook.model.methods import Cluster, Strip
+from strength_handbook.model.span import ends
 
 
 @dataclass(frozen=True, slots=True)
@@ -16,9 +17,14 @@ class Reps:
 
 @dataclass(frozen=True, slots=True)
 class Hold:
-    """A set is one hold."""
+    """A set is one hold; of a range of seconds its middle counts."""
 
     seconds: float
+
+    @property
+    def longest_s(self) -> float:
+        """Seconds of a hold that is as long as it may be."""
+        return ends(self.seconds)[1]
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,7 +36,7 @@ class Distance:
 
 @dataclass(frozen=True, slots=True)
 class Clock:
-    """A set lasts so long."""
+    """A set lasts so long; of a range its middle counts."""
 
     seconds: float
 

@@ -4,7 +4,8 @@ The page has the loads and the coach's words already; what session mode says of 
 `pages/train_html.py`. A slot's keys are short, and left out where they say nothing:
 
     o  order                            s  sets, or fewest and most
-    w  seconds of one hold or set       h  1: it is a hold
+    w  seconds of one hold or set, the  h  1: it is a hold
+       most of a range                  W  and the fewest of that range
     r  seconds of rest                  e  seconds from start to start
     b  1: one side, then the other      c  parts of a set, and seconds between them
     l  loads of a strip                 n  open set: floor, cap (0: none), 1 where all sets are
@@ -129,7 +130,7 @@ def tempo_parts(dose: Dose, *, from_bottom: bool) -> list[list[Any]]:
     return [part for part in parts if part[1]]
 
 
-LETTERS = "sapwhclmqDunreb"
+LETTERS = "sapwWhclmqDunreb"
 """What may follow from a dose alone, in the order in which a page carries it."""
 
 

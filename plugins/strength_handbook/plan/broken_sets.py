@@ -100,7 +100,7 @@ def timed_sets(dose: Dose) -> TimedSets | None:
     """Work and rest of sets by the clock; None where the rest is not said."""
     if not isinstance(dose.work, Clock) or dose.said.density is not None:
         return None
-    work = dose.work.seconds
+    work = float(dose.work.seconds) + 0.0
     rest = dose.rest if dose.every is None else dose.every - work
     sets = dose.sets.high * (2 if dose.each_side else 1)
     if rest is None or rest <= 0 or sets < 2:  # after the only set nothing is left to compare

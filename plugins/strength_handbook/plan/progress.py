@@ -8,7 +8,7 @@ from strength_handbook.model.dose import Distance, Hold
 from strength_handbook.model.length import length_text
 from strength_handbook.model.progress import Progress, RuleName
 from strength_handbook.model.quantities import in_unit
-from strength_handbook.model.span import moved
+from strength_handbook.model.span import between, ends, moved
 from strength_handbook.plan.loads import PlannedLoad
 from strength_handbook.plan.next_load import LARGE_JUMP, LoadMove, NextLoad
 from strength_handbook.plan.next_written import instead_of_rule, next_number
@@ -189,10 +189,11 @@ def _hold(case: _Case) -> tuple[Outcome, ...]:
     done, again = "Every hold complete, breathing steadily", case.again()
     if not isinstance(work, Hold):
         return Outcome(done, f"{step:g} s more."), again
-    enough = cap is not None and work.seconds >= cap
-    longer = (
-        work.seconds + step if cap is None else min(work.seconds + step, max(cap, work.seconds))
-    )
+    enough = cap is not None and work.longest_s >= cap
+    longer = moved(work.seconds, step)
+    if cap is not None:
+        most = max(cap, work.longest_s)
+        longer = between(*(min(end, most) for end in ends(longer)))
     later = case.following.dose.work if case.following else None
     written = later.seconds if isinstance(later, Hold) else longer
     if enough and written == longer:

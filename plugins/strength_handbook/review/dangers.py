@@ -212,6 +212,6 @@ def _of_seconds(desk: Desk, slot: WorkedSlot, where: str) -> Iterator[Danger]:
         yield Danger(kinds, f"{where} is lowering only")
     elif tempo is not None and tempo.lower >= desk.rule("slow-lowering"):
         yield Danger(kinds, f"{where} lowers for {tempo.lower} s")
-    long = isinstance(dose.work, Hold) and dose.work.seconds > desk.rule("long-hold")
+    long = isinstance(dose.work, Hold) and dose.work.longest_s > desk.rule("long-hold")
     if isinstance(dose.work, Hold) and long and not is_easy_hold(slot):
-        yield Danger((Hazard.LONG_HOLD,), f"{where} holds for {number(dose.work.seconds)} s")
+        yield Danger((Hazard.LONG_HOLD,), f"{where} holds for {number(dose.work.longest_s)} s")

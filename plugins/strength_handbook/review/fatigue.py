@@ -95,13 +95,13 @@ def near_limit(book: Book, slot: WorkedSlot) -> str:
     match dose.work:
         case StripSet():
             return "is a strip set"
-        case Hold(seconds) if seconds < SHORT_HOLD_S:
+        case Hold() if dose.work.longest_s < SHORT_HOLD_S:
             return ""
         case Hold() | Clock() | Distance() if reserve is not None and reserve <= most_left:
             return f"ends at RPE {number(10 - reserve)}"
-        case Hold(seconds) if seconds >= book.rule("tired-hold"):
+        case Hold() if dose.work.longest_s >= book.rule("tired-hold"):
             hard = reserve is None or 10 - reserve >= book.rule("hard-hold-effort")
-            return f"lasts {clock(seconds)}" if hard else ""
+            return f"lasts {clock(dose.work.longest_s)}" if hard else ""
         case Hold() | Clock() | Distance():
             return ""
         case Reps(count) if count.open or dose.last_set is not None:

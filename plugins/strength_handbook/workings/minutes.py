@@ -60,7 +60,7 @@ def minutes_working(book: Book, program: Program, session: WorkedSession) -> Wor
         if program.group.sharing > 1
         else "One at a station",
         (*lines, *_rules(book, slots, blocks)),
-        "Rounded to whole minutes; ranges of sets and repetitions are reckoned at their middle.",
+        "Rounded to whole minutes; ranges are reckoned at their middle.",
     )
 
 

@@ -9,6 +9,7 @@ from strength_handbook.model.count import Count
 from strength_handbook.model.doors import path_of
 from strength_handbook.model.dose import Clock, Distance, Dose, Hold, Reps
 from strength_handbook.model.dose_part import WORK_FIELDS
+from strength_handbook.model.span import ends
 from strength_handbook.plan.door_limits import ASKS_MORE
 from strength_handbook.plan.doors import DoorPlan, doors_of
 from strength_handbook.reading.problem import Severity
@@ -204,9 +205,9 @@ def _size(dose: Dose) -> tuple[str, float]:
         case Reps(count):
             return "reps", float(count.high)
         case Hold(seconds):
-            return "hold", seconds
+            return "hold", ends(seconds)[1]
         case Clock(seconds):
-            return "time", seconds
+            return "time", ends(seconds)[1]
         case Distance(metres):
             return "distance", metres
         case _:

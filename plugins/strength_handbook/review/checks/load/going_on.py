@@ -134,7 +134,7 @@ def _by_seconds(
         or not isinstance(one.work, Hold)
         or not isinstance(other.work, Hold)
         or not _same_task(one, other)
-        or (rule.cap_time is not None and one.work.seconds >= rule.cap_time)
+        or (rule.cap_time is not None and one.work.longest_s >= rule.cap_time)
     ):
         return None  # at the cap more load comes, and the hold begins shorter
     old, new = one.work.seconds, other.work.seconds

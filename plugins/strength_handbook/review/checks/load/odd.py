@@ -35,7 +35,7 @@ def dose_odd(this: Check, desk: Desk) -> Iterator[Finding]:
         yield _as_hold(this, at)
     for at in desk.slots:
         if isinstance(at.slot.dose.work, Hold):
-            yield from _long(this, desk, at, at.slot.dose.work.seconds)
+            yield from _long(this, desk, at, at.slot.dose.work.longest_s)
 
 
 def _slow(this: Check, at: SlotAt) -> Finding:

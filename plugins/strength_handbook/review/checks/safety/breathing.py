@@ -47,7 +47,7 @@ def breathing_line(this: Check, desk: Desk) -> Iterator[Finding]:
             line = dose.said.breathe or exercise.breathing
             if not _GOES_ON.search(line):
                 assert isinstance(dose.work, Hold)  # noqa: S101  # long and hard
-                seconds = number(dose.work.seconds)
+                seconds = number(dose.work.longest_s)
                 effort = (
                     "" if dose.fewest_left is None else f" at RPE {number(10 - dose.fewest_left)}"
                 )
@@ -67,6 +67,6 @@ def _says_held(line: str) -> bool:
 
 def _long_and_hard(desk: Desk, dose: Dose) -> bool:
     """A hold longer than the limit; hard where its effort says so or nothing does."""
-    if not isinstance(dose.work, Hold) or dose.work.seconds <= desk.rule("long-hold"):
+    if not isinstance(dose.work, Hold) or dose.work.longest_s <= desk.rule("long-hold"):
         return False
     return dose.fewest_left is None or 10 - dose.fewest_left >= desk.rule("hard-hold-effort")

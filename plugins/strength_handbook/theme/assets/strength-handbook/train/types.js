@@ -18,6 +18,7 @@
  * @property {[number, number]} [each]
  * @property {number} [metres]
  * @property {number} [work]
+ * @property {number} [least]
  * @property {boolean} [hold]
  * @property {number} [rest]
  * @property {number} [every]

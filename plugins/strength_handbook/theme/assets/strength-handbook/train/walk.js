@@ -162,8 +162,9 @@ function clock(list, { at, started, rest }, now) {
   if (started && !step.work) return { word: 'Under way', since: since(started) };
   if (started && step.work) {
     const ready = -since(started + READY);
-    return ready > 0 ? { word: 'Get ready', left: ready }
-      : { word: step.hold ? 'Hold' : 'Work', left: ready + step.work };
+    if (ready > 0) return { word: 'Get ready', left: ready };
+    const enough = step.least && -ready >= step.least;
+    return { word: enough ? 'Enough: end it or go on' : step.hold ? 'Hold' : 'Work', left: ready + step.work };
   }
   if (!rest) return null;
   if (!rest.until) return { word: 'Since the last one', since: since(rest.from) };
