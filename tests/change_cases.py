@@ -84,6 +84,13 @@ CASES: dict[str, tuple[Callable[[Data], object], ChangeKind, str, str]] = {
         ),
         "Week 3: trap-bar deadlift is heavier, 80 % instead of 78 %.",
     ),
+    # Planned with 79 %, 110.6 and 79 kg.
+    "load-range": (
+        lambda parts: slots(parts)[0]["weeks"].update({"3": "3x5 @ 78-80 %"}),
+        ChangeKind.LOAD,
+        (f"week 3, a-lift A {LIFT}: 78–80 % instead of 78 %; P1 110 kg instead of 107.5 kg"),
+        "Week 3: trap-bar deadlift is heavier, 78–80 % instead of 78 %.",
+    ),
     "load-kind": (
         lambda parts: slots(parts)[0]["weeks"].update({"3": "3x5 @ 80 kg"}),
         ChangeKind.LOAD,

@@ -71,6 +71,14 @@ spans = st.builds(time_span, st.integers(10, 14), st.integers(0, 25), st.integer
 efforts = number(1, 10).map(lambda text: text.replace(",", "."))
 
 
+share_spans = st.builds(
+    lambda low, more, unit: f"{low / 2:g}-{(low + more) / 2:g} %{unit}",
+    st.integers(80, 180),
+    st.integers(1, 40),
+    st.sampled_from(["", " TM", " BM", " system", " of 8RM"]),
+)
+
+
 def count(most: int) -> st.SearchStrategy[str]:
     pairs = st.tuples(st.integers(1, most), st.integers(1, most)).map(sorted)
     return st.one_of(
@@ -80,6 +88,7 @@ def count(most: int) -> st.SearchStrategy[str]:
 
 mass = st.one_of(joined(number(0.1, 400), st.sampled_from([" kg", "kg", " lb", " lbs"])))
 load = st.one_of(
+    share_spans,
     joined(percent(0.1, 150), st.sampled_from(["", " system", " TM", " BM", " of top"])),
     mass,
     st.just("BW"),

@@ -56,7 +56,7 @@ def load_meant(part: DosePart | SeriesPart) -> dict[str, Any]:
         case None:
             return {}
         case PercentOfBase(percent):
-            return {"percent": percent}
+            return {"percent": both(percent)}
         case PercentOfBodyMass(percent):
             return {"body_percent": percent}
         case FixedLoad(mass):

@@ -24,11 +24,12 @@ END = r"(?=$|[\s,;()@]|/\s*[a-z]|\.(?:\s|$)|(?:each|ea|es|e/s)\b)"
 """What may follow a clause: nothing, a gap, or a word for each side without one."""
 LATER = r"\s*,?\s*"
 """Between the values of one clause."""
+_SHARE = rf"(?:{NUMBER}\s*%?\s*[-–]\s*)?{PERCENT}"
 # A word with a number after it begins a clause of its own: '65 % top 5RM', '80 % TM 90 %'.
 _TM = r"TM(?!\s+\d)"
 _TOP = r"(?:the\s+)?top(?!\s+(?:\d+\s*RM|none)\b)"
 LOAD = (
-    rf"{PERCENT}(?:\s*(?:of\s+)?(?:system|{_TM}|BM(?:\s*/\s*hand)?|{_TOP}|(?!1\s*RM)\d+\s*RM))?"
+    rf"{_SHARE}(?:\s*(?:of\s+)?(?:system|{_TM}|BM(?:\s*/\s*hand)?|{_TOP}|(?!1\s*RM)\d+\s*RM))?"
     rf"|BW(?:\s*[+\-−–]\s*{MASS})?|\d+\s*RM|{NUMBER}\s*units?|{MASS}"
 )
 FREE = r"[^\s,;](?:[^,;]|(?<=\d),(?=\d))*"

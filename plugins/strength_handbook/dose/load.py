@@ -19,7 +19,7 @@ from strength_handbook.dose.key import (
     Said,
 )
 from strength_handbook.dose.line_words import LOAD, PERCENT
-from strength_handbook.dose.texts import line_mass, line_number
+from strength_handbook.dose.texts import line_mass, line_number, percent_words
 from strength_handbook.model.dose import Dose
 from strength_handbook.model.exercise import Exercise
 from strength_handbook.model.load import (
@@ -46,11 +46,11 @@ def load_in_words(load: Load | None, exercise: Exercise) -> str:
         case None:
             return ""
         case PercentOfBase(percent):
-            return f"at {percent:g} % of your best single"
+            return f"at {percent_words(percent)} of your best single"
         case PercentOfSystem(percent):
-            return f"at {percent:g} % of your best total, body included"
+            return f"at {percent_words(percent)} of your best total, body included"
         case PercentOfBodyMass(percent):
-            return f"with {percent:g} % of your body weight{_where(exercise)}"
+            return f"with {percent_words(percent)} of your body weight{_where(exercise)}"
         case FixedLoad(mass):
             return f"with {mass.label}{_where(exercise)}"
         case BodyWeight(change, sign):
@@ -58,15 +58,15 @@ def load_in_words(load: Load | None, exercise: Exercise) -> str:
                 return "with body weight only"
             return f"with {change.label} {'added' if sign > 0 else 'taken off'}"
         case RepMax(reps, percent):
-            share = "" if percent == 100 else f"{percent:g} % of "
+            share = "" if percent == 100 else f"{percent_words(percent)} of "
             return f"with {share}a load you could lift {count_word(reps)} times"
         case PercentOfEffort(percent, reserve):
             good = f"{count_word(reserve)} good {'one' if reserve == 1 else 'ones'}"
-            return f"with {percent:g} % of a load that would leave {good}"
+            return f"with {percent_words(percent)} of a load that would leave {good}"
         case PercentOfTop(percent):
-            return f"at {percent:g} % of it"
+            return f"at {percent_words(percent)} of it"
         case PercentOfTrainingMax(percent):
-            return f"at {percent:g} % of your training max"
+            return f"at {percent_words(percent)} of your training max"
         case Setting(value):
             return f"at {value:g} on the machine"
 

@@ -35,6 +35,9 @@ def ways_with(thing: str) -> tuple[str, str]:
 LOADS: tuple[Spelling, ...] = (
     spelled("@ {load}", "{load}", "@ {load}", "at {load}", "with {load}", "w/ {load}", "{load} for",
             "{load}:", "@ {load}:"),
+    spelled("@ {share}", "{share}", "@ {share}", "at {share}", "with {share}", "w/ {share}",
+            "[{with}] {share} [of] [your] [{a}] {best}"),
+    spelled("@ {share} TM", "[{with}] {share} [of] [your] [{a}] training max"),
     spelled("@ {percent}", "{dash} {percent}", only=behind_sets),
     spelled("@ {mass}", "{dash} {mass}", only=off_body_behind_sets),
     spelled("@ {percent}", "[{with}] {percent} [of] [your] [{a}] {best}"),

@@ -56,6 +56,16 @@ def _percent(text: str) -> str:
     return f"{number_and_unit(text)[0]} %"
 
 
+def _shares(text: str) -> str:
+    """A range of percent.
+
+    >>> _shares("70 to 75 percent"), _shares("70%–75%")
+    ('70-75 %', '70-75 %')
+    """
+    low, high = re.split(r"[-–]|\s+to\s+", text)
+    return f"{number_and_unit(low)[0]}-{_percent(high)}"
+
+
 def _share(text: str) -> str:
     """How many times body weight as a percentage.
 
@@ -228,6 +238,7 @@ VALUES: Mapping[str, Value] = {
     "minutes": Value(rf"\d+\s*(?:{MINUTES}|m)", lambda text: number_and_unit(text)[0], "10 min"),
     "mass": Value(_MASS, quantity(MASSES), "10 kg"),
     "percent": Value(_PERCENT, _percent, "75 %"),
+    "share": Value(rf"{NUMBER}(?:\s*%)?(?:[-–]|\s+to\s+){_PERCENT}", _shares, "70-75 %"),
     "load": Value(rf"(?:{_MASS}|{_PERCENT})", _load, "60 kg"),
     "times": Value(r"(?:\d+(?:[.,]\d+)?|[.,]\d+)", _share, "1.5"),
     "length": Value(rf"{NUMBER}\s*{any_of(LENGTHS)}", _length, "40 yards"),

@@ -150,6 +150,11 @@ def work_guide(seconds: float) -> dict[str, float]:
     return {"w": whole(high)} | ({"W": whole(low)} if low < high else {})
 
 
+def percent_words(value: float) -> str:
+    """A percentage in a sentence, of a range both ends."""
+    return f"{value:g} %".replace("–", " to ")
+
+
 def whole(seconds: float) -> float:
     """A number without a needless fraction."""
     return int(seconds) if seconds == int(seconds) else seconds

@@ -152,8 +152,6 @@ UNCLEAR_LOADS: tuple[Unclear, ...] = (
             "+ {n} chains {side}"),
     unclear("chains are written as 'chains 1 pair', or as a share, 'chains 20 % at top'",
             "+ chains", "+ chain"),
-    unclear(f"{ONE} '@ {{percent}}'", "@ {number}-{percent}", "{number}-{percent}",
-            "@ {percent2}-{percent}", "@ {number}–{percent}", "@ {number} to {percent}"),
     unclear(f"{ONE} '@ {{mass}}'", "@ {number}-{mass}", "{number}-{mass}", "@ {number}–{mass}",
             "@ {number} to {mass}"),
 )  # fmt: skip

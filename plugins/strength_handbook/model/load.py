@@ -13,11 +13,12 @@ from pydantic import BeforeValidator, WithJsonSchema
 from strength_handbook.model.quantities import NUMBER, Mass
 from strength_handbook.model.samples import sample, unit
 from strength_handbook.model.shape import refuse, shown
+from strength_handbook.model.span import between, ends
 
 
 @dataclass(frozen=True, slots=True)
 class PercentOfBase:
-    """Percent of a tested value, the slot's base."""
+    """Percent of a tested value, the slot's base; of a range its middle counts, here and below."""
 
     percent: float
 
@@ -172,7 +173,8 @@ def scaled(load: Load, factor: float) -> Load:
             share = factor if sign > 0 else 1 / factor
             return BodyWeight(Mass(round(change.grams * share), change.unit), sign)
         case _:
-            return replace(load, percent=round(load.percent * factor, 1))
+            share = between(*(round(end * factor, 1) for end in ends(load.percent)))
+            return replace(load, percent=share)
 
 
 def heaviness(load: Load) -> float:
@@ -195,12 +197,15 @@ def heaviness(load: Load) -> float:
             return load.percent
 
 
+_SHARE = r"(\d+(?:[.,]\d+)?(?:\s*%?\s*[-–]\s*\d+(?:[.,]\d+)?)?)\s*%"
+"""A percentage, or a range of one."""
+
 _PATTERNS: tuple[tuple[str, Callable[[re.Match[str]], Load]], ...] = (
-    (rf"{NUMBER}\s*%", lambda m: PercentOfBase(_number(m[1]))),
-    (rf"{NUMBER}\s*%\s*(?:of\s+)?system", lambda m: PercentOfSystem(_number(m[1]))),
-    (rf"{NUMBER}\s*%\s*(?:of\s+)?BM(?:\s*/\s*hand)?", lambda m: PercentOfBodyMass(_number(m[1]))),
-    (rf"{NUMBER}\s*%\s*(?:of\s+)?(?:the\s+)?top", lambda m: PercentOfTop(_number(m[1]))),
-    (rf"{NUMBER}\s*%\s*(?:of\s+)?TM", lambda m: PercentOfTrainingMax(_number(m[1]))),
+    (_SHARE, lambda m: PercentOfBase(_share(m[1]))),
+    (rf"{_SHARE}\s*(?:of\s+)?system", lambda m: PercentOfSystem(_share(m[1]))),
+    (rf"{_SHARE}\s*(?:of\s+)?BM(?:\s*/\s*hand)?", lambda m: PercentOfBodyMass(_share(m[1]))),
+    (rf"{_SHARE}\s*(?:of\s+)?(?:the\s+)?top", lambda m: PercentOfTop(_share(m[1]))),
+    (rf"{_SHARE}\s*(?:of\s+)?TM", lambda m: PercentOfTrainingMax(_share(m[1]))),
     (rf"({NUMBER}\s*(?:kgs?|lbs?|g))", lambda m: FixedLoad(Mass.parse(m[1]))),
     (r"BW", lambda _: BodyWeight(Mass(0))),
     (
@@ -210,13 +215,16 @@ _PATTERNS: tuple[tuple[str, Callable[[re.Match[str]], Load]], ...] = (
     (r"(\d{1,2})\s*RM", lambda m: RepMax(int(m[1]))),
     (
         # Not of a 1RM: that is what a percentage alone is of.
-        rf"{NUMBER}\s*%\s*(?:of\s+)?(?!1\s*RM)(\d{{1,2}})\s*RM",
-        lambda m: RepMax(int(m[2]), _number(m[1])),
+        rf"{_SHARE}\s*(?:of\s+)?(?!1\s*RM)(\d{{1,2}})\s*RM",
+        lambda m: RepMax(int(m[2]), _share(m[1])),
     ),
     (rf"{NUMBER}\s*units?", lambda m: Setting(_number(m[1]))),
 )
 
 MOST_PERCENT = 150
+WIDEST = 1.5
+"""The upper end of a range of percent is at most so many times the lower: more is no one load.
+Common practice, no source."""
 MOST_ALIKE = 100
 """A number above it that lacks its unit is no percentage."""
 MOST_UNITS = 10_000
@@ -226,6 +234,21 @@ HOW_TO_WRITE = "'70 %', '70 % system', '25 % BM', '60 kg', 'BW+10 kg', '8RM' or 
 
 def _number(text: str) -> float:
     return float(text.replace(",", "."))
+
+
+def _share(text: str) -> float:
+    """A percentage, or a range of one that is narrow enough to plan with its middle.
+
+    Raises:
+        ValueError: where it runs backwards or is too wide.
+    """
+    several = [_number(one.strip(" %")) for one in re.split("[-–]", text)]
+    low, high = several[0], several[-1]
+    if len(several) > 1 and low >= high:
+        raise ValueError(f"{shown(text)} runs backwards; write the smaller number first")
+    if high > WIDEST * low:
+        raise ValueError(f"{shown(text)} is too wide to plan with; write one of them")
+    return between(low, high)
 
 
 def bare_load(number: str, before: str = "") -> str:
@@ -260,8 +283,8 @@ def parse_load(text: str) -> Load:
                 raise ValueError(f"{shown(text)}: an RM has 1 to 20 repetitions, such as '8RM'")
             if isinstance(load, Setting) and load.value > MOST_UNITS:
                 raise ValueError(f"{shown(text)} is too large; the most is {MOST_UNITS} units")
-            percent = getattr(load, "percent", None)
-            if percent is not None and not 0 < percent <= MOST_PERCENT:
+            low, high = ends(getattr(load, "percent", MOST_PERCENT))
+            if low <= 0 or high > MOST_PERCENT:
                 limits = f"above 0 and at most {MOST_PERCENT} %"
                 raise ValueError(f"{shown(text)}: a percentage of a load is {limits}")
             return load

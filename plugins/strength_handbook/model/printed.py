@@ -63,7 +63,13 @@ def percent(value: float) -> str:
 
     >>> percent(78), percent(76.79), percent(27.5)
     ('78\xa0%', '77\xa0%', '27.5\xa0%')
+    >>> from strength_handbook.model.span import Span
+    >>> percent(Span(70, 75))
+    '70–75\xa0%'
     """
+    low, high = ends(value)
+    if low != high:
+        return f"{percent(low).removesuffix(f'{NBSP}%')}–{percent(high)}"
     nearest = round(value * 2) / 2
     text = f"{value:g}" if value == nearest else f"{value:.0f}"
     return f"{text}{NBSP}%"

@@ -13,6 +13,7 @@ from strength_handbook.record.earlier import number
 from strength_handbook.review.words import clock
 
 _NUMBER = re.compile(r"\d+(?:\.\d+)?")
+_NUMBERS = re.compile(rf"{_NUMBER.pattern}(?:–{_NUMBER.pattern})?")
 _TOLD = {
     datum.key: datum.told for key in KEYS if not isinstance(key.data, Because) for datum in key.data
 }
@@ -154,14 +155,20 @@ def _asked_direction(pair: BeforeAfter) -> int:
     """By the one number in two loads that are written in the same way."""
     if not isinstance(pair.before, str) or not isinstance(pair.after, str):
         return 0
-    then, now = _NUMBER.findall(pair.before), _NUMBER.findall(pair.after)
-    alike = _NUMBER.sub("#", pair.before) == _NUMBER.sub("#", pair.after)
+    then, now = _NUMBERS.findall(pair.before), _NUMBERS.findall(pair.after)
+    alike = _NUMBERS.sub("#", pair.before) == _NUMBERS.sub("#", pair.after)
     if not alike or len(then) != 1:
         return 0
-    sign = _sign(float(now[0]) - float(then[0]))
+    sign = _sign(_middle(now[0]) - _middle(then[0]))
     # More help and more repetitions at the most are both less weight.
     less = MINUS in pair.after or pair.after.endswith("RM")
     return -sign if less else sign
+
+
+def _middle(text: str) -> float:
+    """A number, or the middle of a range."""
+    both = text.split("–")
+    return (float(both[0]) + float(both[-1])) / 2
 
 
 def _sign(amount: float) -> int:

@@ -60,7 +60,7 @@ def reference_percent(dose: Dose, rules: LoadRules) -> float | None:
     """
     match dose.load:
         case PercentOfBase(percent) | PercentOfSystem(percent):
-            return percent
+            return percent + 0.0
         case RepMax(reps, share):
             return _share(share, _charted(reps))
         case PercentOfTop(percent):

@@ -15,7 +15,7 @@ from strength_handbook.model.load import (
 )
 from strength_handbook.model.program import Program
 from strength_handbook.model.session import Variant
-from strength_handbook.model.span import ends, moved
+from strength_handbook.model.span import between, ends, moved
 from strength_handbook.plan.minutes import Minutes, session_minutes
 from strength_handbook.plan.timed import timed_slots
 from strength_handbook.plan.work_out import work_slot
@@ -121,7 +121,7 @@ def _in_halves(load: Load) -> Load:
     """
     match load:
         case PercentOfBase(percent) | PercentOfSystem(percent) | PercentOfBodyMass(percent):
-            return type(load)(floor(2 * percent + 1e-9) / 2)
+            return type(load)(between(*(floor(2 * end + 1e-9) / 2 for end in ends(percent))))
         case _:
             return load
 

@@ -9,6 +9,7 @@ from strength_handbook.model.dose import Dose
 from strength_handbook.model.exercise import Exercise
 from strength_handbook.model.program import Base, Program, Wave
 from strength_handbook.model.session import Session, Slot
+from strength_handbook.model.span import ends
 from strength_handbook.plan.help import Assisted
 from strength_handbook.plan.loads import (
     PlannedLoad,
@@ -72,6 +73,14 @@ class WorkedSlot:
     def loads_differ(self) -> bool:
         """True where not all of its sets have one load."""
         return len({(one.dose.load, one.percent) for one in self.alike}) > 1
+
+    @property
+    def heaviest_percent(self) -> float | None:
+        """The same where a load may be heavier or lighter, at its upper end."""
+        share: float | None = getattr(self.dose.load, "percent", None)
+        if self.percent is None or not share:
+            return self.percent
+        return self.percent * ends(share)[1] / (share + 0.0)
 
     @property
     def order(self) -> str:

@@ -95,7 +95,8 @@ def may_pin(exercise: Exercise, room: Room) -> bool:
 
 def reaches_percent(slot: WorkedSlot) -> float | None:
     """The highest percent of the best single that a slot asks for, tests and RMs included."""
-    dose, known = slot.dose, [slot.percent] if slot.percent is not None else []
+    dose, heaviest = slot.dose, slot.heaviest_percent
+    known = [] if heaviest is None else [heaviest]
     reps = [dose.top, dose.said.test.rm if dose.said.test else None]
     reps.append(getattr(dose.load, "reps", None))
     known += [percent_for_reps(count) for count in reps if count and count <= _MOST_REPS]

@@ -4,6 +4,7 @@ from strength_handbook.calc.repetitions import percent_for_reps
 from strength_handbook.model.book import Book
 from strength_handbook.model.dose import Clock, Distance, Hold, Reps, StripSet
 from strength_handbook.model.load import PercentOfBodyMass, RepMax
+from strength_handbook.model.span import ends
 from strength_handbook.model.words import Hazard, Muscle, Pattern
 from strength_handbook.plan.reference import is_estimate
 from strength_handbook.plan.worked import WorkedSlot
@@ -31,7 +32,7 @@ def reckoned_percent(slot: WorkedSlot) -> float:
     """
     if is_estimate(slot.dose) and slot.exercise.role != "main":
         return 0.0
-    return slot.percent or 0.0
+    return slot.heaviest_percent or 0.0
 
 
 def left(slot: WorkedSlot) -> float | None:
@@ -63,7 +64,8 @@ def leaves_more(slot: WorkedSlot, most: float) -> bool:
     if not isinstance(dose.work, Reps) or is_estimate(dose):
         return False
     if chart is None:  # lighter than the end of the chart, or no percentage at all
-        beyond = slot.percent is not None and slot.percent < percent_for_reps(CHART_END)
+        heaviest = slot.heaviest_percent
+        beyond = heaviest is not None and heaviest < percent_for_reps(CHART_END)
         return beyond and CHART_END - dose.work.count.high > 2 * most
     return int(chart.middle) - dose.work.count.high > 2 * most
 
@@ -80,7 +82,7 @@ def is_light_carry(slot: WorkedSlot) -> bool:
     """True for carries so light that no hand opens: little of body mass, and no effort named."""
     load, reserve = slot.dose.load, slot.dose.fewest_left
     easy = reserve is None or 10 - reserve <= EASY_EFFORT
-    light = isinstance(load, PercentOfBodyMass) and load.percent <= LIGHT_CARRY_PERCENT
+    light = isinstance(load, PercentOfBodyMass) and ends(load.percent)[1] <= LIGHT_CARRY_PERCENT
     return slot.exercise.pattern is Pattern.CARRY and light and easy
 
 
@@ -131,7 +133,7 @@ def is_quick(slot: WorkedSlot, *, deload: bool = False) -> bool:
     if dose.every is not None:
         return True
     easy = dose.fewest_left is None or dose.fewest_left >= QUICK_RESERVE
-    light = slot.percent is not None and slot.percent <= QUICK_PERCENT
+    light = slot.percent is not None and (slot.heaviest_percent or 0.0) <= QUICK_PERCENT
     from_effort = is_estimate(dose) and dose.reserve is not None
     return not deload and easy and (light or from_effort) and dose.reps.high <= QUICK_REPS
 

@@ -226,13 +226,13 @@ def _for_nobody(scale: Scale | None, loads: list[PlannedLoad], units: str, *, bo
 
 def _too_heavy(slot: WorkedSlot) -> str:
     """Several whole repetitions above the best single; lowering alone and holds may lie above."""
-    dose, reps = slot.dose, slot.dose.reps
-    if slot.percent is None or slot.percent <= 100 or reps is None or reps.low < 2:
+    dose, reps, percent = slot.dose, slot.dose.reps, slot.heaviest_percent
+    if percent is None or percent <= 100 or reps is None or reps.low < 2:
         return ""
     if dose.said.return_by is not None or dose.said.test is not None:
         return ""
     return (
-        f"{slot.percent:g} % of the tested value for {reps.text}: more than the best single is "
+        f"{percent:g} % of the tested value for {reps.text}: more than the best single is "
         "lifted once at most; write a lower percentage, or 'return-by' where it is only lowered"
     )
 

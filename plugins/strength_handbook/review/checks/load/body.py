@@ -2,7 +2,13 @@
 
 from collections.abc import Iterator
 
-from strength_handbook.model.load import BodyWeight, PercentOfBase, PercentOfTrainingMax
+from strength_handbook.dose.load import line_load
+from strength_handbook.model.load import (
+    BodyWeight,
+    PercentOfBase,
+    PercentOfSystem,
+    PercentOfTrainingMax,
+)
 from strength_handbook.model.loading import BodyWeightLift
 from strength_handbook.model.program import Base
 from strength_handbook.model.quantities import Mass
@@ -44,8 +50,9 @@ def share_of_added(this: Check, desk: Desk) -> Iterator[Finding]:
             )
             edits += _system_edits(desk, at, base)
         if isinstance(load, PercentOfBase):
-            words.append(f"'{number(load.percent)} % system'")
-            edits += at.rewritten(load=f"{number(load.percent)} % system")
+            right = line_load(PercentOfSystem(load.percent))
+            words.append(f"'{right}'")
+            edits += at.rewritten(load=right)
         change = Mending(f"write {', and '.join(words)}", edits)
         yield this.finds(at, _example(desk, at, base), spot=at.spot_of("load"), change=change)
 

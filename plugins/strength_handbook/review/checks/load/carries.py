@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from strength_handbook.calc.volume import percent_change
 from strength_handbook.model.dose import Clock, Distance, Hold
 from strength_handbook.model.load import PercentOfBodyMass
+from strength_handbook.model.span import ends
 from strength_handbook.model.words import Pattern
 from strength_handbook.reading.problem import Severity
 from strength_handbook.review.check import Check, Family, check
@@ -86,7 +87,9 @@ def _share(at: SlotAt) -> float | None:
     carried = at.slot.exercise.pattern is Pattern.CARRY or isinstance(
         dose.work, Distance | Hold | Clock
     )
-    return dose.load.percent if carried and isinstance(dose.load, PercentOfBodyMass) else None
+    if not carried or not isinstance(dose.load, PercentOfBodyMass):
+        return None
+    return ends(dose.load.percent)[1]
 
 
 def _week(at: SlotAt) -> tuple[str, int]:

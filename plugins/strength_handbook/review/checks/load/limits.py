@@ -4,6 +4,7 @@ import math
 from collections.abc import Iterator
 
 from strength_handbook.model.loading import BodyWeightLift, ByEffort, OnBar
+from strength_handbook.model.span import ends
 from strength_handbook.plan.loads import PlannedLoad
 from strength_handbook.plan.scale import Scale
 from strength_handbook.reading.problem import Severity
@@ -125,8 +126,8 @@ def _lighter(at: SlotAt, limit_kg: float) -> Mending:
 def lowering_unspotted(this: Check, desk: Desk) -> Iterator[Finding]:
     """Supramaximal lowering without help."""
     for at in desk.slots:
-        dose, exercise = at.slot.dose, at.slot.exercise
-        if at.slot.percent is None or at.slot.percent <= 100 or dose.said.return_by is None:
+        dose, exercise, percent = at.slot.dose, at.slot.exercise, at.slot.heaviest_percent
+        if percent is None or percent <= 100 or dose.said.return_by is None:
             continue
         if isinstance(exercise.load, BodyWeightLift | ByEffort):
             continue
@@ -135,8 +136,8 @@ def lowering_unspotted(this: Check, desk: Desk) -> Iterator[Finding]:
         if not missing:
             continue
         lacking = " and ".join(missing)
-        text = f"{number(at.slot.percent)} % is lowered and the exercise names no {lacking}"
-        share = getattr(dose.load, "percent", 100.0) / at.slot.percent
+        text = f"{number(percent)} % is lowered and the exercise names no {lacking}"
+        share = ends(getattr(dose.load, "percent", 100.0))[1] / percent
         to = load_text(dose, math.floor(100 * share / PERCENT_STEP) * PERCENT_STEP)
         words = f"name {lacking} in the exercise"
         change = Mending(words)

@@ -13,6 +13,7 @@ from strength_handbook.model.load import (
     PercentOfTrainingMax,
     RepMax,
 )
+from strength_handbook.model.span import ends
 from strength_handbook.plan.reference import is_estimate
 from strength_handbook.plan.work_out import LOWEST_CHARTED
 from strength_handbook.reading.problem import Severity
@@ -59,7 +60,7 @@ def reps_in_a_row(dose: Dose) -> int | None:
 
 
 def set_percent(at: SlotAt) -> float | None:
-    """Percent of the best single that a set is done with; an RM needs no base for it.
+    """Percent of the best single that a set is done with, at most; an RM needs no base for it.
 
     None where the load is found on the day, and where only lowering or a test is asked.
     """
@@ -67,9 +68,9 @@ def set_percent(at: SlotAt) -> float | None:
     if is_estimate(dose) or dose.said.return_by is not None or dose.said.test is not None:
         return None
     if isinstance(dose.load, RepMax):
-        rm, share = dose.load.reps, dose.load.percent
+        rm, share = dose.load.reps, ends(dose.load.percent)[1]
         return percent_for_reps(rm) * share / 100 if rm <= TEXTBOOK_CHART[-1][0] else None
-    return at.slot.percent
+    return at.slot.heaviest_percent
 
 
 def is_far_over(desk: Desk, at: SlotAt) -> bool:
@@ -166,6 +167,7 @@ def _percent_that_allows(desk: Desk, at: SlotAt, needed: float) -> str:
     """The nearest lower load, as written, at which so many repetitions can be done; or empty."""
     percent = set_percent(at)
     asked = getattr(at.slot.dose.load, "percent", None)
+    asked = asked and ends(asked)[1]
     if percent is None or asked is None:
         return ""
     step = asked

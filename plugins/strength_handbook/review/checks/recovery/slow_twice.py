@@ -68,7 +68,7 @@ def _largest_weeks(desk: Desk) -> dict[tuple[str, str], int]:
 def _is_slow(desk: Desk, at: SlotAt) -> bool:
     dose = at.slot.dose
     only_lowered = dose.said.return_by is not None
-    above_best = at.slot.percent is not None and at.slot.percent > 100
+    above_best = at.slot.heaviest_percent is not None and at.slot.heaviest_percent > 100
     return only_lowered or above_best or slow_lowering(desk.book, at.slot)
 
 

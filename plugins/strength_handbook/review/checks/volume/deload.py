@@ -84,10 +84,10 @@ def _too_heavy(
                 last[one.slot.exercise_id, one.slot.base_id] = one
     for one in slots[at.number]:
         before = last.get((one.slot.exercise_id, one.slot.base_id))
-        now = one.slot.percent
+        now = one.slot.heaviest_percent
         if before is None or now is None or not isinstance(one.slot.dose.load, _OF_BASE):
             continue
-        had = before.slot.percent or 0.0
+        had = before.slot.heaviest_percent or 0.0
         if now <= had + EPSILON:
             continue
         text = (

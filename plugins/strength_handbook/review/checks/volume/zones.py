@@ -66,7 +66,7 @@ def zone_reps(this: Check, desk: Desk) -> Iterator[Finding]:
 
 def _zone(at: SlotAt) -> tuple[str, str] | None:
     """Words and rule of the zone of a slot; None for lighter work, tests and loads by effort."""
-    percent = at.slot.percent
+    percent = at.slot.heaviest_percent
     of_best = isinstance(at.slot.dose.load, _PERCENT)
     if percent is None or not of_best or at.slot.dose.said.test is not None:
         return None
