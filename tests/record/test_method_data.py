@@ -79,7 +79,10 @@ def test_variants(tmp_path: Path) -> None:
         {
             "when": "Late", "minutes": 1.5, "left_out": [],
             "slots": [
-                {"order": "A", "sets": 2, "tempo": None, "rir": None, "by_lifter": {"P1": 60}}
+                {
+                    "order": "A", "sets": 2, "tempo": None, "rir": None, "rir_range": None,
+                    "by_lifter": {"P1": 60},
+                }
             ],
         }
     ]  # fmt: skip
