@@ -52,8 +52,7 @@ class Dose:
         top: repetitions of the RM to ramp up to first, or None.
         last_set: how the last set is left open, or None.
         tempo: seconds of one repetition, or None.
-        reserve: good repetitions left at the end of a set, or None; of a range its middle counts,
-            where effort is limited the end with fewest (`fewest_left`).
+        reserve: good repetitions left at the end of a set, or None; of a range its middle counts.
         rest: seconds of rest after a set (or a round), or None.
         every: seconds from the start of one set to the start of the next, or None.
         each_side: done with one side, then with the other.
@@ -91,11 +90,6 @@ class Dose:
     def fewest_left(self) -> float | None:
         """Good repetitions left where a set is as hard as it may be."""
         return None if self.reserve is None else ends(self.reserve)[0]
-
-    @property
-    def most_left(self) -> float | None:
-        """Good repetitions left where a set is as easy as it may be."""
-        return None if self.reserve is None else ends(self.reserve)[1]
 
     @property
     def reps(self) -> Count | None:

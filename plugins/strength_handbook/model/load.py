@@ -13,7 +13,7 @@ from pydantic import BeforeValidator, WithJsonSchema
 from strength_handbook.model.quantities import NUMBER, Mass
 from strength_handbook.model.samples import sample, unit
 from strength_handbook.model.shape import refuse, shown
-from strength_handbook.model.span import between, ends
+from strength_handbook.model.span import between, ends, read_share
 
 
 @dataclass(frozen=True, slots=True)
@@ -201,11 +201,11 @@ _SHARE = r"(\d+(?:[.,]\d+)?(?:\s*%?\s*[-–]\s*\d+(?:[.,]\d+)?)?)\s*%"
 """A percentage, or a range of one."""
 
 _PATTERNS: tuple[tuple[str, Callable[[re.Match[str]], Load]], ...] = (
-    (_SHARE, lambda m: PercentOfBase(_share(m[1]))),
-    (rf"{_SHARE}\s*(?:of\s+)?system", lambda m: PercentOfSystem(_share(m[1]))),
-    (rf"{_SHARE}\s*(?:of\s+)?BM(?:\s*/\s*hand)?", lambda m: PercentOfBodyMass(_share(m[1]))),
-    (rf"{_SHARE}\s*(?:of\s+)?(?:the\s+)?top", lambda m: PercentOfTop(_share(m[1]))),
-    (rf"{_SHARE}\s*(?:of\s+)?TM", lambda m: PercentOfTrainingMax(_share(m[1]))),
+    (_SHARE, lambda m: PercentOfBase(read_share(m[1]))),
+    (rf"{_SHARE}\s*(?:of\s+)?system", lambda m: PercentOfSystem(read_share(m[1]))),
+    (rf"{_SHARE}\s*(?:of\s+)?BM(?:\s*/\s*hand)?", lambda m: PercentOfBodyMass(read_share(m[1]))),
+    (rf"{_SHARE}\s*(?:of\s+)?(?:the\s+)?top", lambda m: PercentOfTop(read_share(m[1]))),
+    (rf"{_SHARE}\s*(?:of\s+)?TM", lambda m: PercentOfTrainingMax(read_share(m[1]))),
     (rf"({NUMBER}\s*(?:kgs?|lbs?|g))", lambda m: FixedLoad(Mass.parse(m[1]))),
     (r"BW", lambda _: BodyWeight(Mass(0))),
     (
@@ -216,15 +216,12 @@ _PATTERNS: tuple[tuple[str, Callable[[re.Match[str]], Load]], ...] = (
     (
         # Not of a 1RM: that is what a percentage alone is of.
         rf"{_SHARE}\s*(?:of\s+)?(?!1\s*RM)(\d{{1,2}})\s*RM",
-        lambda m: RepMax(int(m[2]), _share(m[1])),
+        lambda m: RepMax(int(m[2]), read_share(m[1])),
     ),
     (rf"{NUMBER}\s*units?", lambda m: Setting(_number(m[1]))),
 )
 
 MOST_PERCENT = 150
-WIDEST = 1.5
-"""The upper end of a range of percent is at most so many times the lower: more is no one load.
-Common practice, no source."""
 MOST_ALIKE = 100
 """A number above it that lacks its unit is no percentage."""
 MOST_UNITS = 10_000
@@ -234,21 +231,6 @@ HOW_TO_WRITE = "'70 %', '70 % system', '25 % BM', '60 kg', 'BW+10 kg', '8RM' or 
 
 def _number(text: str) -> float:
     return float(text.replace(",", "."))
-
-
-def _share(text: str) -> float:
-    """A percentage, or a range of one that is narrow enough to plan with its middle.
-
-    Raises:
-        ValueError: where it runs backwards or is too wide.
-    """
-    several = [_number(one.strip(" %")) for one in re.split("[-–]", text)]
-    low, high = several[0], several[-1]
-    if len(several) > 1 and low >= high:
-        raise ValueError(f"{shown(text)} runs backwards; write the smaller number first")
-    if high > WIDEST * low:
-        raise ValueError(f"{shown(text)} is too wide to plan with; write one of them")
-    return between(low, high)
 
 
 def bare_load(number: str, before: str = "") -> str:

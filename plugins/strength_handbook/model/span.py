@@ -17,6 +17,8 @@ LONGEST_WORK_S = 40 * 60.0
 WIDEST = 4
 """The longer end of a range of seconds is at most so many times the shorter: what is wider is
 hardly meant as one, `4x8-90 s`. Common practice, no source."""
+WIDEST_SHARE = 1.5
+"""The same of a range of percent: more is no one load."""
 _TIME = r"(\d{1,2}:[0-5]\d|\d+([.,]\d+)?\s*(s|sec|min|h))"
 REST_PATTERN = rf"^((\d+([.,]\d+)?|{_TIME})\s*[-–]\s*)?{_TIME}$"
 """How a rest may be written."""
@@ -176,6 +178,24 @@ def read_work(value: Any) -> float:
             "shorter; a rest is written 'rest 90 s'",
         )
     return time
+
+
+def read_share(text: str) -> float:
+    """A percentage without its sign, or a range of one: ``70`` or ``70-75``.
+
+    >>> read_share("72,5"), ends(read_share("70 %-75"))
+    (72.5, (70.0, 75.0))
+
+    Raises:
+        ValueError: where it runs backwards, or is too wide to plan with its middle.
+    """
+    several = [float(one.strip(" %").replace(",", ".")) for one in re.split("[-–]", text)]
+    low, high = several[0], several[-1]
+    if len(several) > 1 and low >= high:
+        raise ValueError(f"{shown(text)} runs backwards; write the smaller number first")
+    if high > WIDEST_SHARE * low:
+        raise ValueError(f"{shown(text)} is too wide to plan with; write one of them")
+    return between(low, high)
 
 
 def read_left(value: Any) -> float:

@@ -115,11 +115,19 @@ def _reference(slot: WorkedSlot, example: Example, units: str) -> list[Line]:
 
 
 def _planned(book: Book, slot: WorkedSlot, example: Example, load: PlannedLoad) -> list[Line]:
+    asked = slot.dose.load
+    written = []
+    if asked is not None and isinstance(getattr(asked, "percent", None), Span):
+        written = [as_written(f"Written: {asked.text}, planned at its middle")]
+    return [*written, *_planned_at(book, slot, example, load)]
+
+
+def _planned_at(book: Book, slot: WorkedSlot, example: Example, load: PlannedLoad) -> list[Line]:
     units, dose = book.room.units, slot.dose
     base_g = example.base_g or 0.0
 
     def share(of_g: float, points: float, what: str = "") -> Line:
-        return by_formula("load_at_percent", share_of(of_g, points, units) + what)
+        return by_formula("load_at_percent", share_of(of_g, points + 0.0, units) + what)
 
     match dose.load:
         case PercentOfBase(points) | PercentOfSystem(points):

@@ -71,7 +71,8 @@ def _set(book: Book, slot: TimedSlot) -> Line:
     if slot.dose.each_side:
         text = f"2 × ({text}) + {seconds(SIDE_CHANGE_S)}"
     result = seconds(one.seconds)
-    sign = equals(one.rep_s, one.seconds)
+    counts = [term.count for term in one.terms if isinstance(term, Times)]
+    sign = equals(one.rep_s, one.seconds, *counts)
     done = "" if text == result else f" {sign} {result}"
     return by_formula(one.formula, f"{slot.order}: {text}{done} a set")
 

@@ -203,16 +203,21 @@ def reps_few(this: Check, desk: Desk) -> Iterator[Finding]:
         possible = reps_possible(desk, dose, percent)
         if possible is None or percent is None or not isinstance(dose.work, Reps):
             continue
-        asked = dose.work.count.high + (dose.most_left or 0.0)
+        asked = dose.work.count.high + _most_left(dose)
         few = all(_is_few(desk, one, share) for one in desk.alike_of(at))
         if dose.last_set is None and few:
             text = (
                 f"{asked:g} of {possible:.1f} reps that most people can do at {number(percent)} % "
-                f"{'with those left' if dose.most_left else 'and none said to be left'}"
+                f"{'with those left' if dose.reserve else 'and none said to be left'}"
             )
-            more = math.floor(share * possible - (dose.most_left or 0.0) + 1e-9) + 1
+            more = math.floor(share * possible - _most_left(dose) + 1e-9) + 1
             change = Mending(f"write 'reps {more}', or more load", at.rewritten(reps=str(more)))
             yield this.finds(at, text, spot=at.spot_of("reps"), change=change)
+
+
+def _most_left(dose: Dose) -> float:
+    """Good repetitions left where a set is as easy as it may be."""
+    return ends(dose.reserve or 0.0)[1]
 
 
 def _is_few(desk: Desk, at: SlotAt, share: float) -> bool:
@@ -221,4 +226,4 @@ def _is_few(desk: Desk, at: SlotAt, share: float) -> bool:
     possible = reps_possible(desk, dose, set_percent(at))
     if possible is None or not isinstance(dose.work, Reps):
         return False
-    return dose.work.count.high + (dose.most_left or 0.0) <= share * possible
+    return dose.work.count.high + _most_left(dose) <= share * possible
