@@ -41,12 +41,14 @@ def lead_through(
         generated: pages that the plugin writes, by source path.
     """
     in_nav = [page.file.src_uri for page in nav.pages]
-    order = reading_order(in_nav, [uri for uri in generated if uri in known])
+    order = reading_order(
+        in_nav, [uri for uri, page in generated.items() if not page.aside and uri in known]
+    )
     pages = [None, *(known[uri] for uri in order), None]
     for before, page, after in zip(pages, pages[1:], pages[2:], strict=False):
         if page is not None:
             page.previous_page, page.next_page = before, after
-    for uri in set(order).difference(in_nav):
+    for uri in set(known).intersection(generated).difference(in_nav):
         above = known.get(generated[uri].parent)
         known[uri].parent = _section_of(above) if above else None
 

@@ -7,7 +7,7 @@ from markupsafe import Markup
 from strength_handbook.pages.phone_html import lists_of
 from strength_handbook.pages.render import safe
 from strength_handbook.phone.recipes import Recipe, has_load, list_recipe
-from strength_handbook.plan.apart import stacks_to_hold
+from strength_handbook.plan.apart import Stack, stacks_to_hold
 from strength_handbook.plan.minutes import work_seconds
 from strength_handbook.plan.one_bar import can_share
 from strength_handbook.plan.worked import Worked, WorkedSession, WorkedSlot
@@ -35,17 +35,27 @@ def _shared(worked: Worked, slot: WorkedSlot) -> Recipe | None:
     return recipe if recipe and has_load(recipe) and "f" not in recipe else None
 
 
-def apart_drawer(worked: Worked, slot: WorkedSlot) -> Markup:
-    """An empty drawer for the order in which one's own load comes off a bar in the rack."""
+def apart_data(worked: Worked, slot: WorkedSlot) -> tuple[tuple[Stack, ...], str] | None:
+    """Stacks whose outer pair asks for a hand, and what comes off first; None without a bar's load.
+
+    It is for the order in which one's own load comes off a bar in the rack.
+    """
     stacks = stacks_to_hold(worked, slot.exercise_id)
     recipe = list_recipe(worked, lists_of(worked), slot)
     if stacks is None or not recipe or not has_load(recipe):
+        return None
+    if slot.on_top is None:
+        return stacks, ""
+    return stacks, "Bands off first. " if slot.on_top.chain is None else "Chains off first. "
+
+
+def apart_drawer(worked: Worked, slot: WorkedSlot) -> Markup:
+    """An empty drawer for that order."""
+    data = apart_data(worked, slot)
+    if data is None:
         return safe("")
-    first = ""
-    if slot.on_top is not None:
-        first = "Bands off first. " if slot.on_top.chain is None else "Chains off first. "
-    held = json.dumps(stacks, separators=(",", ":"))
+    held = json.dumps(data[0], separators=(",", ":"))
     return safe(
-        f'<details class="sh-heavy" data-sh-apart="{held}" data-first="{first}" hidden>'
+        f'<details class="sh-heavy" data-sh-apart="{held}" data-first="{data[1]}" hidden>'
         "<summary>Unloading my bar, step by step</summary></details>"
     )

@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 from typing import Any
 
-from strength_handbook.dose.printing import in_words, notation, partial_notation
+from strength_handbook.dose.printing import partial_notation
 from strength_handbook.figures.sheet import figure_svg
 from strength_handbook.model.doors import HURTS
 from strength_handbook.model.exercise import IF_IT_STAYS, Exercise
@@ -16,18 +16,14 @@ from strength_handbook.model.loading import (
     OnMachine,
 )
 from strength_handbook.model.printed import mass, percent
-from strength_handbook.pages.bar_html import apart_drawer
 from strength_handbook.pages.cards.page import card_codes
-from strength_handbook.pages.instead_html import door_weeks, less_than_written
+from strength_handbook.pages.instead_html import less_than_written
 from strength_handbook.pages.load_html import table_html
-from strength_handbook.pages.lookup import example_lines, slot_lookup
-from strength_handbook.pages.method_html import method_html
 from strength_handbook.pages.page import Heading, Page, link, url_of
-from strength_handbook.pages.phone_html import dose_data
 from strength_handbook.pages.render import render, safe
 from strength_handbook.pages.resistance_html import resistance_html
-from strength_handbook.pages.session_page import exercise_link, session_uri, use_anchor
-from strength_handbook.pages.variable_html import unloading_line
+from strength_handbook.pages.session_page import exercise_link
+from strength_handbook.pages.use_html import use_html, uses_address, uses_by_session
 from strength_handbook.pages.working_html import working_html
 from strength_handbook.plan.alone import ANSWERS, alone_today
 from strength_handbook.plan.doors import NAMES, STOP
@@ -35,8 +31,7 @@ from strength_handbook.plan.scale import Scale
 from strength_handbook.plan.tables import Table, exercise_table
 from strength_handbook.plan.worked import Use, Worked
 from strength_handbook.workings.tables import table_working
-from strength_handbook.workings.volume import slot_working
-from strength_handbook.workings.working import reps_text, rough_text, rounding_rule
+from strength_handbook.workings.working import rounding_rule
 
 HEADINGS = (
     ("today", "In the program"),
@@ -75,7 +70,9 @@ def exercise_page(worked: Worked, key: str) -> Page:
             "set_up_fields": SET_UP,
             "stays": IF_IT_STAYS,
             "pattern": exercise.pattern.value.replace("-", " "),
-            "uses": [_use(worked, use, url) for use in uses],
+            "first": use_html(worked, uses[0], url) if uses else "",
+            "programs": uses_by_session(uses, url),
+            "uses_address": link(url, uses_address(key)),
             "table": safe(_table(exercise, table, units)),
             "table_note": _table_note(exercise, worked.scales[key]),
             "table_working": safe(
@@ -105,43 +102,6 @@ def exercise_page(worked: Worked, key: str) -> Page:
         parent="exercises/index.md",
         boost=2.0,
     )
-
-
-def _alone(use: Use) -> str:
-    """What a week's dose takes back of the page's own answer; empty where it takes nothing."""
-    today = alone_today(use.slot)
-    return "" if today.how == use.slot.exercise.spotting.alone_how else today.words
-
-
-def _use(worked: Worked, use: Use, url: str) -> dict[str, Any]:
-    book = worked.book
-    found = slot_lookup(use.slot, book.room.units)
-    program, week, session = use.program, use.week, use.session
-    return {
-        "id": use_anchor(program.id, week.week, session.id, use.slot.order),
-        "title": f"Week {week.week}, {session.session.title}",
-        "deload": week.deload,
-        "notation": notation(use.slot.dose),
-        "words": in_words(use.slot.dose, use.slot.exercise),
-        "alone": _alone(use),
-        "purpose": use.slot.slot.purpose,
-        "order": use.slot.order,
-        "link": link(
-            url,
-            url_of(session_uri(program, week.week, session.id)) + f"#slot-{use.slot.order.lower()}",
-        ),
-        "method": method_html(worked, program, week, session, use.slot),
-        "mine": dose_data(worked, program, week, session, use.slot)
-        + apart_drawer(worked, use.slot),
-        "sentence": found.sentence,
-        "table": safe(found.table),
-        "by_body": safe(found.by_body),
-        "examples": [(name, safe(line)) for name, line in example_lines(use.slot, book)],
-        "band": use.slot.reps_possible and reps_text(use.slot.reps_possible),
-        "rough": rough_text(use.slot.reps_possible),
-        "working": safe(working_html(slot_working(book, use.slot), url)),
-        "unloading": safe(unloading_line(use.slot, book.room)),
-    }
 
 
 def _table(exercise: Exercise, table: Table | None, units: str) -> str:
@@ -203,7 +163,7 @@ def _doors(
     worked: Worked, exercise: Exercise, url: str, uses: tuple[Use, ...]
 ) -> list[Mapping[str, Any]]:
     rows: list[Mapping[str, Any]] = []
-    weeks, less = door_weeks(worked, uses), less_than_written(worked, uses)
+    less = less_than_written(worked, uses)
     stop = exercise.doors.hurts.stop
     for name, door in exercise.doors.each():
         if stop is not None and name.startswith(HURTS):
@@ -212,7 +172,6 @@ def _doors(
                 "link": "",
                 "load": None,
                 "dose": "",
-                "weeks": [],
             }
             rows.append(nothing | {"name": NAMES[STOP], "how": stop})
             stop = None
@@ -226,7 +185,6 @@ def _doors(
                 "link": exercise_link(url, door.to) if door.to else "",
                 "load": door.load,
                 "dose": less.get(name, dose),
-                "weeks": weeks.get(name, []),
             }
         )
     return rows

@@ -106,7 +106,7 @@ def _loads(worked: Worked, plan: DoorPlan) -> str:
 def less_than_written(worked: Worked, uses: Iterable[Use]) -> dict[str, str]:
     """What doors come to that ask less than is written, because these weeks' work is less.
 
-    Empty where it is not the same in all weeks: then it stands with them.
+    Empty where it is not the same in all weeks: then it stands with their sessions.
     """
     found: dict[str, set[str]] = {}
     lowered = set()
@@ -116,38 +116,6 @@ def less_than_written(worked: Worked, uses: Iterable[Use]) -> dict[str, str]:
                 found.setdefault(plan.key, set()).add(_dose(plan))
                 lowered |= {plan.key} if plan.lowered else set()
     return {key: "".join(found[key]) if len(found[key]) == 1 else "" for key in sorted(lowered)}
-
-
-def door_weeks(worked: Worked, uses: Iterable[Use]) -> dict[str, list[tuple[str, str, str]]]:
-    """For each door: weeks, dose and loads, as the program's weeks make them.
-
-    Weeks that come to the same stand together. Where a door comes to one thing only, and nothing
-    is known of its load, its own words have said it all.
-    """
-    found: dict[str, dict[tuple[str, str], list[Use]]] = {}
-    for use in uses:
-        for plan in doors_of(worked, use.program, use.slot):
-            loads = _loads(worked, plan)
-            if plan.dose is not None and (plan.changed or loads):
-                found.setdefault(plan.key, {}).setdefault((_dose(plan), loads), []).append(use)
-    return {
-        key: [(_when(same), dose, safe(loads)) for (dose, loads), same in several.items()]
-        for key, several in found.items()
-        if len(several) > 1 or any(loads for _, loads in several)
-    }
-
-
-def _when(uses: list[Use]) -> str:
-    """Weeks by session: ``Lift, weeks 1, 2; Descend, week 3``."""
-    weeks: dict[str, list[str]] = {}
-    for use in uses:
-        numbers = weeks.setdefault(use.session.session.title, [])
-        if f"{use.week.week}" not in numbers:
-            numbers.append(f"{use.week.week}")
-    return "; ".join(
-        f"{title}, week{'' if len(numbers) == 1 else 's'} {', '.join(numbers)}"
-        for title, numbers in weeks.items()
-    )
 
 
 @remembered(512)  # the page and what session mode reads ask for the same session

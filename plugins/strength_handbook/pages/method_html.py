@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from markupsafe import Markup
 
 from strength_handbook.model.printed import NBSP, count_word, mass, metres, percent
-from strength_handbook.pages.method_parts import without_examples
+from strength_handbook.pages.method_parts import only_examples, without_examples
 from strength_handbook.pages.ramp_html import back_off_html, ladders_html, ramps_html
 from strength_handbook.pages.render import safe
 from strength_handbook.pages.series_html import series_html
@@ -54,7 +54,7 @@ class MethodHtml:
         return _ON_PAPER
 
 
-@remembered(4096)  # session page and exercise page ask for the same slot
+@remembered(4096)  # three pages ask for the same slot
 def method_html(
     worked: Worked,
     program: WorkedProgram,
@@ -100,10 +100,18 @@ def method_html(
 
 
 def brief(full: MethodHtml) -> MethodHtml:
-    """What a session page has of it: nothing that can wait until the exercise's page."""
+    """What a session page has of it: nothing that can wait until the page of its loads."""
     parts = [(title, html) for title, html in full.parts if title != _OPEN_SET]
     short = [(title, without_examples(html)) for title, html in parts]
     return MethodHtml(full.lines, tuple((title, safe(html)) for title, html in short if html))
+
+
+def left_out(full: MethodHtml) -> MethodHtml:
+    """What `brief` leaves out."""
+    parts = [
+        (title, html if title == _OPEN_SET else only_examples(html)) for title, html in full.parts
+    ]
+    return MethodHtml((), tuple((title, safe(html)) for title, html in parts if html))
 
 
 def _machine(plan: MachineSettings) -> str:

@@ -86,6 +86,15 @@ def without_examples(html: str) -> str:
     return _EXAMPLES.sub("", html)
 
 
+def only_examples(html: str) -> str:
+    """The example lifters without the rest.
+
+    >>> only_examples("<p>Up.</p>" + by_lifter([("P1", "40")]) + "<p>Down.</p>")
+    '<div class="sh-examples"><p>Examples:</p><ul><li>P1: 40</li></ul></div>'
+    """
+    return "".join(_EXAMPLES.findall(html))
+
+
 def small_table(caption: str, heads: Sequence[str], rows: Iterable[Sequence[str]]) -> str:
     """A narrow table; columns with an empty head are left out of the head."""
     head = "".join(f'<th scope="col">{text}</th>' for text in heads if text)

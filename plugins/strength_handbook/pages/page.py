@@ -35,6 +35,7 @@ class Page:
         boost: weight in the search.
         jumps: it begins with links to its own parts; no table of contents stands beside it, and it
             is packed.
+        aside: belongs to the page above it: no other leads on to it, and the search passes it over.
     """
 
     uri: str
@@ -47,6 +48,7 @@ class Page:
     parent: str = ""
     boost: float = 1.0
     jumps: bool = False
+    aside: bool = False
 
     @property
     def url(self) -> str:

@@ -41,9 +41,25 @@ def session_uri(program: WorkedProgram, week: int, session: str) -> str:
     return f"{program.id}/week-{week:02d}/{session}.md"
 
 
+def loads_uri(program: WorkedProgram, week: int, session: str) -> str:
+    """Source path of the page with all loads of a session."""
+    return f"{program.id}/week-{week:02d}/{session}/loads.md"
+
+
+def slot_anchor(order: str) -> str:
+    """Where a slot stands on its session's page, and on the page of its loads."""
+    return f"slot-{order.lower()}"
+
+
 def use_anchor(program: str, week: int, session: str, order: str) -> str:
-    """Where an exercise page shows one week's dose."""
+    """Where an exercise page names one week's dose."""
     return f"{program}-week-{week:02d}-{session}-{order.lower()}"
+
+
+def purpose_line(slot: WorkedSlot) -> str:
+    """What a slot is for, as a sentence; empty where the coach says nothing."""
+    purpose = slot.slot.purpose or ""
+    return purpose if purpose[-1:] in ("", ".", "?", "!") else f"{purpose}."
 
 
 def exercise_link(from_url: str, exercise_id: str, anchor: str = "") -> str:
@@ -77,6 +93,7 @@ def session_page(
             "my_log": link(url, "my-log/"),
             "units": room.units,
             "shared": has_shared_bar(worked, session),
+            "loads": link(url, url_of(loads_uri(program, week.week, session.id))),
             "week_link": link(url, url_of(week_uri(program, week.week))),
             "groups": _groups(worked, program, week, session, url),
             "rotate": _rotated(session),
@@ -104,7 +121,7 @@ def session_page(
     )
     headings = [Heading(2, "warm-up", "Warm-up")]
     headings += [
-        Heading(2, f"slot-{slot.order.lower()}", f"{slot.order} {slot.exercise.name}")
+        Heading(2, slot_anchor(slot.order), f"{slot.order} {slot.exercise.name}")
         for slot in session.slots
     ]
     if offered(session):
@@ -189,13 +206,13 @@ def _slot(
         "order": slot.order,
         "exercise": slot.exercise_id,
         "bar": bar_attributes(worked, slot),
-        "id": f"slot-{slot.order.lower()}",
+        "id": slot_anchor(slot.order),
         "name": slot.exercise.name,
         "link": exercise_link(url, slot.exercise_id, anchor),
         **_care(slot),
         "care_link": exercise_link(url, slot.exercise_id, "cautions"),
         "table_link": exercise_link(url, slot.exercise_id, "by-body-weight"),
-        "purpose": slot.slot.purpose,
+        "purpose": purpose_line(slot),
         "notation": dose_html(slot.dose),
         "words": in_words(slot.dose, slot.exercise),
         "voice": slot.exercise.cues.voice,

@@ -3,6 +3,7 @@
 import json
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from functools import partial
 from html import escape
 from typing import Any
 
@@ -17,6 +18,7 @@ from strength_handbook.pages.lists import (
     this_week,
     words_page,
 )
+from strength_handbook.pages.loads_page import loads_page
 from strength_handbook.pages.missed_page import missed_page, missed_uri
 from strength_handbook.pages.my_log_page import my_log_page
 from strength_handbook.pages.my_numbers_page import my_numbers_page
@@ -26,6 +28,7 @@ from strength_handbook.pages.phone_html import LISTS, lists_script
 from strength_handbook.pages.safety_page import safety_page
 from strength_handbook.pages.session_page import emergency_panel, session_page, week_uri
 from strength_handbook.pages.spellings_html import spellings_list
+from strength_handbook.pages.use_html import uses_address, uses_script
 from strength_handbook.pages.week_page import overview_page, overview_uri, week_page
 from strength_handbook.plan.worked import Worked, WorkedProgram
 from strength_handbook.record.change import Changes
@@ -80,8 +83,9 @@ def site_parts(
             named = (program.id, week.week)
             yield one(("week", *named), week_page, worked, program, week)
             for session in week.sessions:
-                name = ("session", *named, session.id)
-                yield one(name, session_page, worked, program, week, session)
+                about = (worked, program, week, session)
+                yield one(("session", *named, session.id), session_page, *about)
+                yield one(("loads", *named, session.id), loads_page, *about)
         yield one(("missed", program.id), missed_page, program)
         yield one(("tests", program.id), day_of_tests_page, worked, program)
     yield one(("exercises",), exercise_list, worked)
@@ -106,7 +110,8 @@ def data_files(worked: Worked) -> dict[str, Callable[[], str]]:
         )
 
     programs = {f"data/{program.id}.json": data(program) for program in worked.programs}
-    return {**programs, LISTS: lambda: lists_script(worked)}
+    uses = {uses_address(key): partial(uses_script, worked, key) for key in sorted(worked.uses)}
+    return {**programs, LISTS: lambda: lists_script(worked), **uses}
 
 
 def chapters(worked: Worked) -> tuple[Chapter, ...]:

@@ -30,7 +30,9 @@ def page_keys(page: Page, *, pasted: bool = False) -> dict[str, Any]:
         keys["tags"] = list(page.tags)
     if pasted and not page.in_nav:
         keys |= {"template": "lean.html", "packed": page.jumps}
-    if page.boost != 1:
+    if page.aside:
+        keys["search"] = {"exclude": True}
+    elif page.boost != 1:
         keys["search"] = {"boost": page.boost}
     return keys
 

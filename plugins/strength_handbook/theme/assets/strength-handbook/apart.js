@@ -35,7 +35,9 @@ function fill(drawer, block, lists) {
   }), load.scale, lists.units));
 }
 
-all('[data-sh-apart]').forEach(drawer => {
+/** Every drawer inside a part of the page.
+    @param {ParentNode} [inside] */
+const prepare = inside => all('[data-sh-apart]', inside).forEach(drawer => {
   // Session mode moves the drawer, not the block.
   const block = find('.sh-dose-data', drawer.parentNode);
   if (!people.me()) return drawer.remove(); // session mode takes the first drawer
@@ -43,4 +45,6 @@ all('[data-sh-apart]').forEach(drawer => {
   on(drawer, 'toggle', () => drawer.open && people.me() && mine.withLists(lists => fill(drawer, block, lists)));
 });
 
-export { apart };
+prepare();
+
+export { apart, prepare };

@@ -103,12 +103,12 @@ function find(program, start, day) {
 const startFor = (week, day) => monday(day) - 7 * (week - 1);
 
 /** The member's own Monday of week 1 as a text, if one is kept.
-    @param {Program} program
+    @param {Pick<Program, 'id'>} program
     @returns {string | undefined} */
 const own = program => store.get('start/' + program.id, text => parse(text) !== null);
 
 /** The Monday of week 1: the member's own, else the program's, else null.
-    @param {Program} program */
+    @param {Pick<Program, 'id' | 'start'>} program */
 function start(program) {
   const day = parse(own(program) || program.start || '');
   return day === null ? null : monday(day);

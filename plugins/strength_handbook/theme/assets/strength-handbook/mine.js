@@ -227,13 +227,7 @@ function fill(again) {
     blocks.forEach((block, place) => {
       const [made, load] = panels[place];
       known.set(block, { recipe: recipes[place], me: numbers, lists, load });
-      const week = block.closest('.sh-week');
       if (made) block.after(made);
-      if (week && load) {
-        const sets = loads.series(recipes[place], numbers, lists);
-        const all = sets.map(one => words.amount(one.load, lists.units)).join(' → ');
-        find('summary', week).append(make('span', 'sh-mine', 'Mine: ', sets.length ? all : said(load, lists)));
-      }
     });
   }, again);
 }

@@ -101,6 +101,16 @@
  * @typedef {{low: Load, high: Load}} Attempt
  * @typedef {{what: string, hangs: boolean, bottom: number, middle: number, top: number, ofBest: boolean,
  *   share: number}} OnTop
+ *
+ * @typedef {object} UseData  one use of an exercise: pages/use_html.py
+ * @property {string} title
+ * @property {boolean} easy
+ * @property {string[]} dose  every second piece is a tempo
+ * @property {string[]} words
+ * @property {string} note
+ * @property {[to: string, words: string, after: string][]} ways
+ * @property {Recipe | null} mine
+ * @property {[held: number[][], first: string] | null} apart
  */
 
 export {};
