@@ -35,6 +35,7 @@ def _of_wave(program: str, wave: dict[str, Any]) -> Iterator[str]:
         for key, session in wave["sessions"].items():
             if any(str(week) in slot["weeks"] for slot in session["slots"]):
                 yield f"{program}/week-{week:02d}/{key}/"
+                yield f"{program}/week-{week:02d}/{key}/loads/"
 
 
 def main(programs: str, site: str) -> int:

@@ -27,6 +27,7 @@ KINDS = {
     "program": "winter/",
     "week": "winter/week-03/",
     "session": "winter/week-03/b-descend/",
+    "all loads of a session": "winter/week-09/b-descend/loads/",
     "exercise with a tested value": "exercises/trap-bar-deadlift/",
     "body-weight exercise": "exercises/neutral-grip-pull-up/",
     "carry": "exercises/farmer-carry/",

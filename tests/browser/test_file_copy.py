@@ -75,6 +75,8 @@ def test_from_home_to_a_load(open_copy: OpenCopy, scripts: bool) -> None:  # noq
     page.locator("#slot-a a").click()
     heading(page, "Trap-bar deadlift")
     assert page.url.endswith("exercises/trap-bar-deadlift/index.html#winter-week-03-a-lift-a")
+    if scripts:
+        expect(page.locator(".sh-use-title")).to_have_text("Week 3, Lift")
     # No other loads stand there: the table is open, also where nothing can be tapped open.
     expect(page.locator("#by-body-weight ~ details table").first).to_be_visible()
     page.locator(".md-path a").first.click()

@@ -318,7 +318,6 @@ def test_my_load_taken_apart(phone: Callable[..., Opened]) -> None:
     expect(page.locator("[data-sh-apart]").first).to_be_hidden()
     mine(page)
     opened.go(PRESS)
-    page.locator("details.sh-week").first.evaluate("one => { one.open = true }")
     drawer = page.locator("[data-sh-apart]").first
     drawer.locator("summary").tap()
     steps = drawer.locator("li")
@@ -341,7 +340,7 @@ def test_my_load_taken_apart(phone: Callable[..., Opened]) -> None:
     texts = steps.all_text_contents()
     found = [re.match(r"left ([\d.]+), right ([\d.]+)", text) for text in texts]
     assert all(one and one[1] == one[2] for one in found)
-    said = page.locator("details.sh-week .sh-mine").first.text_content() or ""
+    said = page.locator(".sh-use .sh-mine").first.text_content() or ""
     plates = re.search(r"\+ ([\d. ·]+) a side", said)
     assert plates is not None
     assert [one[1] for one in found if one] == plates[1].split(" · ")[::-1]

@@ -39,10 +39,11 @@ def test_the_exercise_opens_at_this_week(phone: Callable[..., Opened]) -> None:
     page = phone().go("winter/week-03/a-lift/")
     page.locator("article h2 a", has_text="Trap-bar deadlift").tap()
     expect(page.get_by_role("heading", level=1)).to_have_text("Trap-bar deadlift")
-    open_weeks = page.locator("details.sh-week[open] > summary")
-    expect(open_weeks).to_have_count(1)
-    expect(open_weeks).to_contain_text("Week 3, Lift")
-    assert in_view(page, "details.sh-week[open] > summary")
+    shown = page.locator(".sh-use")
+    expect(shown).to_have_count(1)
+    expect(shown).to_contain_text("Week 3, Lift")
+    expect(page.locator(".sh-use-title")).to_be_in_viewport()
+    assert in_view(page, ".sh-use-title")
 
 
 @pytest.mark.parametrize("name", ["Cues", "Stop", "Instead", "Faults and fixes"])
