@@ -69,6 +69,8 @@ def test_an_address_names_a_week_also_while_the_page_is_open(phone: Callable[...
     expect(titles(page)).to_be_in_viewport()
     page.evaluate("location.hash = '#winter-week-10-b-descend-c'")
     expect(titles(page)).to_have_text(["Week 10, Descend"])
+    page.evaluate("location.hash = '#' + document.querySelector('.sh-uses p:last-child a').id")
+    expect(page.locator(".sh-use")).to_contain_text("Alone? No. A test is never done alone.")
     page.evaluate("location.hash = '#cues'")
     expect(titles(page).first).to_have_text("Today: Week 6, Lift")
 

@@ -25,7 +25,7 @@ from strength_handbook.pages.resistance_html import resistance_html
 from strength_handbook.pages.session_page import exercise_link
 from strength_handbook.pages.use_html import use_html, uses_address, uses_by_session
 from strength_handbook.pages.working_html import working_html
-from strength_handbook.plan.alone import ANSWERS, alone_today
+from strength_handbook.plan.alone import ANSWERS
 from strength_handbook.plan.doors import NAMES, STOP
 from strength_handbook.plan.scale import Scale
 from strength_handbook.plan.tables import Table, exercise_table

@@ -27,6 +27,7 @@ from strength_handbook.pages.session_page import (
     use_anchor,
 )
 from strength_handbook.phone.recipes import full_recipe
+from strength_handbook.plan.alone import alone_today
 from strength_handbook.plan.worked import Use, Worked, WorkedSlot
 from strength_handbook.workings.working import reps_text, rough_text
 
@@ -62,6 +63,7 @@ def use_data(worked: Worked, use: Use, url: str) -> dict[str, Any]:
         "dose": tempo_apart(notation(slot.dose)),
         "words": [one for one in words if one],
         "note": _possible(slot),
+        "alone": _alone(slot),
         "ways": [
             [
                 _to_slot(use, url),
@@ -75,6 +77,12 @@ def use_data(worked: Worked, use: Use, url: str) -> dict[str, Any]:
             ],
         ],
     }
+
+
+def _alone(slot: WorkedSlot) -> str:
+    """What a week's dose takes back of the page's own answer; empty where it takes nothing."""
+    today = alone_today(slot)
+    return "" if today.how == slot.exercise.spotting.alone_how else today.words
 
 
 def _possible(slot: WorkedSlot) -> str:

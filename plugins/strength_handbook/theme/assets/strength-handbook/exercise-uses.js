@@ -81,6 +81,7 @@ const section = (use, says) => make('section', { className: 'sh-use', ariaLabel:
   use.mine && make('script', { type: 'application/json', className: 'sh-dose-data', textContent: JSON.stringify(use.mine) }),
   use.apart && drawer(use.apart),
   ...use.words.map(line => make('p', 'sh-words', line)),
+  use.alone && make('p', 'sh-note', make('b', '', 'Alone?'), ' ' + use.alone),
   use.note && make('p', 'sh-note', use.note),
   ...use.ways.map(([to, words, after]) => make('p', '', link(to, words), after)));
 

@@ -108,6 +108,7 @@
  * @property {string[]} dose  every second piece is a tempo
  * @property {string[]} words
  * @property {string} note
+ * @property {string} alone
  * @property {[to: string, words: string, after: string][]} ways
  * @property {Recipe | null} mine
  * @property {[held: number[][], first: string] | null} apart
