@@ -44,8 +44,10 @@ def impossible(figure: Figure, one: Posed) -> Iterator[Impossible]:
     if one.unsolved:
         yield _unsolved(one)
         return
-    yield from _joints(one)
-    yield from _under_floor(figure, one)
+    bent = list(_joints(one))
+    yield from bent
+    sunken = [] if bent else list(_sunken(one))  # where a joint is wrong, much of the body is, too
+    yield from sunken or _plates_low(figure, one)
     yield from _contacts(one)
     yield from _falls(figure, one)
     yield from _bar_inside(figure, one)
@@ -114,15 +116,18 @@ SOFT = 0.015
 """Metres by which flesh may give way where it lies."""
 
 
-def _under_floor(figure: Figure, one: Posed) -> Iterator[Impossible]:
-    lows = {name: one.points[name][1] - least + MISS / STATURE for name, least in _LOWEST.items()}
-    lows |= {name: low + SOFT / STATURE for name, low in parts(one.points)}
-    for name, low in lows.items():
-        if low < 0:
+def _sunken(one: Posed) -> Iterator[Impossible]:
+    lows = [(name, low, SOFT) for name, low in parts(one.points)]
+    lows += [(name, one.points[name][1] - least, MISS) for name, least in _LOWEST.items()]
+    for name, low, may in lows:
+        if low * STATURE < -may:
             keys = {"hand": "shoulder", "elbow": "shoulder", "head": "lean", "back": "lean"}
             text = f"the {name} is {_cm(low)} under the floor; change '{keys.get(name, 'knee')}'"
             yield Impossible("", "under-floor", text)
             return
+
+
+def _plates_low(figure: Figure, one: Posed) -> Iterator[Impossible]:
     at = bar_place(one.points, figure.holds) or one.points["hand"]
     if figure.holds not in WITH_PLATES:
         return

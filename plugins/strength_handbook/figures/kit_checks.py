@@ -17,8 +17,10 @@ TOUCH = HUB + PIN_HALF / SCALE
 NEAR = 0.015
 """Metres between bar and pin that still look like touching."""
 SOLID = ("box", "bench")
-CUT = 0.012
+CUT = 0.02
 """Metres by which a shin or a shoe may cut a corner that nobody sees at this size."""
+RESTS = ("thigh", "far thigh", "hip", "far hip", "hand")
+"""What may sink a little into a thing, as it rests there."""
 STEPS = 8
 """Places looked at between two joints."""
 
@@ -55,7 +57,7 @@ def _inside(figure: Figure, one: Posed) -> Iterator[Impossible]:
         top = thing.height / STATURE
         for name, (x, y), half in _leg_points(one):
             deep = min(x - left + half, right - x + half, top - y) * STATURE
-            if deep > (MISS if name in ("thigh", "hand") else CUT):
+            if deep > (MISS if name in RESTS else CUT):
                 text = (
                     f"the {name} is {100 * deep:.0f} cm inside the {thing.thing}; move the "
                     f"{thing.thing} by its 'at', or write another 'ground'"
@@ -70,7 +72,8 @@ def _leg_points(one: Posed) -> Iterator[tuple[str, Point, float]]:
         for name, upper, lower, half in _LEGS:
             start, end = one.points.get(side + upper, one.points[upper]), one.points[side + lower]
             for step in range(STEPS + 1):
-                yield side + name, middle_of(start, end, step / STEPS), half
+                part = {0: upper, STEPS: lower}.get(step, name)
+                yield side + part, middle_of(start, end, step / STEPS), half
     yield "hand", one.points["hand"], 0.0
 
 
