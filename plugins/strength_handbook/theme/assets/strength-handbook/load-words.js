@@ -99,6 +99,11 @@ function made(load, units) {
   }
 }
 
+/** A load as it is kept: what took weight off is below zero.
+    @param {number} grams
+    @param {Units} units */
+const kept = (grams, units) => (grams < 0 ? mass(-grams, units) + ' of help' : mass(grams, units));
+
 /** The load itself: ``107.5 kg``, ``+7.5 kg``, ``7 kg of help``.
     @param {Load} load
     @param {Units} units */
@@ -171,4 +176,4 @@ function understood(text, units) {
   return grams && grams !== alone ? `${text} = ${mass(grams, units)}. ` : '';
 }
 
-export { bare, mass, stamped, percent, planned, joined, moves, made, amount, apart, onTop, span, heard, understood };
+export { bare, mass, kept, stamped, percent, planned, joined, moves, made, amount, apart, onTop, span, heard, understood };

@@ -5,17 +5,12 @@ import * as record from '../record.js';
 /** @import { DoneSet } from '../record.js'
     @import { Units } from '../types.js' */
 
-/** A load: belt and help say which.
-    @param {number} grams
-    @param {Units} units */
-const loadWords = (grams, units) => (grams < 0 ? words.mass(-grams, units) + ' of help' : words.mass(grams, units));
-
 /** One set: ``60 kg × 8``; of a strip set each load in order: ``60 kg × 8 → 50 kg × 6``.
     @param {DoneSet} set
     @param {Units} units */
 function doneSet(set, units) {
   const loads = record.loads(set).map(({ grams, reps }) => [
-    grams === undefined ? '' : loadWords(grams, units), reps === undefined ? '' : '× ' + reps,
+    grams === undefined ? '' : words.kept(grams, units), reps === undefined ? '' : '× ' + reps,
   ].filter(Boolean).join(' ') || 'done').join(' → ');
   const all = set.strips && set.reps !== undefined ? `, ${set.reps} in all` : '';
   return loads + all + (set.missed ? ' missed' : '');
@@ -27,4 +22,4 @@ function doneSet(set, units) {
 const apart = sets => sets.some(({ strips }) => strips) || (new Set(sets.map(({ grams }) => grams)).size > 1 &&
   !sets.some(({ missed, top }) => missed || top));
 
-export { apart, doneSet, loadWords };
+export { apart, doneSet };

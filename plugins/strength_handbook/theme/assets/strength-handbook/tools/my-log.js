@@ -6,7 +6,7 @@ import * as words from '../load-words.js';
 import * as record from '../record.js';
 import * as store from '../store.js';
 import { toGrams } from '../whole-numbers.js';
-import { apart, doneSet, loadWords } from './done-words.js';
+import { apart, doneSet } from './done-words.js';
 
 const form = find('[data-sh-log]');
 function start() {
@@ -39,7 +39,7 @@ function start() {
     return { title, slots, variants };
   }
 
-  const said = grams => loadWords(grams, units);
+  const said = grams => words.kept(grams, units);
 
   /** Seconds or metres of one set or entry. */
   const counted = ({ seconds, metres }) => after(seconds, ' ') + (seconds ? ' s' : '') +

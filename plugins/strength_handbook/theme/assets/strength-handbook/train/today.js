@@ -34,12 +34,21 @@ const today = app => {
     return noTop && !page.hasOwn(order) ? undefined : page.known(order);
   }
 
+  /** Is it a load that may be help as well, with the exercise that is done?
+      @param {string} name  of its field, 'load.' and the order first */
+  function onBody(name) {
+    const [kind, order] = name.split('.');
+    const { d = {}, ...slot } = app.slots[order] || {};
+    return kind === 'load' && !!(d[app.now.doors[order]] || slot).j;
+  }
+
   /** A typed load in grams: undefined where nothing was typed, null where it is no load; 0 is the body
       alone. */
   function grams(name) {
     if (!typed(name).trim()) return undefined;
     const found = toGrams(typed(name), units) === 0 ? 0 : mine.lifted(typed(name), units);
     if (found === undefined) return null;
+    if (found && onBody(name) && !typed('way.' + name)) return null; // nobody said which
     return found && typed('way.' + name) === 'help' ? -found : found;
   }
 

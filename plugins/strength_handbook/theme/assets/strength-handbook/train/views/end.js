@@ -12,7 +12,7 @@ import * as steps from '../steps.js';
 
 /** @param {App} app */
 const endViews = app => {
-  const { called, field, loadField } = parts(app);
+  const { called, field, anyLoad } = parts(app);
 
   const noCounts = text => log.counts(text) ? '' : 'Write numbers, such as 5 5 4.';
 
@@ -23,39 +23,27 @@ const endViews = app => {
     const { today } = app;
     const tries = today.attempts(o).filter(({ good }) => good !== undefined);
     if (tries.length) {
-      return tries.map(({ place, good, grams }, number) =>
-        loadField(today.trying(o, place), `Attempt ${number + 1}, ${good ? 'good' : 'missed'}, ${k || app.data.units}`, grams));
+      return tries.flatMap(({ place, good, grams }, number) =>
+        anyLoad(!!j, today.trying(o, place), `Attempt ${number + 1}, ${good ? 'good' : 'missed'}, ${k || app.data.units}`, grams));
     }
     const has = kind => log.over(app, o).some(place => app.list[place].kind === kind);
     const known = one.sets.find(set => !set.top && set.grams !== undefined)?.grams;
     const places = log.over(app, o);
     if (places.length && app.list[places[0]].strip && !one.door) {
-      return k ? steps.strips(app.list, places[0]).map(place => {
+      return k ? steps.strips(app.list, places[0]).flatMap(place => {
         const step = app.list[place];
-        return loadField(today.fieldOf(step), `Load ${step.part} of ${step.parts}, ${k}`, today.gramsOf(step, place));
+        return anyLoad(!!j, today.fieldOf(step), `Load ${step.part} of ${step.parts}, ${k}`, today.gramsOf(step, place));
       }) : [];
     }
     const kinds = [...new Map(places.map(place => [app.list[place].alike, place])).entries()];
     if (kinds.length > 1 && !one.door && k) {
-      return [...kinds.map(([, place]) => loadField(today.fieldOf(app.list[place]),
-        `${steps.name(app.list[place])}, ${k}`, today.gramsOf(app.list[place], place))), j && way(o, known)];
+      return kinds.flatMap(([, place]) => anyLoad(!!j, today.fieldOf(app.list[place]),
+        `${steps.name(app.list[place])}, ${k}`, today.gramsOf(app.list[place], place)));
     }
     return [
-      has('top') && loadField('top.' + o, `Top set, ${k || app.data.units}`),
-      has('set') && k && loadField('load.' + o, `${j ? 'Belt or help' : 'Load'}, ${k}`, known),
-      has('set') && j && way(o, known),
+      ...(has('top') ? anyLoad(false, 'top.' + o, `Top set, ${k || app.data.units}`) : []),
+      ...(has('set') && k ? anyLoad(!!j, 'load.' + o, `${j ? 'Belt or help' : 'Load'}, ${k}`, known) : []),
     ];
-  }
-
-  /** On the belt, or taken off. */
-  function way(o, known) {
-    const name = 'way.load.' + o;
-    const chosen = app.typed[name] || (known < 0 ? 'help' : 'belt');
-    const select = make('select', '', ...[['belt', 'on the belt'], ['help', 'of help']].map(([value, words]) =>
-      make('option', { value, selected: value === chosen }, words)));
-    on(select, 'change', () => app.type(name, select.value));
-    if (!app.typed[name]) app.typed = { ...app.typed, [name]: chosen };
-    return make('label', '', 'It was ', select);
   }
 
   function row([o, one]) {

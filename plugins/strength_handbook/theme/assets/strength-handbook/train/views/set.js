@@ -19,7 +19,7 @@ const repsWords = ({ each: [low, high] = [1, 1] }) => `${low === high ? low : lo
 
 /** @param {App} app */
 const setViews = app => {
-  const { heading, done, loadField } = parts(app);
+  const { heading, done, anyLoad } = parts(app);
 
   /** Words of the button; of the one besides, and what that does.
       @param {Step} step
@@ -69,15 +69,16 @@ const setViews = app => {
   function attempt(o, at) {
     const { lists } = app.today.known(o) || {};
     const { low, high } = app.today.attempts(o).find(({ place }) => place === at) ?? {};
-    const unit = app.slots[o].k || app.data.units;
+    const { k: unit = app.data.units, j } = app.slots[o];
     const own = app.today.grams(app.today.trying(o, at));
-    const other = loadField(app.today.trying(o, at), `I try another load, ${unit}`, own ? undefined : low?.grams);
+    const other = make('p', 'sh-field',
+      ...anyLoad(!!j, app.today.trying(o, at), `I try another load, ${unit}`, own ? undefined : low?.grams ?? undefined));
     on(other, 'change', () => app.show('step'));
     return [
-      own ? make('div', 'sh-mine', make('p', '', make('b', '', say.mass(own, app.data.units))))
+      own ? make('div', 'sh-mine', make('p', '', make('b', '', say.kept(own, app.data.units))))
         : lists && drawn(low, lists, high && Number(high.grams) > Number(low?.grams) && line(`up to ${say.amount(high, lists.units)}`)),
       lists && !low && !own && line('No load here is left to try: the test is over.', 'sh-train-part'),
-      make('p', 'sh-field', other),
+      other,
     ];
   }
 
@@ -86,7 +87,7 @@ const setViews = app => {
     const last = record.last(slot.i);
     if (!last) return '';
     const sets = last.sets.map(one => record.loads(one).flatMap(({ grams, reps }) => (grams
-      ? [say.mass(Math.abs(grams), app.data.units) + (grams < 0 ? ' of help' : '') + (reps ? ' × ' + reps : '')] : []))
+      ? [say.kept(grams, app.data.units) + (reps ? ' × ' + reps : '')] : []))
       .join(' → ')).filter(Boolean);
     return line(`Last time, ${days.written(last.day)}: ${[...new Set(sets)].join(', ')}`, 'sh-train-part');
   }
@@ -141,7 +142,7 @@ const setViews = app => {
         copy('.sh-dose', less),
         ...(door ? [] : y.map(words => line(words))),
         free && lastTime(slot),
-        free && make('p', 'sh-field', loadField(app.today.fieldOf(step), `I take, ${slot.k}`)),
+        free && make('p', 'sh-field', ...anyLoad(!!slot.j, app.today.fieldOf(step), `I take, ${slot.k}`)),
         !door && (copy('.sh-heavy-line') || (!panel && drawers.shift())),
         line((other || slot).x, 'sh-train-stop'), // before the cues: it is never below the fold
         !other && copy('.sh-voice'),
