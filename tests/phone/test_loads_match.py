@@ -31,7 +31,7 @@ from strength_handbook.plan.doors import slot_doors
 from strength_handbook.plan.ladder import Ladder
 from strength_handbook.plan.loads import PlannedLoad, achieved
 from strength_handbook.plan.method_plan import method_plan
-from strength_handbook.plan.progress import following_slot, next_target
+from strength_handbook.plan.progress import following_slot, target_of
 from strength_handbook.plan.reference import is_estimate
 from strength_handbook.plan.scale import Scale
 from strength_handbook.plan.variable import Variable
@@ -168,7 +168,7 @@ class Expected:
 
     def next(self, program: WorkedProgram, session: WorkedSession) -> Data:
         following = following_slot(program, session, self.slot)
-        goal = next_target(self.slot, self.name, following=following, units=self.units)
+        goal = target_of(program, session, self.slot, self.name, units=self.units)
         today = self.slot.loads.get(self.name)
         if goal is None or today is None or today.actual_g is None:
             return {}

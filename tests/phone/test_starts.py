@@ -8,6 +8,7 @@ import demo
 from phone_script import ask
 from strength_handbook.model.loading import BodyWeightLift
 from strength_handbook.phone.lists import PhoneLists, phone_lists
+from strength_handbook.phone.recipes import slot_recipe
 from strength_handbook.plan.tables import body_masses, start_table
 from strength_handbook.plan.work_out import work_out
 from strength_handbook.plan.worked import Worked
@@ -90,3 +91,25 @@ def test_nobody_without_a_body_weight_or_below_the_table(made: tuple[Worked, Pho
     key = "trap-bar-deadlift"
     people = [{"bases": {}}, {"body": 44_999, "bases": {}}]
     assert ask({"lists": lists.data, "starts": [[{"y": key}, one] for one in people]}) == [[], []]
+
+
+def test_hard_sets_of_the_program_have_a_start_and_speed_has_none(
+    made: tuple[Worked, PhoneLists],
+) -> None:
+    worked, lists = made
+    found: dict[tuple[str, int], bool] = {}
+    for program in worked.programs:
+        for week in program.weeks:
+            for session in week.sessions:
+                for slot in session.slots:
+                    if slot.exercise_id in lists.data["starts"]:
+                        recipe = slot_recipe(worked, lists, slot) or {}
+                        found[slot.exercise_id, week.week] = "y" in recipe
+    # Three slow ones down, and up fast: hard all the same, at 70 to 77.5 %.
+    for week in (1, 2, 3, 4):
+        assert found["trap-bar-deadlift", week], week
+        assert found["yoke-bar-box-squat", week], week
+    assert found["trap-bar-deadlift", 6]
+    # Fast sets at about 55 %, and a test.
+    assert not found["yoke-bar-box-squat", 11]
+    assert not found["trap-bar-deadlift", 12]

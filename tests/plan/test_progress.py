@@ -11,7 +11,7 @@ from books import EFFORT, KG_ROOM, LB_ROOM, base, exercise, slot, slots_of, work
 from demo import PROGRAMS
 from strength_handbook.model.dose import Hold
 from strength_handbook.pages.method_html import method_html
-from strength_handbook.plan.progress import NextTarget, following_slot, next_target
+from strength_handbook.plan.progress import NextTarget, following_slot, next_target, target_of
 from strength_handbook.plan.work_out import work_out
 from strength_handbook.plan.worked import Worked
 from strength_handbook.reading.book import read_book
@@ -179,13 +179,17 @@ def test_the_demo_never_contradicts_its_next_week() -> None:
     book = read_book(PROGRAMS).book
     assert book is not None
     worked_book, seen = work_out(book), 0
+    ended = []
     for program in worked_book.programs:
         for week in program.weeks:
             for session in week.sessions:
                 for one in session.slots:
                     later = following_slot(program, session, one)
-                    goal = next_target(one, following=later)
-                    if goal is None or later is None:
+                    goal = target_of(program, session, one)
+                    if goal is None:
+                        continue
+                    if later is None:
+                        ended.append((week.week, one.exercise_id, goal.outcomes))
                         continue
                     seen += 1
                     first = goal.outcomes[0].then
@@ -198,6 +202,12 @@ def test_the_demo_never_contradicts_its_next_week() -> None:
                     if goal.rule == "open-set" and one.dose.last_set is None:
                         assert len(goal.outcomes) == 1
     assert seen > 20
+    # The last time of each: the program does something else with it, or goes on without it.
+    assert {place[:2] for place in ended} >= {(4, "standing-press"), (8, "romanian-deadlift")}
+    for number, key, outcomes in ended:
+        (only,) = outcomes
+        assert only.move is None, (number, key)
+        assert only.then.startswith(("Week ", "It ends here.")), (number, key)
 
 
 def test_points_that_no_plate_can_show(tmp_path: Path) -> None:

@@ -14,7 +14,7 @@ from strength_handbook.plan.broken_sets import BrokenSet, DensityPlan, SetInterv
 from strength_handbook.plan.carries import CarryPlan, TeamPlan
 from strength_handbook.plan.efforts import EffortLoad, TrainingMax
 from strength_handbook.plan.method_plan import Contacts, MachineSettings, method_plan
-from strength_handbook.plan.progress import following_slot, next_target
+from strength_handbook.plan.progress import target_of
 from strength_handbook.plan.remembered import remembered
 from strength_handbook.plan.worked import (
     Worked,
@@ -65,12 +65,11 @@ def method_html(
     """Lines and parts of one slot."""
     units = worked.book.room.units
     plan = method_plan(worked.book, slot, session, week)
-    following = following_slot(program, session, slot)
-    goal = next_target(slot, following=following, units=units)
+    goal = target_of(program, session, slot, units=units)
     own = {
         name: found
         for name in worked.book.lifters
-        if (found := next_target(slot, name, following=following, units=units))
+        if (found := target_of(program, session, slot, name, units=units))
     }
     parts = [
         (_UPWARDS[0], plan.ramps and ramps_html(plan.ramps, slot.scale, units)),

@@ -36,7 +36,7 @@ from strength_handbook.plan.doors import NAMES, DoorPlan, doors_of
 from strength_handbook.plan.help import with_help
 from strength_handbook.plan.loads import body_share_g
 from strength_handbook.plan.method_plan import MethodPlan, method_plan
-from strength_handbook.plan.progress import following_slot, next_target
+from strength_handbook.plan.progress import following_slot, target_of
 from strength_handbook.plan.reference import LONGEST, load_rules, one_off, reference_percent
 from strength_handbook.plan.scale import Scale
 from strength_handbook.plan.strip_lifters import depends_on_body
@@ -52,6 +52,11 @@ from strength_handbook.plan.worked import (
 )
 
 Recipe = dict[str, Any]
+
+MOST_FOR_SPEED = 65.0
+"""Percent of a best up to which fast sets are for speed. Common practice, no source."""
+LEAST_LEFT_FOR_SPEED = 5.0
+"""Repetitions that such sets leave, where that is said. Common practice, no source."""
 
 
 def load_recipe(
@@ -130,11 +135,20 @@ def _series(book: Book, lists: PhoneLists, slot: WorkedSlot) -> Iterator[list[An
 def _needs_start(slot: WorkedSlot) -> bool:
     """True where the load follows from a tested value, or from effort alone.
 
-    Not for fast sets: a starting load is one for a few slow, hard repetitions.
+    Not for tests and sets for speed: a starting load is one for a few hard repetitions.
     """
     dose = slot.dose
-    slow = dose.said.test is None and slot.on_top is None and not dose.fast
-    return slow and (slot.percent is not None or dose.load is None)
+    hard = dose.said.test is None and slot.on_top is None and not _for_speed(slot)
+    return hard and (slot.percent is not None or dose.load is None)
+
+
+def _for_speed(slot: WorkedSlot) -> bool:
+    """True for light sets as fast as possible; one that is only pushed up fast may be hard."""
+    dose = slot.dose
+    if slot.percent is None:
+        return dose.said.intent == "fast"
+    easy = dose.reserve is None or dose.reserve >= LEAST_LEFT_FOR_SPEED
+    return dose.fast and easy and slot.percent <= MOST_FOR_SPEED
 
 
 def list_recipe(worked: Worked, lists: PhoneLists, slot: WorkedSlot) -> Recipe | None:
@@ -250,7 +264,7 @@ def _next(
 ) -> Iterator[list[Any]]:
     """Results after which the load is another one."""
     following = following_slot(program, session, slot)
-    goal = next_target(slot, following=following, units=book.room.units)
+    goal = target_of(program, session, slot, units=book.room.units)
     later = following and load_recipe(
         book, lists, following.exercise, following.dose, following.base_id, following.scale
     )

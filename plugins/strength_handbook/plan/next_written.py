@@ -2,7 +2,7 @@
 
 from strength_handbook.model.dose import Reps
 from strength_handbook.model.progress import RuleName
-from strength_handbook.plan.worked import WorkedSlot
+from strength_handbook.plan.worked import WorkedProgram, WorkedSession, WorkedSlot
 
 _OWN_NUMBER = ("listed", "effort", "speed", "hold", "distance")
 """Rules that look at the next time by themselves."""
@@ -24,9 +24,36 @@ def instead_of_rule(slot: WorkedSlot, following: WorkedSlot | None, rule: RuleNa
     closed = rule == "open-set" and not _is_open(slot)
     if not (following.easy or closed or (after is not None and after != before)):
         return ""
-    load = "" if after is None else f" {'at' if '%' in after.text else 'with'} {after.text}"
     why = "An easy week comes next" if _eases(slot, following) else "As the next week is written"
-    return f"{why}: {_sets(following)}{load}."
+    return f"{why}: {_sets(following)}{_load(following)}."
+
+
+def after_last(program: WorkedProgram, session: WorkedSession, slot: WorkedSlot) -> str:
+    """What comes after the last time of a slot, as a sentence; empty where its rule goes on.
+
+    It goes on past the end of a program, but not where the program does something else with the
+    exercise, or goes on without it, and not from an easy week.
+    """
+    for week in program.weeks:
+        for later in week.sessions:
+            for one in later.slots:
+                if later.week > session.week and one.exercise_id == slot.exercise_id:
+                    return _elsewhere(later.week, one)
+    if slot.easy or session.week < program.weeks[-1].week:
+        return "It ends here. Ask the coach."
+    return ""
+
+
+def _elsewhere(week: int, one: WorkedSlot) -> str:
+    if one.dose.said.test is not None:
+        return f"Week {week} tests it."
+    return f"Week {week} has it in another place: {_sets(one)}{_load(one)}."
+
+
+def _load(slot: WorkedSlot) -> str:
+    """The load of the next time behind its sets; empty where none is written."""
+    load = slot.dose.load
+    return "" if load is None else f" {'at' if '%' in load.text else 'with'} {load.text}"
 
 
 def next_number(slot: WorkedSlot, following: WorkedSlot | None, by_rule: str, written: str) -> str:

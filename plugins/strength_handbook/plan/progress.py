@@ -11,7 +11,7 @@ from strength_handbook.model.quantities import in_unit
 from strength_handbook.model.span import between, ends, moved
 from strength_handbook.plan.loads import PlannedLoad
 from strength_handbook.plan.next_load import LARGE_JUMP, LoadMove, NextLoad
-from strength_handbook.plan.next_written import instead_of_rule, next_number
+from strength_handbook.plan.next_written import after_last, instead_of_rule, next_number
 from strength_handbook.plan.worked import WorkedProgram, WorkedSession, WorkedSlot
 
 
@@ -61,11 +61,26 @@ def following_slot(
     return None
 
 
+def target_of(
+    program: WorkedProgram,
+    session: WorkedSession,
+    slot: WorkedSlot,
+    lifter: str | None = None,
+    *,
+    units: str = "kg",
+) -> NextTarget | None:
+    """What happens next to a slot of a program; see `next_target`."""
+    following = following_slot(program, session, slot)
+    ends = "" if following else after_last(program, session, slot)
+    return next_target(slot, lifter, following=following, ends=ends, units=units)
+
+
 def next_target(
     slot: WorkedSlot,
     lifter: str | None = None,
     *,
     following: WorkedSlot | None = None,
+    ends: str = "",
     units: str = "kg",
 ) -> NextTarget | None:
     """What happens next by the rule of a slot; None where it has no rule.
@@ -74,6 +89,8 @@ def next_target(
         slot: the slot as it is done today.
         lifter: an example lifter whose loads are to be given, or None for the rule alone.
         following: the same slot the next time, for rules that follow the program.
+        ends: what counts in place of the rule where this is the slot's last time; empty where the
+            rule does.
         units: unit that the pages print.
     """
     rule = slot.slot.progress
@@ -86,6 +103,8 @@ def next_target(
     outcomes = _RULES[rule.rule](case)
     if planned:
         outcomes = (Outcome("Done as planned", planned, case.later, LoadMove("later")),)
+    elif ends:
+        outcomes = (Outcome("Done as planned", ends),)
     steps = any(one.move is not None and one.move.kind == "up" for one in outcomes)
     warning = case.next.warning(rule.step) if rule.step is not None and steps else ""
     return NextTarget(rule.rule, outcomes, warning)
