@@ -494,6 +494,32 @@ def test_a_beginner_says_whether_it_was_help(phone: Callable[..., Opened]) -> No
     assert kept(page, LIFT_LOG)["slots"]["B1"]["sets"] == [{"reps": 4, "grams": -20_000}]
 
 
+def test_as_many_as_possible_are_counted_when_the_time_is_up(
+    phone: Callable[..., Opened],
+) -> None:
+    opened = phone()
+    page = opened_on(opened, "winter/week-03/c-carry/", numbers=False)
+    train(page)
+    tap(page, "Warm-up done", "Running late? Change the order?")
+    screen(page).get_by_role("button", name="Go here: B").tap()
+    tap(page, "Start")
+    page.clock.run_for(6 * 60_000 + 10_000)
+    expect(screen(page)).to_contain_text("Your own, not your partner’s")
+    reps = screen(page).get_by_label("Repetitions")
+    reps.fill("many")
+    tap(page, "That many")
+    expect(screen(page)).to_contain_text("Write a whole number, such as 24.")
+    reps.fill("17")
+    tap(page, "That many")
+    again(page)
+    end_here(page)
+    expect(screen(page).get_by_label("Repetitions, set by set")).to_have_value("17")
+    tap(page, "Keep it on this phone")
+    (one,) = kept(page, "log/winter/3/c-carry")["slots"]["B"]["sets"]
+    assert (one["reps"], one["seconds"]) == (17, 360)
+    assert opened.complaints == []
+
+
 def test_an_old_log_is_read(phone: Callable[..., Opened]) -> None:
     opened = phone()
     page = opened.go("my-log/")

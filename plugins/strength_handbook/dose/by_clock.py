@@ -7,7 +7,6 @@ from strength_handbook.dose.clause import beside, reads, take
 from strength_handbook.dose.key import (
     BY_METHOD,
     NO_LESSON,
-    ON_PAGE,
     Amount,
     AtDoor,
     Because,
@@ -170,7 +169,11 @@ DENSITY = Key[Density](
         (Said.SHARED, _shared),
     ),
     door=AtDoor.OF_SETS,
-    use=KeyUse(BY_METHOD, ON_PAGE, Because("it fills the time of its set")),
+    use=KeyUse(
+        BY_METHOD,
+        lambda density, _: {"N": density.sharing},
+        Because("it fills the time of its set"),
+    ),
 )
 
 

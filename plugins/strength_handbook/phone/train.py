@@ -15,6 +15,7 @@ The page has the loads and the coach's words already; what session mode says of 
     u  repetitions of a strip set in all, fewest and most
     D  sets that differ: of each that are alike how many, fewest and most repetitions, and seconds
        of a rest of its own
+    N  as many as possible in its time: by how many people, together
     f  how often a load counts in a repetition, and the share of the body that goes along, in
        millionths of a percent; 0 where that is no plain sum; [1, 0] is left out
     t  its tempo: kind and seconds of each part of a repetition, in order (`tempo_parts`)
@@ -130,7 +131,7 @@ def tempo_parts(dose: Dose, *, from_bottom: bool) -> list[list[Any]]:
     return [part for part in parts if part[1]]
 
 
-LETTERS = "sapwWhclmqDunreb"
+LETTERS = "sapwWhclmqDunrebN"
 """What may follow from a dose alone, in the order in which a page carries it."""
 
 

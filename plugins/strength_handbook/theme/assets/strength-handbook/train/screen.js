@@ -153,7 +153,10 @@ function tick() {
     app.acts = [...app.acts, more];
     app.keepNow();
     clock.signal(app.on, true);
-    app.show('step');
+    // The time is up: only who lifted knows how many there were.
+    const asks = more[0] === 'done' && app.step.many;
+    if (asks) app.counting = [more[1]];
+    app.show(asks ? 'count' : 'step');
     return;
   }
   if (app.beat) app.beat();

@@ -6,6 +6,7 @@
                         this part; strip: weight comes off; each: repetitions of
                         the set, or with each load of a strip set, fewest and most; all: of the
                         whole strip set; alike: of sets that differ the place of those it is one of;
+                        many: people who do as many as possible in its time;
                         metres; work (of a range the most), least, hold, rest, every, attempt, open:
                         [floor, cap]; turn: only the side changes; last: the set is complete;
                         v: what is different in each variant}
@@ -40,7 +41,7 @@ function set(slot, n, of, few) {
     const ends = place + 1 === parts.length;
     return {
       kind: 'set', o: slot.o, v: slot.v, n, of, few, side, reps, part: place + 1, parts: parts.length,
-      strip: !!slot.l, all: slot.u, attempt: !!slot.a, alike: kind, each, metres: slot.m,
+      strip: !!slot.l, all: slot.u, attempt: !!slot.a, many: slot.N, alike: kind, each, metres: slot.m,
       work: slot.w, least: slot.W, hold: !!slot.h, every: slot.e,
       rest: ends ? rest : pause, open: floor && (all || n === of) ? [floor, cap] : null,
       turn: ends && side === 'left', last: ends && side !== 'left',

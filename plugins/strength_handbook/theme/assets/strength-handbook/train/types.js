@@ -23,6 +23,7 @@
  * @property {number} [rest]
  * @property {number} [every]
  * @property {boolean} [attempt]
+ * @property {number} [many]
  * @property {[floor: number, cap: number] | null} [open]
  * @property {boolean} [turn]
  * @property {boolean} [last]

@@ -56,7 +56,7 @@ const endViews = app => {
     const every = strips ? sets.flatMap(record.loads) : sets;
     const known = every.every(set => set.reps !== undefined) ? every.map(set => set.reps).join(' ') : '';
     return make('li', 'sh-field', make('p', '', make('b', '', words)), door && line(door, 'sh-note'),
-      ...loads(o, one), ['q', 'c', 'l', 'D'].some(key => app.slots[o][key])
+      ...loads(o, one), ['q', 'c', 'l', 'D', 'N'].some(key => app.slots[o][key])
         ? field((strips ? 'strips.' : 'reps.') + o, `Repetitions, ${strips ? 'load by load' : 'set by set'}`, noCounts, known) : '');
   }
 

@@ -24,12 +24,12 @@ const setViews = app => {
   /** Words of the button; of the one besides, and what that does.
       @param {Step} step
       @returns {[string, string?, ('count' | 'set' | 'miss')?]} */
-  function doneWords({ kind, part = 1, parts = 1, strip, turn, attempt, last, open, each }) {
+  function doneWords({ many, kind, part = 1, parts = 1, strip, turn, attempt, last, open, each }) {
     if (kind === 'top') return ['Top set done'];
     if (part < parts) return strip ? ['Next load', 'Set done', 'set'] : ['Part done'];
     if (turn) return ['Left done'];
     if (attempt) return ['Good', 'Missed', 'miss'];
-    const asks = last && !open && (strip || (each && each[1] > 1 && parts === 1)) && !app.now.doors[app.step.o];
+    const asks = last && !open && (strip || many || (each && each[1] > 1 && parts === 1)) && !app.now.doors[app.step.o];
     return asks ? ['Set done', each && each[0] === each[1] ? 'Fewer reps' : 'How many?', 'count'] : ['Set done'];
   }
 
