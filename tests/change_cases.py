@@ -88,7 +88,10 @@ CASES: dict[str, tuple[Callable[[Data], object], ChangeKind, str, str]] = {
     "load-range": (
         lambda parts: slots(parts)[0]["weeks"].update({"3": "3x5 @ 78-80 %"}),
         ChangeKind.LOAD,
-        (f"week 3, a-lift A {LIFT}: 78–80 % instead of 78 %; P1 110 kg instead of 107.5 kg"),
+        (
+            f"week 3, a-lift A {LIFT}: 78–80 % instead of 78 %; "
+            "P1 110 kg instead of 107.5 kg; P2 planned 79 kg instead of 78 kg"
+        ),
         "Week 3: trap-bar deadlift is heavier, 78–80 % instead of 78 %.",
     ),
     "load-kind": (
