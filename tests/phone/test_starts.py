@@ -106,9 +106,9 @@ def test_hard_sets_of_the_program_have_a_start_and_speed_has_none(
                         recipe = slot_recipe(worked, lists, slot) or {}
                         found[slot.exercise_id, week.week] = "y" in recipe
     # Three slow ones down, and up fast: hard all the same, at 70 to 77.5 %.
-    for week in (1, 2, 3, 4):
-        assert found["trap-bar-deadlift", week], week
-        assert found["yoke-bar-box-squat", week], week
+    for number in (1, 2, 3, 4):
+        assert found["trap-bar-deadlift", number], number
+        assert found["yoke-bar-box-squat", number], number
     assert found["trap-bar-deadlift", 6]
     # Fast sets at about 55 %, and a test.
     assert not found["yoke-bar-box-squat", 11]
