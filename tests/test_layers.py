@@ -37,7 +37,7 @@ MAY_IMPORT = {
     "__init__": set(),
     "plugin_built": {"publish", "pages", "reading"},
     "plugin_config": set(),
-    "plugin_edition": {"plugin_built", "publish", "pages", "checked", "reading"},
+    "plugin_edition": {"plugin_built", "plugin_config", "publish", "pages", "checked", "reading"},
     "plugin_serve": {"plugin_edition", "publish", "pages"},
     "plugin_nav": {"publish", "pages"},
     "plugin_files": {"publish", "pages"},

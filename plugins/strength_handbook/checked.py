@@ -6,7 +6,7 @@ lenient than the others.
 
 import os
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import UTC, date, datetime
 from pathlib import Path
 
@@ -21,6 +21,7 @@ from strength_handbook.reading.problem import Problem, Severity, sorted_problems
 from strength_handbook.review.accepting import weigh
 from strength_handbook.review.catalogue import reported, review
 from strength_handbook.review.desk import Desk
+from strength_handbook.review.echoes import DRAFT
 from strength_handbook.review.finding import Finding
 from strength_handbook.review.servable import NO_PAGE, unserved
 
@@ -90,18 +91,26 @@ def draft_folder(
     return Drafted(reading, Desk(worked, reading.written, today or current_day()))
 
 
-def check_drafted(drafted: Drafted, tell: Tell = lambda _: None) -> Checked:
+def check_drafted(
+    drafted: Drafted, tell: Tell = lambda _: None, *, drafts: bool = False
+) -> Checked:
     """Check what was read and worked out.
 
     Args:
         drafted: the folder.
         tell: takes what is being done, many times.
+        drafts: exercises that are only begun may be published: they are notes, not errors.
     """
     reading, desk = drafted.reading, drafted.desk
     if desk is None or reading.book is None:
         return Checked(None, tuple(reading.problems), read_as=tuple(reading.read_as))
     with samples_in(reading.book.room.units):
-        weighed = weigh(desk, review(desk, tell=tell))
+        found = review(desk, tell=tell)
+        if drafts:
+            found = [
+                replace(one, severity=Severity.NOTE) if one.slug == DRAFT else one for one in found
+            ]
+        weighed = weigh(desk, found)
     problems = sorted_problems(
         [
             *reading.problems,
@@ -121,9 +130,11 @@ def check_folder(
     shown: str | None = None,
     today: date | None = None,
     tell: Tell = lambda _: None,
+    *,
+    drafts: bool = False,
 ) -> Checked:
-    """Read a folder, work it out and check it; arguments as for `draft_folder`."""
-    return check_drafted(draft_folder(folder, shown, today, tell), tell)
+    """Read a folder, work it out and check it; arguments as for both steps."""
+    return check_drafted(draft_folder(folder, shown, today, tell), tell, drafts=drafts)
 
 
 def current_day() -> date:

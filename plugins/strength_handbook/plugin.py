@@ -112,7 +112,7 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
     def on_pre_build(self, *, config: MkDocsConfig) -> None:
         """Read, check and work out everything while the last site is still untouched."""
         self.pages, self.marked, self.built = {}, Marked(), None
-        checked = check_folder(self.programs)
+        checked = check_folder(self.programs, drafts=self.config.drafts)
         since = self.compared(checked)
         problems = [*checked.problems, *since.problems]
         # In serve, MkDocs puts the address of this machine there: no address for a card on a wall.

@@ -10,5 +10,8 @@ class HandbookConfig(Config):
     programs = opt.Dir(exists=False, default="programs")
     """The folder with the program files, relative to mkdocs.yml."""
 
+    drafts = opt.Type(bool, default=False)
+    """Publish exercises that are only begun too, marked DRAFT."""
+
     since = opt.Optional(opt.FilesystemObject(exists=False))
     """`data/<program>.json` of the last publication, or a folder of such files; only read."""

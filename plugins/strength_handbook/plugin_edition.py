@@ -18,6 +18,7 @@ from strength_handbook.pages.coach.on_page import Notes, noted
 from strength_handbook.pages.page import Name, Page, Site
 from strength_handbook.pages.site import SitePart, chapters, data_files, inserts, site_parts
 from strength_handbook.plugin_built import Built, Marked, SearchEntries, report
+from strength_handbook.plugin_config import HandbookConfig
 from strength_handbook.publish.handwritten import check_handwritten, written_pages
 from strength_handbook.publish.since import Since
 from strength_handbook.reading.problem import Problem
@@ -26,6 +27,7 @@ from strength_handbook.reading.problem import Problem
 class Handbook(Protocol):
     """What is shown, and where it came from: the plugin."""
 
+    config: HandbookConfig
     errors: list[Problem]
     site: Site | None
     last_good: Site | None
@@ -118,7 +120,8 @@ class ServedEdition:
         for uri in self._handbook.marked:
             self._fill(uri)
             yield "hand-written page"
-        checked = check_drafted(self._drafted, tell=lambda _: pause())
+        may = self._handbook.config.drafts
+        checked = check_drafted(self._drafted, lambda _: pause(), drafts=may)
         yield "checks"
         drafts = {page.uri: page for page in coach_pages(checked, self._since.changes)}
         yield "coach's pages"

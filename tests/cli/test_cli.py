@@ -119,12 +119,16 @@ def test_wrong_use_ends_with_2(root: Path, words: list[str]) -> None:  # noqa: A
     assert "Usage: " in result.output
 
 
-def test_new_begins_a_file_that_has_no_problem(root: Path) -> None:
+def test_new_begins_a_file_that_is_wrong_only_in_the_sentences_of_its_example(root: Path) -> None:
     result = run("new", "exercise", "Step-down: slow")
     assert result.exit_code == 0
     assert result.stdout.startswith("programs/exercises/step-down-slow.yml is there")
-    assert run("check").exit_code == 0
-    demo.build_site(root, root / "site")
+    checked = run("check")
+    assert checked.exit_code == 1
+    errors = [line for line in checked.stdout.splitlines() if ": error " in line]
+    assert len(errors) == 1
+    assert ": error template-left: " in errors[0]
+    demo.build_drafts(root, root / "site")
     html = (root / "site/exercises/step-down-slow/index.html").read_text(encoding="utf-8")
     assert "Step-down: slow" in html
 

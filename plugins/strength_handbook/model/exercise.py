@@ -18,6 +18,9 @@ Lines = Annotated[list[Text], Field(max_length=12)]
 """A few of them."""
 
 
+DRAFT = "(DRAFT)"
+"""Stands behind the name of an exercise that is only begun, wherever it is named."""
+
 IF_IT_STAYS = "If a fault stays for two sets: take the easier door and tell the coach."
 
 
@@ -154,3 +157,19 @@ class Exercise(Shape):
         first = self.first_height
         height = () if first is None else (f"The first time, no higher than {100 * first:g} cm.",)
         return (*(CAUTIONS[hazard] for hazard in self.hazards), *height, *self.cautions)
+
+
+class DraftMuscles(Muscles):
+    """Muscles of an exercise of which nobody has said yet which ones work."""
+
+    direct: list[Muscle] = Field(max_length=18)
+
+
+class DraftExercise(Exercise):
+    """An exercise that is only begun; it is shown to the coach and published only on request."""
+
+    stations: list[Id] = Field(max_length=10)
+    set_up: Annotated[list[Text], Compared("words")] = Field(min_length=1, max_length=6)
+    muscles: DraftMuscles
+    missing: list[str] = Field(min_length=1)
+    """What is still to be written, by the keys of its file."""

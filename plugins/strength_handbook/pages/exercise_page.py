@@ -6,7 +6,7 @@ from typing import Any
 from strength_handbook.dose.printing import partial_notation
 from strength_handbook.figures.sheet import figure_svg
 from strength_handbook.model.doors import HURTS
-from strength_handbook.model.exercise import IF_IT_STAYS, Exercise
+from strength_handbook.model.exercise import IF_IT_STAYS, DraftExercise, Exercise
 from strength_handbook.model.loading import (
     BodyWeightLift,
     ByEffort,
@@ -68,6 +68,7 @@ def exercise_page(worked: Worked, key: str) -> Page:
             "figure": safe(figure_svg(exercise.figure, exercise.name)) if exercise.figure else "",
             "key": key,
             "set_up_fields": SET_UP,
+            "missing": exercise.missing if isinstance(exercise, DraftExercise) else (),
             "stays": IF_IT_STAYS,
             "pattern": exercise.pattern.value.replace("-", " "),
             "first": use_html(worked, uses[0], url) if uses else "",

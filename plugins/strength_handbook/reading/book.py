@@ -12,7 +12,7 @@ from pathlib import Path
 from pydantic import BaseModel
 
 from strength_handbook.model.book import Book, WrittenProgram, rule_values
-from strength_handbook.model.exercise import Exercise
+from strength_handbook.model.exercise import DraftExercise, Exercise
 from strength_handbook.model.house_rules import HouseRules
 from strength_handbook.model.lifter import Lifters
 from strength_handbook.model.program import Program, Wave
@@ -20,6 +20,7 @@ from strength_handbook.model.room import Room
 from strength_handbook.model.samples import samples_in
 from strength_handbook.reading.doing import Doing, doing
 from strength_handbook.reading.doses import ReadAs, expand_doses
+from strength_handbook.reading.draft import filled_up
 from strength_handbook.reading.files import FileKind, FoundFile, list_folder
 from strength_handbook.reading.problem import Problem, Severity, sorted_problems
 from strength_handbook.reading.raw_text import MAX_BYTES, too_large
@@ -172,10 +173,19 @@ def said_in(
     with samples_in(units):
         doses = expand_doses(source, dict(exercises))
         source = doses.source
-        model, wrong_shape = shape(MODELS[kind], source)
+        model, wrong_shape = _shaped(kind, source)
     wrong_shape += split_texts(MODELS[kind], source)
     wrong = (*_shortened(problems + doses.problems), *wrong_shape)
     return FileContent(model, source, wrong, tuple(doses.read_as))
+
+
+def _shaped(kind: FileKind, source: Source) -> tuple[BaseModel | None, list[Problem]]:
+    """A file typed; an exercise that is only begun with something for all that is missing."""
+    if kind is FileKind.EXERCISE:
+        filled, missing = filled_up(source)
+        if missing:
+            return shape(DraftExercise, replace(source, data=filled))
+    return shape(MODELS[kind], source)
 
 
 def _shortened(problems: list[Problem]) -> list[Problem]:

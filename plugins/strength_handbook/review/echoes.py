@@ -8,6 +8,8 @@ from strength_handbook.review.slips import slips
 
 SLIP = "typing-slip"
 """The check that tells slips; it is never an echo."""
+DRAFT = "draft"
+"""The check that tells exercises which are only begun."""
 _MINUTES = "session-long"
 """A check that looks at the weeks beside a slip instead, so that what is accepted stays so."""
 

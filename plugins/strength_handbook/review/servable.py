@@ -71,7 +71,7 @@ def _exercises(worked: Worked, written: Written) -> Iterator[Problem]:
                 at_the_hands(room.bars[load.bar], room.pivots[load.pivot], load.reach, (), ())
             except ValueError as error:
                 text = f"{error}; measure 'reach' again, or the pivot in room.yml"
-                yield source.problem(("load", "reach"), NO_PAGE[0], text)
+                yield source.problem(("load", "reach"), "pivot", text)
         elif isinstance(load, OnBar) and load.rack is not None:
             rack, between = room.racks[load.rack], room.bars[load.bar].between_collars
             if between is not None and rack.hook_spacing > between:

@@ -19,7 +19,7 @@ _SHORTEST = 7
 @check(
     "template-left",
     Family.WORDS,
-    Severity.WARN,  # a new file can be looked at; `build --strict` refuses it
+    Severity.ERROR,  # in serve a new file can be looked at all the same
     what="Sentences of an exercise that stand word for word in the file that a new exercise begins "
     "with.",
     why="They describe a squat without a load, and members would read them about another lift.",
