@@ -41,6 +41,7 @@ KINDS = (
     Doing(kind="bar", hands=0),
     Doing(kind="body-weight", hands=0),
     Doing(kind="carrier", hands=0),
+    Doing(kind="body-weight", hands=0, jump=True),
 )
 
 
@@ -51,11 +52,15 @@ def where(one: Spelling) -> tuple[str, Doing]:
             ("", False, False),
             ("3x30 s ", True, False),
             ("3x5 ", True, True),
+            ("ramp to 5RM, 3x5 ", True, True),
         ):
             if not one.house and not before:
                 continue  # something must be done
             for doing in KINDS:
-                there = There(sets, reps, sets, sets, loaded, kind=doing.kind, hands=doing.hands)
+                there = There(
+                    sets, reps, sets, sets, loaded, topped="ramp" in before,
+                    kind=doing.kind, hands=doing.hands, jump=doing.jump,
+                )  # fmt: skip
                 if one.only(there) and not (loaded and not before):
                     return before + ("@ BW+10 kg " if loaded else ""), doing
     raise AssertionError(one.house)

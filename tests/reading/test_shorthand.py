@@ -8,7 +8,13 @@ import pytest
 from strength_handbook.dose.printing import dose_line
 from strength_handbook.model.count import Count
 from strength_handbook.model.dose_part import DosePart
-from strength_handbook.model.load import BodyWeight, FixedLoad, PercentOfBase, PercentOfBodyMass
+from strength_handbook.model.load import (
+    BodyWeight,
+    FixedLoad,
+    PercentOfBase,
+    PercentOfBodyMass,
+    PercentOfTop,
+)
 from strength_handbook.model.methods import SeriesPart
 from strength_handbook.model.span import Span, ends
 from strength_handbook.reading.doing import ANYTHING, Doing, doing
@@ -57,6 +63,8 @@ def load_meant(part: DosePart | SeriesPart) -> dict[str, Any]:
             return {}
         case PercentOfBase(percent):
             return {"percent": both(percent)}
+        case PercentOfTop(percent):
+            return {"top_percent": both(percent)}
         case PercentOfBodyMass(percent):
             return {"body_percent": percent}
         case FixedLoad(mass):
@@ -82,6 +90,8 @@ def meant(part: DosePart) -> dict[str, Any]:
         "every_s": part.every,
         "each_side": part.each_side,
         "cap": part.cap,
+        "top": part.top,
+        "height_m": part.height,
         "intent": part.intent,
         "pause": part.pause and [part.pause.time, part.pause.at],
         "remark": part.remark,

@@ -17,7 +17,9 @@ class There:
         counted: sets stand somewhere in the line.
         loaded: a mass on top of body weight stands somewhere in the line.
         heavy: a load stands before it.
+        topped: today's best stands before it.
         kind: how the exercise is loaded; empty where nothing is known of it.
+        jump: it is a jump.
         hands: how many weights are held, 0 where it is done without; None where that is unknown.
     """
 
@@ -27,8 +29,10 @@ class There:
     counted: bool = False
     loaded: bool = False
     heavy: bool = False
+    topped: bool = False
     kind: str = ""
     hands: int | None = None
+    jump: bool = False
 
     @property
     def adds(self) -> bool:
@@ -38,6 +42,26 @@ class There:
 
 Only = Callable[[There], bool]
 """Where something is meant."""
+
+
+def behind_top(there: There) -> bool:
+    """Only behind today's best."""
+    return there.topped
+
+
+def without_top(there: There) -> bool:
+    """Only where no best of today stands before it."""
+    return not there.topped
+
+
+def for_jumps(there: There) -> bool:
+    """Only for what is known to be a jump."""
+    return there.jump
+
+
+def not_for_jumps(there: There) -> bool:
+    """Only for what is no jump, or may be none."""
+    return not there.jump
 
 
 def anywhere(_: There) -> bool:

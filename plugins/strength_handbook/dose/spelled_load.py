@@ -5,6 +5,7 @@ Common practice of the trade, no source.
 
 from strength_handbook.dose.meant import (
     behind_sets,
+    behind_top,
     loaded,
     not_on_body,
     of_kind,
@@ -38,6 +39,11 @@ LOADS: tuple[Spelling, ...] = (
     spelled("@ {share}", "{share}", "@ {share}", "at {share}", "with {share}", "w/ {share}",
             "[{with}] {share} [of] [your] [{a}] {best}"),
     spelled("@ {share} TM", "[{with}] {share} [of] [your] [{a}] training max"),
+    spelled("@ {share} of top", "{share} {of_it}", "@ {share} {of_it}", only=behind_top),
+    spelled("@ {percent} of top", "{percent} {of_it}", "@ {percent} {of_it}",
+            "at {percent} {of_it}", "with {percent} {of_it}", only=behind_top),
+    spelled("@ {off} of top", "[@] {minus}{off}", "{dash} {off}", "less {off}", "minus {off}",
+            "{off} less", "{off} lighter", "drop {off}", only=behind_top),
     spelled("@ {percent}", "{dash} {percent}", only=behind_sets),
     spelled("@ {mass}", "{dash} {mass}", only=off_body_behind_sets),
     spelled("@ {percent}", "[{with}] {percent} [of] [your] [{a}] {best}"),
@@ -86,6 +92,7 @@ LOADS: tuple[Spelling, ...] = (
             "{body} plus {mass}", "@ +{mass}", "+{mass}"),
     spelled("@ BW-{mass}", "@ {body} - {mass}", "{body} - {mass}", "@ {body} minus {mass}",
             "{body} minus {mass}", "@ {body} – {mass}", "@ {body} − {mass}"),
-    spelled("@ BW-{mass}", "[@] [-] {mass} {helped}", only=on_body),
+    spelled("@ BW-{mass}", "[@] [-] {mass} {helped}", "[@] {helped} [-] {mass}",
+            "{helped} by {mass}", only=on_body),
 )  # fmt: skip
 """All of them."""

@@ -56,6 +56,16 @@ def _percent(text: str) -> str:
     return f"{number_and_unit(text)[0]} %"
 
 
+def _off(text: str) -> str:
+    """What is left of a load from which so much comes off.
+
+    >>> _off("10%"), _off("7,5 percent")
+    ('90 %', '92.5 %')
+    """
+    number = Decimal(number_and_unit(text)[0].replace(",", "."))
+    return f"{100 - number:f} %"
+
+
 def _shares(text: str) -> str:
     """A range of percent.
 
@@ -77,7 +87,8 @@ def _share(text: str) -> str:
 
 
 _MASS = rf"{NUMBER}\s*{any_of(MASSES)}"
-_PERCENT = rf"{NUMBER}\s*(?:%|pct\.?|percent|per\s+cent)"
+_PERCENT_SIGN = r"(?:%|pct\.?|percent|per\s+cent)"
+_PERCENT = rf"{NUMBER}\s*{_PERCENT_SIGN}"
 
 
 _KM = any_of({"km": LENGTHS["km"]})
@@ -239,6 +250,7 @@ VALUES: Mapping[str, Value] = {
     "mass": Value(_MASS, quantity(MASSES), "10 kg"),
     "percent": Value(_PERCENT, _percent, "75 %"),
     "share": Value(rf"{NUMBER}(?:\s*%)?(?:[-–]|\s+to\s+){_PERCENT}", _shares, "70-75 %"),
+    "off": Value(rf"(?:[1-4]?\d(?:[.,]\d+)?)\s*{_PERCENT_SIGN}", _off, "10 %"),
     "load": Value(rf"(?:{_MASS}|{_PERCENT})", _load, "60 kg"),
     "times": Value(r"(?:\d+(?:[.,]\d+)?|[.,]\d+)", _share, "1.5"),
     "length": Value(rf"{NUMBER}\s*{any_of(LENGTHS)}", _length, "40 yards"),

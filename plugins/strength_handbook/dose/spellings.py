@@ -3,7 +3,13 @@
 Common practice of the trade, no source. What has two meanings stands in `unclear`.
 """
 
-from strength_handbook.dose.meant import behind_work, surely_of_kind, without_sets
+from strength_handbook.dose.meant import (
+    behind_top,
+    behind_work,
+    for_jumps,
+    surely_of_kind,
+    without_sets,
+)
 from strength_handbook.dose.spelled_load import LOADS
 from strength_handbook.dose.spelled_manner import MANNERS
 from strength_handbook.dose.spelling import Spelling, spelled
@@ -32,9 +38,9 @@ SPELLINGS: tuple[Spelling, ...] = (
     spelled("{sets}x1, remark {manner}", "{sets} {manner} {single}"),
     spelled("{sets}x2, remark {manner}", "{sets} {manner} {double}"),
     spelled("{sets}x3, remark {manner}", "{sets} {manner} {triple}"),
-    spelled("1x1", "[a] single", only=without_sets),
-    spelled("1x2", "[a] double", only=without_sets),
-    spelled("1x3", "[a] triple", only=without_sets),
+    spelled("1x1", "[a] [top] single", only=without_sets),
+    spelled("1x2", "[a] [top] double", only=without_sets),
+    spelled("1x3", "[a] [top] triple", only=without_sets),
     spelled("{n}x{n} @ {load}", "{load} {x} {n} {x} {again}"),
     spelled("{sets}x{n} ES", "{sets} {x} {n} + {again}", "{sets} {set} of {n} + {again}"),
     spelled("{sets}x{n} ES", "{sets} {x} {n} {l} [+] [/] [,] {again} {r}",
@@ -117,10 +123,13 @@ SPELLINGS: tuple[Spelling, ...] = (
     spelled("{sets}xAMRAP floor {n}", "{sets} {x} AMRAP, at least {n}",
             "{sets} {x} max, at least {n}", "{sets} {x} max reps, at least {n}",
             "{sets} {x} AMRAP at least {n}", "{sets} {x} AMRAP min {n}"),
+    spelled("ramp to 1RM", "work [up] to [a] {todays_best}", "build [up] to [a] {todays_best}"),
+    spelled("", "then", "and then", only=behind_top),
     spelled("ramp to {n}RM", "work up to {n} RM", "work up to a {n} RM", "build to {n} RM",
             "build to a {n} RM", "build up to {n} RM", "build up to a {n} RM"),
     spelled("box {height}", "box {height}", "{height} box", "box: {height}", "to [a] {height} box",
             "onto [a] {height} box"),
+    spelled("box {height}", "@ {height}", "from [a] {height} [box]", only=for_jumps),
     spelled("cap {n}", "at most {n}", "no more than {n}", "capped at {n}"),
 )  # fmt: skip
 """All of them."""

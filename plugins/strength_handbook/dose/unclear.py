@@ -6,8 +6,10 @@ Common practice of the trade, no source.
 from strength_handbook.dose.meant import (
     behind_work,
     not_behind_work,
+    not_for_jumps,
     not_weighed,
     without_sets,
+    without_top,
 )
 from strength_handbook.dose.spelling import Unclear, unclear
 from strength_handbook.dose.unclear_load import ONE, UNCLEAR_LOADS
@@ -119,11 +121,44 @@ UNCLEAR: tuple[Unclear, ...] = (
         "{n} {sec} negatives", "{n} {sec} eccentrics",
     ),
     unclear(
+        "'{all}' can mean today's best, 'ramp to 1RM', with a share of it behind, '3x5 @ 80 % of "
+        "top', or a set with some left, such as '1x1, RPE 8'; write one of them",
+        "work [up] to [a] [{manner}] {single}", "build [up] to [a] [{manner}] {single}",
+    ),
+    unclear(
         "'{all}' can mean today's best, 'ramp to 1RM', or a set with some left, such as "
         "'1x1, RPE 8'; write one of them",
-        "work [up] to [a] [{manner}] {single}", "build [up] to [a] [{manner}] {single}",
         "max single", "{manner} single", "[a] [{manner}] single for the day",
         only=without_sets,
+    ),
+    unclear(
+        "a top set with some left and what follows from it are two slots: '1x1, RPE 8' and, with "
+        "an order of its own, '3x5 @ 80 %'; today's best has room for both, 'ramp to 1RM, 3x5 @ "
+        "90 % of top'",
+        "[a] [top] {single} @ RPE {effort} [,] then", "[a] [top] {single} @ {small} [,] then",
+        "[top] {n} @ RPE {effort} [,] then", "[top] {n} @ {small} [,] then",
+        "work [up] to [a] {single} @ RPE {effort}", "build [up] to [a] {single} @ RPE {effort}",
+        "work [up] to [a] {single} @ {small}", "build [up] to [a] {single} @ {small}",
+    ),
+    unclear(
+        "'{n}' counts sets or repetitions; write '1x{n}, RPE {effort}' or 'sets {n}, RPE {effort}'",
+        "{n} @ RPE {effort}",
+    ),
+    unclear(
+        "'{all}' can mean less than last week, or than today's best: write the load itself, such "
+        "as '@ 70 %', or 'ramp to 1RM, 3x5 @ 90 % of top'",
+        "[@] {minus} {percent}", "{percent} less", "{percent} lighter", only=without_top,
+    ),
+    unclear(
+        "'{all}' can be {n} steps in all, 'reps {n}', or {n} with each leg, 'reps {n} ES'; write "
+        "one of them",
+        "{n} steps", "{sets} {x} {n} steps", "{sets} {set} of {n} steps",
+    ),
+    unclear("a height is written as 'box {height}'", "@ {height}", "from {height}",
+            only=not_for_jumps),
+    unclear(
+        "a set in parts has its pause: write '{sets}x({n}+{n2}+{n3})/20 s'",
+        "{sets} {x} {n}.{n2}.{n3}",
     ),
     unclear(
         "'{all}' can mean today's best, 'ramp to {n}RM', or a set with some left, such as "

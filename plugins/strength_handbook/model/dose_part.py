@@ -67,6 +67,9 @@ class OpenSet(Shape):
 
 Kept = Annotated[Percent, within(read_percent, "10 %", "150 %")]
 
+MOST_PARTS = 20
+"""Parts of sets that differ."""
+
 WORK_FIELDS = ("reps", "hold", "distance", "time", "cluster", "strip", "series")
 """The ways to say what one set is; a dose has exactly one."""
 
@@ -110,7 +113,8 @@ class DosePart(Shape):
     strip: Strip | None = None
     """A set with weight coming off on the way."""
     series: Annotated[
-        Annotated[list[SeriesPart], Field(min_length=2, max_length=10)] | None, Compared("series")
+        Annotated[list[SeriesPart], Field(min_length=2, max_length=MOST_PARTS)] | None,
+        Compared("series"),
     ] = None
     """Sets that differ, in the order in which they are done."""
     load: Annotated[LoadText | None, Compared("load")] = None

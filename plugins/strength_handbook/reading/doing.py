@@ -38,6 +38,7 @@ class Doing:
         example: a dose that fits it, in quotes.
         kind: how it is loaded; empty where that is unknown.
         hands: how many weights are held, 0 where it is done without; None where that is unknown.
+        jump: it is a jump.
         name: the words of its name, in small letters.
     """
 
@@ -45,6 +46,7 @@ class Doing:
     kind: str = ""
     hands: int | None = None
     name: frozenset[str] = frozenset()
+    jump: bool = False
 
     @property
     def shown(self) -> str:
@@ -72,6 +74,7 @@ def doing(exercise: Plain) -> Doing:
         kind,
         _hands(load) if kind else None,
         frozenset(re.findall(r"[^\W\d_]+", str(exercise.get("name", "")).lower())),
+        jump=exercise.get("pattern") == Pattern.JUMP,
     )
 
 

@@ -66,8 +66,11 @@ class _Line:
         counted = sets and not self.seen.isdisjoint({("reps",), ("time",), ("distance",)})
         work = counted or ("series",) in self.seen
         heavy = ("load",) in self.seen or ("series",) in self.seen
-        kind, hands = self.doing.kind, self.doing.hands
-        return There(sets, reps, work, heavy=heavy, kind=kind, hands=hands)
+        topped, doing = ("top",) in self.seen, self.doing
+        return There(
+            sets, reps, work, heavy=heavy, topped=topped,
+            kind=doing.kind, hands=doing.hands, jump=doing.jump,
+        )  # fmt: skip
 
     def _said_more(self, remark: Found) -> bool:
         """Put one remark behind another: each of them is true."""

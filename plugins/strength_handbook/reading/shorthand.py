@@ -4,6 +4,7 @@ import re
 from dataclasses import dataclass, replace
 
 from strength_handbook.dose.clause import NotationError
+from strength_handbook.dose.ladder import ladder_at
 from strength_handbook.dose.line_words import END
 from strength_handbook.dose.listed import listed_at
 from strength_handbook.dose.meant import There
@@ -75,7 +76,8 @@ def shorthand_at(line: str, position: int, least: int, there: There) -> Shorthan
         found = way.pattern.match(line, position)
         if found and found.end() >= least and (best is None or found.end() > best[0].end()):
             best = found, one
-    listed = listed_at(line, position, sets=there.sets)
+    listed = ladder_at(line, position, sets=there.sets)
+    listed = listed or listed_at(line, position, sets=there.sets)
     if listed is not None and listed.end >= max(least, best[0].end() if best else 0):
         return Shorthand(listed.end, "".join(part.text for part in listed.parts), listed.parts)
     if best is None:
