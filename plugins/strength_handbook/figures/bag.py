@@ -9,7 +9,7 @@ from strength_handbook.model.figure import Pose
 
 _ON_LAP = 1.35
 """How much longer than high it is from its end, pressed between chest and thighs; drawn by eye."""
-_ON_SHOULDER = 0.050
+_ON_SHOULDER = 0.016
 """How far its middle is above the shoulder's joint, statures: its lower side lies on the muscle."""
 
 
@@ -33,7 +33,7 @@ def bag_grip(points: Points, pose: Pose) -> Point | None:
             return along(bag_place(points, pose), _thigh(points), 1.2 * BAG_HALF)
         case "shoulder":
             x, y = bag_place(points, pose)
-            return x + 0.115, y + 0.012
+            return x + 0.110, y + 0.035
         case _:
             return None
 
@@ -43,7 +43,7 @@ def far_grip(points: Points, pose: Pose) -> Point | None:
     if pose.load_on != "shoulder":
         return None
     x, y = bag_place(points, pose)
-    return x + 0.140, y - 0.070
+    return x + 0.135, y - 0.060
 
 
 def _trunk(points: Points) -> float:

@@ -41,7 +41,7 @@ def push(at: Point, bar: Point) -> str:
     stop = f"M{x - 17:.0f} {y:.0f}h34"
     shaft = f"M{x:.0f} {y + 22:.0f}v{_PUSH * SCALE:.0f}"
     return (
-        f'<path class="pin" d="M{place(bar)[0] - 24:.0f} {y:.0f}h48"/>'
+        f'<path class="pin" d="M{place(bar)[0] - 12:.0f} {y:.0f}h24"/>'
         f'<path class="halo" d="{stop}{shaft}"/><path class="push" d="{stop}{shaft}"/>'
         + _TIP.format(x, y + 15, -90)
     )

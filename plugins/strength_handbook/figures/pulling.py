@@ -6,7 +6,7 @@ from math import sqrt
 from strength_handbook.figures.body import STATURE
 from strength_handbook.figures.chain import Point, distance
 from strength_handbook.figures.clearance import row
-from strength_handbook.figures.outlines import SCALE, place
+from strength_handbook.figures.outlines import SCALE, middle_of, place
 from strength_handbook.figures.posing import Posed, posed
 from strength_handbook.model.figure import Beside, Figure
 
@@ -79,7 +79,13 @@ def draw_line(figure: Figure, one: Posed) -> str:
         return f'<path class="rod" d="{path}"/>{_end_plates((x, y), (to_x, to_y))}'
     slack = _slack(figure, one) if figure.holds == "rope" else ""
     grip = _stirrup((x, y), (to_x, to_y)) if figure.holds == "cable" else ""
-    return f'<path class="halo" d="{path}{slack}"/><path class="cord" d="{path}{slack}"/>{grip}'
+    light = "M" + "L".join(f"{x:.0f} {y:.0f}" for x, y in [*drawn[:-1], _before(drawn)])
+    return f'<path class="halo" d="{light}{slack}"/><path class="cord" d="{path}{slack}"/>{grip}'
+
+
+def _before(drawn: Sequence[Point]) -> Point:
+    """Where a line's light edge ends: short of what it is fastened to."""
+    return middle_of(drawn[-2], drawn[-1], 0.9)
 
 
 def _slack(figure: Figure, one: Posed) -> str:
@@ -118,7 +124,7 @@ def on_the_line(figure: Figure, line: Sequence[Point]) -> list[tuple[Point, floa
     if not line or figure.holds not in ("pivot-bar", "cable"):
         return []
     far, half = (_PLATES[1], _PLATE) if figure.holds == "pivot-bar" else (0, _GRIP)
-    return row(across(line[0], line[1], far / SCALE, half / SCALE), 0.05)
+    return row(across(line[0], line[1], far / SCALE, half / SCALE), 0.07)
 
 
 def across(hand: Point, towards: Point, far: float, half: float) -> tuple[Point, Point]:

@@ -33,7 +33,7 @@ def draw_rig(hand: Point, *, towels: bool) -> Drawn:
 
 def _parallel(x: float, y: float, top: float) -> str:
     """One of two handles that point ahead, hung from the frame above by its farther end."""
-    return f'<path class="rod" d="M{x - 15:.0f} {y:.0f}H{x + 34:.0f}V{top:.0f}"/>'
+    return f'<path class="rod" d="M{x - 13:.0f} {y:.0f}H{x + 34:.0f}V{top:.0f}"/>'
 
 
 def _towel(x: float, y: float, top: float, side: str) -> str:

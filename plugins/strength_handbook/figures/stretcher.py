@@ -1,6 +1,7 @@
 """A frame with somebody on it, carried at its rails."""
 
 from strength_handbook.figures.chain import Point
+from strength_handbook.figures.clearance import row
 from strength_handbook.figures.drawn import Drawn
 from strength_handbook.figures.outlines import SCALE
 
@@ -29,7 +30,9 @@ def draw_stretcher(hands: list[Point], down: float) -> Drawn:
         f"L{begin + long - 14:.0f} {y - 20:.0f}q2-14 10-14q6 2 4 30z"
     )
     head = f'<circle class="thing" cx="{begin + 17:.0f}" cy="{y - 21:.0f}" r="17"/>'
+    rail = tuple(row([(left / SCALE, -y / SCALE), (right / SCALE, -y / SCALE)], 0.015))
     return Drawn(
+        solid=rail,
         around=(((left / SCALE, -y / SCALE), 0.03), ((right / SCALE, -y / SCALE), 0.03)),
         between=f'<path class="thing" d="{lying}"/>{head}'
         f'<path class="rod" d="M{left:.0f} {y:.0f}H{right:.0f}{feet}"/>',
