@@ -243,6 +243,7 @@ def test_my_loads_stand_on_paper_in_place_of_the_tables(phone: Callable[..., Ope
     ("address", "order", "caption"),
     [
         ("winter/week-12/t-monday/", "A", "Steps and attempts, kg"),
+        ("winter/week-12/t-monday/", "B", "Best single at −10 kg"),
         ("winter/week-12/t-thursday/", "B", "Steps and attempts, kg"),
         ("winter/week-05/b-descend/", "C", "Each load as a share of the first"),
     ],

@@ -98,8 +98,14 @@ def test_body_and_belt(tmp_path: Path) -> None:
     assert one.first.actual_g == 7_500
     # 79.5 in all went up: 81.1 to 83.5, which are 9.1 to 11.5 on the belt.
     assert grams(one.good) == [8_750, 11_250]
-    # What hangs on a body depends on the body: no table by the best alone.
+    # What hangs on a body depends on the body: no table by the best alone, but one for each best.
     assert found.rows == ()
+    # 10 kg on at the best and 75 kg of body are 85 in all: first 80.75, so 5.75 to hang: 5.
+    # On the way 73.4, 67 and 52.5: 1.6, 8 and 22.5 of help, rounded towards more of it.
+    row = dict(found.body_rows["+10"])[75_000]
+    assert [step.load.actual_g for step in row.steps] == [-23_000, -8_000, -2_000]
+    assert row.first.actual_g == 5_000
+    assert len(found.body_rows) == 6
 
 
 def test_a_beginner_has_fewer_steps(tmp_path: Path) -> None:

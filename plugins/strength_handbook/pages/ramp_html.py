@@ -1,6 +1,6 @@
 """The way up on a page: warm-up steps, the steps of a test, back-off loads after a top."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 
 from strength_handbook.dose.best_of_day import REST_S
 from strength_handbook.model.printed import NBSP, bare_mass, count_word, mass, percent
@@ -76,19 +76,13 @@ def ladders_html(plan: Ladders, scale: Scale | None, units: str) -> str:
         "</p>"
     )
     parts = [steps, after]
-    if plan.rows:
-        rows = [
-            (
-                bare_mass(value, units),
-                _short_ladder(one, units),
-                f"<b>{bare_load(one.first, units)}</b>",
-                f"{_span(one.good, units, bare_load)}<br>{_span(one.missed, units, bare_load)}",
-            )
-            for value, one in plan.rows
-        ]
-        heads = ("your best", "on the way", "first", "good?<br>missed?")
-        parts.append(small_table(f"Steps and attempts, {units}", heads, rows))
     how = per_side_head(scale)
+    under = f"; beside them: {how}" if how else ""
+    if plan.rows:
+        heads = ("your best", *_LADDER_HEADS)
+        rows = [(bare_mass(value, units), *_cells(one, scale, units)) for value, one in plan.rows]
+        parts.append(small_table(f"Steps and attempts, {units}{under}", heads, rows))
+    parts += _by_body(plan, scale, units)
     note = f'<p class="sh-note">In brackets: {how}.</p>' if how else ""
     lines = ((name, _ladder(one, scale, units)) for name, one in plan.by_lifter.items())
     parts.append(by_lifter(lines, note))
@@ -97,12 +91,75 @@ def ladders_html(plan: Ladders, scale: Scale | None, units: str) -> str:
     return "".join(parts)
 
 
+_LADDER_HEADS = ("on the way", "first", "good?<br>missed?")
+
+
+def _by_body(plan: Ladders, scale: Scale | None, units: str) -> Iterator[str]:
+    """A table for each best of a lift in which the body moves too, and what its bands take off."""
+    if not plan.body_rows:
+        return
+    how = per_side_head(scale)
+    beside = f" Beside the first attempt: {how}." if how else ""
+    yield (
+        "<p>Find what you added (+) or took off (−) at your best single, then your body weight. "
+        f"Between two rows take the lighter loads.{beside}</p>"
+    )
+    for label, rows in plan.body_rows.items():
+        best = "body weight" if label == "BW" else f"{label} {units}"
+        cells = [
+            (bare_mass(body, units), *_cells(one, scale, units, short=True)) for body, one in rows
+        ]
+        heads = (f"body, {units}", *_LADDER_HEADS)
+        yield small_table(f"Best single at {best}", heads, cells)
+    bands = {
+        load.band: load.help_g
+        for rows in plan.body_rows.values()
+        for _, one in rows
+        for load in (*(step.load for step in one.steps), one.first)
+        if load.band
+    }
+    if bands:
+        easier = sorted(bands, key=lambda band: bands[band], reverse=True)
+        each = (f"<b>{band}</b>{NBSP}= about {mass(bands[band], units)} off" for band in easier)
+        yield f"<p>Bands: {'; '.join(each)}.</p>"
+
+
+def _cells(
+    one: Ladder, scale: Scale | None, units: str, *, short: bool = False
+) -> tuple[str, str, str]:
+    """The way up, the first attempt, and the next after a good one and a miss.
+
+    Args:
+        one: the ladder.
+        scale: the loads that exist.
+        units: kilograms or pounds.
+        short: what is put together is said of the first attempt only.
+    """
+
+    def bare(load: PlannedLoad) -> str:
+        return _bare(load, units)
+
+    def put_on(load: PlannedLoad) -> str:
+        hung = load.step and (load.step.grams > 0 or not load.body_g)
+        how = plates(scale, load.step, units) if scale and load.step and hung else ""
+        beside = f' <span class="sh-note">{how}</span>' if how else ""
+        return f"{bare(load)}{beside}"
+
+    way = ", ".join(map(bare, (step.load for step in one.steps))) or DASH
+    words = bare if short else put_on
+    good, missed = (_span(found, words) for found in (one.good, one.missed))
+    return way, f"<b>{put_on(one.first)}</b>", f"{good}<br>{missed}"
+
+
+def _bare(load: PlannedLoad, units: str) -> str:
+    """A load in a narrow cell: a band by its number, nothing added as body weight."""
+    if load.body_g and load.actual_g == 0:
+        return "BW"
+    return load.band or bare_load(load, units)
+
+
 CAP = " Never above your best single."
 """Where several repetitions are tested."""
-
-
-def _short_ladder(ladder: Ladder, units: str) -> str:
-    return ", ".join(bare_load(step.load, units) for step in ladder.steps) or DASH
 
 
 def _ladder(ladder: Ladder, scale: Scale | None, units: str) -> str:
@@ -110,20 +167,23 @@ def _ladder(ladder: Ladder, scale: Scale | None, units: str) -> str:
         how = plates(scale, load.step, units) if scale and load.step and not load.help_g else ""
         return f"{words} ({how})" if how else words
 
+    def words(load: PlannedLoad) -> str:
+        return load_words(load, units)
+
     steps = [built(step.load, load_words(step.load, units)) for step in ladder.steps]
     first = built(ladder.first, f"<b>{load_words(ladder.first, units)}</b>")
     text = f"{', '.join(steps)}{', ' if steps else ''}first {first}"
     if ladder.good:
-        text += f"; good: {_span(ladder.good, units, load_words)}"
+        text += f"; good: {_span(ladder.good, words)}"
     if ladder.missed:
-        text += f"; missed: {_span(ladder.missed, units, load_words)}"
+        text += f"; missed: {_span(ladder.missed, words)}"
     return text
 
 
-def _span(found: Next | None, units: str, words: Callable[[PlannedLoad, str], str]) -> str:
+def _span(found: Next | None, words: Callable[[PlannedLoad], str]) -> str:
     if found is None:
         return DASH
-    low, high = words(found.low, units), words(found.high, units)
+    low, high = words(found.low), words(found.high)
     return low if low == high else f"{low} to {high}"
 
 

@@ -18,7 +18,7 @@ from strength_handbook.model.words import Pattern
 from strength_handbook.plan.attempts import AttemptRules, Attempts, Next, attempt_rules
 from strength_handbook.plan.loads import PlannedLoad, body_share_g
 from strength_handbook.plan.ramps import EVERY_ROW
-from strength_handbook.plan.tables import base_strip
+from strength_handbook.plan.tables import base_strip, best_changes, body_masses
 from strength_handbook.plan.worked import WorkedSlot
 
 LEGS = (Pattern.SQUAT, Pattern.HINGE, Pattern.SINGLE_LEG, Pattern.CARRY, Pattern.JUMP)
@@ -35,6 +35,10 @@ UPPER, LOWER = (5.0, 10.0), (10.0, 20.0)
 LIGHT = 65
 """Percent of the first attempt that the light set has at most: the textbook's chart allows fifteen
 repetitions at 65 % of the best single, so ten leave five."""
+
+
+EVERY_BODY = 2
+"""Rows of body mass in a ladder's tables: more would be read by nobody."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,6 +87,8 @@ class Ladders:
         rules: how attempts follow each other.
         by_lifter: the ladder of each example lifter with a tested value.
         rows: tested value in grams and its ladder, for those without a profile.
+        body_rows: the same where the body moves too: what was added at the best, by its label, and
+            body mass in grams with its ladder.
     """
 
     rm: int
@@ -91,6 +97,7 @@ class Ladders:
     rules: AttemptRules
     by_lifter: Mapping[str, Ladder] = field(default_factory=dict)
     rows: tuple[tuple[int, Ladder], ...] = ()
+    body_rows: Mapping[str, tuple[tuple[int, Ladder], ...]] = field(default_factory=dict)
 
 
 def step_percent(exercise: Exercise) -> tuple[float, float]:
@@ -120,7 +127,7 @@ def slot_ladders(book: Book, slot: WorkedSlot) -> Ladders | None:
         return Ladders(test.rm, test.attempts, shares, rules)
     percent, units = percent_for_reps(test.rm), book.room.units
 
-    def tested(best_g: int, share_g: float = 0.0) -> Ladder | None:
+    def tested(best_g: float, share_g: float = 0.0) -> Ladder | None:
         most = best_g if test.rm > 1 else None
         wanted = Attempts(best_g * percent / 100, slot.scale, rules, share_g, units, most)
         return ladder(wanted, shares)
@@ -131,11 +138,20 @@ def slot_ladders(book: Book, slot: WorkedSlot) -> Ladders | None:
         share = body_share_g(slot.exercise.load, lifter.bodyweight.grams)
         if best is not None and (found := tested(best.grams, share)):
             by_lifter[name] = found
-    rows: list[tuple[int, Ladder]] = []
-    # What hangs on a body depends on the body too: no table by the best alone.
-    if not isinstance(slot.exercise.load, BodyWeightLift):
-        values = [value for value, _ in base_strip(base, slot.scale, percent).rows[::EVERY_ROW]]
-        rows = [(value, found) for value in values if (found := tested(value))]
+    moved = slot.exercise.load
+    if isinstance(moved, BodyWeightLift):
+        # What hangs on a body depends on the body too: no table by the best alone.
+        bodies = [(mass, body_share_g(moved, mass)) for mass in body_masses(units)[::EVERY_BODY]]
+        by_change = {
+            label: tuple(
+                (mass, found) for mass, own in bodies if (found := tested(own + change, own))
+            )
+            for label, change in best_changes(units).items()
+        }
+        body_rows = {label: rows for label, rows in by_change.items() if rows}
+        return Ladders(test.rm, test.attempts, shares, rules, by_lifter, body_rows=body_rows)
+    values = [value for value, _ in base_strip(base, slot.scale, percent).rows[::EVERY_ROW]]
+    rows = [(value, found) for value in values if (found := tested(value))]
     return Ladders(test.rm, test.attempts, shares, rules, by_lifter, tuple(rows))
 
 

@@ -76,6 +76,20 @@ def body_masses(units: str) -> tuple[int, ...]:
     return tuple(kg * 1000 for kg in BODY_KG)
 
 
+def best_changes(units: str) -> dict[str, int]:
+    """What was added at the best of a body-weight lift, or taken off, in grams by its label.
+
+    >>> best_changes("kg")["−10"], best_changes("kg")["BW"], best_changes("lb")["+20"]
+    (-10000, 0, 9072)
+    """
+    changes = BEST_CHANGES_LB if units == "lb" else BEST_CHANGES_KG
+    gram = GRAMS_PER_POUND if units == "lb" else 1000.0
+    return {
+        "BW" if change == 0 else f"{'+' if change > 0 else '−'}{abs(change)}": round(change * gram)
+        for change in changes
+    }
+
+
 def exercise_table(loading: Loading, scale: Scale | None, units: str) -> Table | None:
     """The table that fits how an exercise is loaded, without reference to a program."""
     masses = body_masses(units)
@@ -105,10 +119,8 @@ def loading_table(
     if isinstance(loading, OnBar) and loading.base and scale:
         return _base_table(scale, percent, tuple(loading.multiples), masses)
     if isinstance(loading, BodyWeightLift):
-        changes = BEST_CHANGES_LB if units == "lb" else BEST_CHANGES_KG
-        gram = GRAMS_PER_POUND if units == "lb" else 1000.0
-        grams = tuple(round(change * gram) for change in changes)
-        labels = tuple("BW" if c == 0 else f"{'+' if c > 0 else '−'}{abs(c)}" for c in changes)
+        changes = best_changes(units)
+        labels, grams = tuple(changes), tuple(changes.values())
         return _best_table(scale, percent, loading.share, grams, labels, masses, units)
     return None
 

@@ -154,6 +154,11 @@ def _ladders(plan: Ladders) -> Data:
         "down_percent": list(plan.rules.down),
         "by_lifter": {name: _ladder(one) for name, one in plan.by_lifter.items()},
         "rows": [{"base_kg": _kg(value), **_ladder(one)} for value, one in plan.rows],
+        "body_rows": [
+            {"best": label, "body_kg": _kg(body), **_ladder(one)}
+            for label, rows in plan.body_rows.items()
+            for body, one in rows
+        ],
     }
 
 
