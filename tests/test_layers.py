@@ -29,9 +29,10 @@ MAY_IMPORT = {
     "trace": {"pages", "review", "phone", "plan", "dose", "model"},
     "cli_shared": {"publish"},
     "cli_begin": {"cli_shared", "publish", "checked"},
+    "cli_new": {"cli_shared", "publish", "checked"},
     "cli": {
-        "cli_begin", "cli_shared", "publish", "pages", "checked", "trace", "review", "reading",
-        "cli",
+        "cli_begin", "cli_new", "cli_shared", "publish", "pages", "checked", "trace", "review",
+        "reading", "cli",
     },
     "__main__": {"cli"},
     "__init__": set(),

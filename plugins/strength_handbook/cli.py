@@ -16,16 +16,12 @@ from typing import TYPE_CHECKING, Any
 import click
 
 from strength_handbook.cli_begin import init
-from strength_handbook.cli_shared import FOLDER, writing
+from strength_handbook.cli_new import new
+from strength_handbook.cli_shared import FOLDER, PROGRAMS, existing, inner, writing
 
 if TYPE_CHECKING:
     from strength_handbook.checked import Checked
     from strength_handbook.reading.problem import Problem
-
-PROGRAMS = click.option(
-    "--programs", type=FOLDER, default=Path("programs"), show_default=True, metavar="DIR",
-    help="The folder with the program files.",
-)  # fmt: skip
 
 
 @click.group(context_settings={"help_option_names": ["-h", "--help"]})
@@ -39,6 +35,7 @@ def main() -> None:
 
 
 main.add_command(init)
+main.add_command(new)
 
 
 @main.command()
@@ -60,17 +57,20 @@ def check(
     text; then the sums.
     """
     if slug is not None:
-        click.echo(_explained(slug, _inner(folder or programs)))
+        click.echo(_explained(slug, inner(folder or programs)))
         return
-    folder = _existing(folder or programs)
+    folder = existing(folder or programs)
 
     from strength_handbook.checked import check_folder, errors_in, shown_path
+    from strength_handbook.publish.handwritten import open_places
     from strength_handbook.publish.progress import told
     from strength_handbook.publish.report import as_json, as_lines
+    from strength_handbook.reading.problem import sorted_problems
 
     with told() as tell:
         checked = check_folder(folder, tell=tell)
-    problems, lines, data = _compared(since, checked, form)
+    found, lines, data = _compared(since, checked, form)
+    problems = sorted_problems([*found, *open_places(folder)])
     shown, accepted = shown_path(folder), len(checked.accepted)
     if form == "json":
         click.echo(as_json(checked, problems, data))
@@ -142,7 +142,7 @@ def copy_command(out: Path, config: Path, *, strict: bool) -> None:
 @PROGRAMS
 def export_command(out: Path, programs: Path) -> None:
     """Write the generated pages as Markdown files into DIR, for any other site builder."""
-    programs = _existing(programs)
+    programs = existing(programs)
 
     from strength_handbook.checked import check_folder, counted, shown_path
     from strength_handbook.pages.site import write_pages
@@ -192,7 +192,7 @@ def trace_command(program: str, week: int, session: str, letter: str, programs: 
 
     Such as: strength-handbook trace winter 3 a-lift A
     """
-    folder = _existing(programs)
+    folder = existing(programs)
 
     from strength_handbook.checked import check_folder, shown_path
     from strength_handbook.publish.report import as_lines
@@ -211,73 +211,6 @@ def trace_command(program: str, week: int, session: str, letter: str, programs: 
         click.echo(f"{number:2}  {stop.where}")
         for line in filter(None, stop.says):
             click.echo(f"    {line}")
-
-
-@main.group()
-def new() -> None:
-    """Begin a new file or program."""
-
-
-@new.command()
-@click.argument("name")
-@PROGRAMS
-def exercise(name: str, programs: Path) -> None:
-    """Begin the file of an exercise, with every field explained.
-
-    NAME is what members call it, such as "Step-down"; an existing file is never touched.
-    """
-    folder = _existing(programs)
-
-    from strength_handbook.checked import shown_path
-    from strength_handbook.publish.starter import new_exercise
-
-    with writing():
-        path = new_exercise(name, folder)
-    click.echo(
-        f"{shown_path(path)} is there; change its examples, then run: strength-handbook check"
-    )
-
-
-@new.command("program")
-@click.argument("name")
-@click.option("--weeks", type=int, help="How many; 8 if neither this nor --waves is given.")
-@click.option("--waves", metavar="4+2", help="Weeks of each wave; fours if left out.")
-@click.option("--days", default="mon,thu", show_default=True, metavar="DAYS", help="Weekdays.")
-@PROGRAMS
-def program_command(
-    name: str, weeks: int | None, waves: str | None, days: str, programs: Path
-) -> None:
-    """Begin a program that builds at once, with a slot in each session to go on from.
-
-    NAME is what members call it, such as "Winter water"; an existing folder is never touched.
-    """
-    folder = _existing(programs)
-
-    from strength_handbook.checked import current_day, shown_path
-    from strength_handbook.publish.new_program import new_program
-
-    with writing():
-        path = new_program(name, weeks, waves, days, folder, current_day())
-    click.echo(
-        f"{shown_path(path)} is there; fill in its places, then run: strength-handbook check"
-    )
-
-
-def _existing(folder: Path) -> Path:
-    """The program folder; also found from the folder above it.
-
-    Raises:
-        click.UsageError: where there is none.
-    """
-    if not folder.is_dir():
-        text = f"there is no folder '{folder}' here; go to the handbook's folder, or name another"
-        raise click.UsageError(text)
-    return _inner(folder)
-
-
-def _inner(folder: Path) -> Path:
-    inner = folder / "programs"
-    return inner if inner.is_dir() and not (folder / "room.yml").exists() else folder
 
 
 def _explained(slug: str, folder: Path) -> str:

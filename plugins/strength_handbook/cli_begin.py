@@ -37,7 +37,7 @@ def init(out: Path, *, yes: bool, **given: str | None) -> None:
 
     Asks for what isn't given, then writes pages, a room, ready exercises and a program of two
     weeks that builds at once. What nobody has answered says "Not yet filled in" on the pages, and
-    'mkdocs build --strict' names each place. An existing file is never touched.
+    'strength-handbook check' names each place. An existing file is never touched.
     """
     from strength_handbook.checked import current_day, shown_path
     from strength_handbook.publish.first_gym.answers import read_answers
@@ -67,8 +67,8 @@ def _steps(shown: str, open_places: int) -> list[str]:
     return [
         *([] if shown == "." else [f"cd {shown}"]),
         f"{own}mkdocs serve, and open http://127.0.0.1:8000/ (each save shows the page anew)",
-        f"fill in {places} in programs/; {own}strength-handbook check names each",
-        f"{own}mkdocs build --strict, when all is true: it also names the places in handbook/",
+        f"fill in {places}; {own}strength-handbook check names each",
+        f"{own}mkdocs build --strict, when all is true",
     ]
 
 

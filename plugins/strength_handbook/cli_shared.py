@@ -7,6 +7,10 @@ from pathlib import Path
 import click
 
 FOLDER = click.Path(file_okay=False, path_type=Path)
+PROGRAMS = click.option(
+    "--programs", type=FOLDER, default=Path("programs"), show_default=True, metavar="DIR",
+    help="The folder with the program files.",
+)  # fmt: skip
 
 
 @contextmanager
@@ -22,3 +26,21 @@ def writing() -> Iterator[None]:
         raise click.ClickException(str(error)) from None
     except OSError as error:
         raise click.ClickException(f"can't write '{error.filename}': {error.strerror}") from None
+
+
+def existing(folder: Path) -> Path:
+    """The program folder; also found from the folder above it.
+
+    Raises:
+        click.UsageError: where there is none.
+    """
+    if not folder.is_dir():
+        text = f"there is no folder '{folder}' here; go to the handbook's folder, or name another"
+        raise click.UsageError(text)
+    return inner(folder)
+
+
+def inner(folder: Path) -> Path:
+    """The program folder, also where the folder above it is named."""
+    inner = folder / "programs"
+    return inner if inner.is_dir() and not (folder / "room.yml").exists() else folder

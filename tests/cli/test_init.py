@@ -92,6 +92,27 @@ def test_a_new_gym_builds_at_once_and_strictly_when_it_is_filled_in(
     assert done.returncode == 0, done.stderr
 
 
+def test_check_names_every_open_place_also_in_pages(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    root = begun(tmp_path / "gym", {})
+    monkeypatch.chdir(root)
+    result = CliRunner().invoke(main, ["check"])
+    assert result.exit_code == 0
+    for path in (root / "handbook").rglob("*.md"):
+        for number, line in enumerate(path.read_text(encoding="utf-8").splitlines(), start=1):
+            for sign in SIGN.finditer(line):
+                place = f"{path.relative_to(root).as_posix()}:{number}:{sign.start() + 1}"
+                assert f"{place}: warn not-filled-in: " in result.output
+    assert "handbook/" in result.output
+    # Another folder of pages, by its name in mkdocs.yml; none where there is no mkdocs.yml.
+    (root / "handbook").rename(root / "pages")
+    demo.change(root / "mkdocs.yml", "docs_dir: handbook", "docs_dir: 'pages' # by hand")
+    assert "pages/safety.md:" in CliRunner().invoke(main, ["check"]).output
+    (root / "mkdocs.yml").unlink()
+    assert "pages/" not in CliRunner().invoke(main, ["check"]).output
+
+
 def poses(path: Path) -> dict[str, object]:
     figure = yaml.safe_load(path.read_text(encoding="utf-8")).get("figure", {})
     return {moment: figure.get(moment) for moment in ("start", "turn", "end")}

@@ -18,12 +18,29 @@ _FENCE = re.compile(r" {0,3}(`{3,}|~{3,})")
 _CODE = re.compile(r"(`+)(?!`).*?(?<!`)\1(?!`)")
 
 
-def check_handwritten(folder: Path, names: Collection[str]) -> list[Problem]:
+_DOCS = re.compile(r"^docs_dir:\s*[\"']?([^\"'#\n]+?)[\"']?\s*(?:#.*)?$", re.MULTILINE)
+
+
+def open_places(programs: Path) -> list[Problem]:
+    """What is not yet filled in, in the hand-written pages beside a program folder.
+
+    Args:
+        programs: the folder; mkdocs.yml beside it says where the pages are.
+    """
+    config = programs.resolve().parent / "mkdocs.yml"
+    if not config.is_file():
+        return []
+    said = _DOCS.search(config.read_text(encoding="utf-8", errors="replace"))
+    folder = config.parent / (said[1] if said else "docs")
+    return check_handwritten(folder, None) if folder.is_dir() else []
+
+
+def check_handwritten(folder: Path, names: Collection[str] | None) -> list[Problem]:
     """Every mark in the folder's Markdown files that names no part; what is not yet filled in.
 
     Args:
         folder: the folder with the hand-written pages.
-        names: the parts that exist.
+        names: the parts that exist; None where only open places are looked for.
     """
     problems: list[Problem] = []
     for path in sorted(folder.rglob("*.md")):
@@ -35,7 +52,7 @@ def check_handwritten(folder: Path, names: Collection[str]) -> list[Problem]:
             problems += read_text(raw, shown)[1]
             continue
         for name, line, column in marks(text):
-            if name not in names:
+            if names is not None and name not in names:
                 says = f"there is no part called '{name}'{did_you_mean(name, names)}"
                 problems.append(Problem(shown, line, column, "unknown-part", says))
         for row, words in _without_code(text):

@@ -8,6 +8,7 @@ from pathlib import Path
 
 from strength_handbook.checked import check_folder, errors_in, shown_path
 from strength_handbook.publish.command_errors import FailedError, MisuseError
+from strength_handbook.publish.handwritten import open_places
 
 PARTS = (".schema", "handbook", "programs", "mkdocs.yml")
 """What stands in a gym's folder; what makes it a handbook comes last."""
@@ -23,7 +24,7 @@ def begin_gym(out: Path, files: Mapping[str, str]) -> int:
         files: text by address.
 
     Returns:
-        How many places the program files still leave open.
+        How many places the files still leave open.
 
     Raises:
         MisuseError: where the answers don't go together; nothing was written then.
@@ -42,8 +43,9 @@ def begin_gym(out: Path, files: Mapping[str, str]) -> int:
         if errors := errors_in(checked.problems):
             lines = "\n".join(map(str, errors))
             raise MisuseError(f"these answers don't go together; nothing was written\n{lines}")
+        problems = [*checked.problems, *open_places(new / "programs")]
         _put(new, place)
-    return sum(problem.slug == "not-filled-in" for problem in checked.problems)
+    return sum(problem.slug == "not-filled-in" for problem in problems)
 
 
 def refuse_files(out: Path) -> None:

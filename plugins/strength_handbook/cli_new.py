@@ -1,0 +1,57 @@
+"""The command `strength-handbook new`: a new file or program, in a handbook that is there."""
+
+from pathlib import Path
+
+import click
+
+from strength_handbook.cli_shared import PROGRAMS, existing, writing
+
+
+@click.group()
+def new() -> None:
+    """Begin a new file or program."""
+
+
+@new.command()
+@click.argument("name")
+@PROGRAMS
+def exercise(name: str, programs: Path) -> None:
+    """Begin the file of an exercise, with every field explained.
+
+    NAME is what members call it, such as "Step-down"; an existing file is never touched.
+    """
+    folder = existing(programs)
+
+    from strength_handbook.checked import shown_path
+    from strength_handbook.publish.starter import new_exercise
+
+    with writing():
+        path = new_exercise(name, folder)
+    click.echo(
+        f"{shown_path(path)} is there; change its examples, then run: strength-handbook check"
+    )
+
+
+@new.command("program")
+@click.argument("name")
+@click.option("--weeks", type=int, help="How many; 8 if neither this nor --waves is given.")
+@click.option("--waves", metavar="4+2", help="Weeks of each wave; fours if left out.")
+@click.option("--days", default="mon,thu", show_default=True, metavar="DAYS", help="Weekdays.")
+@PROGRAMS
+def program_command(
+    name: str, weeks: int | None, waves: str | None, days: str, programs: Path
+) -> None:
+    """Begin a program that builds at once, with a slot in each session to go on from.
+
+    NAME is what members call it, such as "Winter water"; an existing folder is never touched.
+    """
+    folder = existing(programs)
+
+    from strength_handbook.checked import current_day, shown_path
+    from strength_handbook.publish.new_program import new_program
+
+    with writing():
+        path = new_program(name, weeks, waves, days, folder, current_day())
+    click.echo(
+        f"{shown_path(path)} is there; fill in its places, then run: strength-handbook check"
+    )
