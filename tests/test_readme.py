@@ -1,6 +1,7 @@
 """What README.md tells people to type is right, and CI runs the same tests."""
 
 import re
+import tomllib
 
 import demo
 
@@ -41,6 +42,14 @@ def test_ci_fails_at_the_first_error_and_never_builds_quietly() -> None:
     (build,) = [line for line in CI.split("\n") if "mkdocs build" in line]
     assert "--strict" in build
     assert not re.search(r"\s(-q|--quiet|-v|--verbose)\b", build)
+
+
+def test_the_history_begins_with_the_version_of_the_package() -> None:
+    project = tomllib.loads((demo.ROOT / "pyproject.toml").read_text(encoding="utf-8"))["project"]
+    history = (demo.ROOT / "CHANGES.md").read_text(encoding="utf-8")
+    versions = re.findall(r"^## (\S+) \(", history, re.M)
+    assert versions[0] == project["version"]
+    assert versions == sorted(versions, reverse=True)
 
 
 def test_readme_names_every_command() -> None:

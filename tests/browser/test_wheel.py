@@ -106,6 +106,16 @@ def test_nothing_but_the_wheel_is_used(made: Path) -> None:
     assert run(made, python, "-c", code).startswith(str(made / "empty"))
 
 
+def test_the_wheel_says_its_licence_and_brings_it_along(made: Path) -> None:
+    # The keys are those of the core metadata, version 2.4 (packaging.python.org).
+    (about,) = (made / "empty").glob("lib/python*/site-packages/strength_handbook-*.dist-info")
+    lines = (about / "METADATA").read_text(encoding="utf-8").splitlines()
+    assert "License-Expression: MIT" in lines
+    (named,) = [line.removeprefix("License-File: ") for line in lines if "License-File" in line]
+    licence = (about / "licenses" / named).read_text(encoding="utf-8")
+    assert licence == (demo.PACKAGE / "LICENSE").read_text(encoding="utf-8")
+
+
 def test_a_new_gyms_pages_below_a_path_are_whole_on_a_phone(
     phone: Callable[..., Opened], base: str, made: Path
 ) -> None:
