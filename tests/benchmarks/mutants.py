@@ -6,7 +6,8 @@
 Run by hand; nothing here is a test. Names are folders or modules of the package. One process has
 pytest and everything else loaded; a copy of it (`os.fork`, so not on Windows) tries each fault: it
 gives the functions that are there the code with the fault, and runs tests that come by the line,
-those first that see most of the module in the least time. A test that fails, or does not end, finds
+first those that bear the name of the module or of a check in it, then those that see most of the
+module in the least time. A test that fails, or does not end, finds
 the fault. Which test comes by where is seen once and kept in ``--seen``: take that file away when
 modules have changed; new tests are added by themselves.
 
@@ -19,6 +20,7 @@ import gc
 import json
 import os
 import pickle
+import re
 import signal
 import sys
 import time
@@ -179,10 +181,12 @@ class Runner:
                 coming.append(((0.01 + seconds) / value, mine, seconds, item))
         coming.sort(key=lambda one: one[0])
         often: Counter[int] = Counter()
+        names = _names(mutation.file)
         ranked = []
         for place, (_, mine, seconds, item) in enumerate(coming):
             often[mine] += 1
-            ranked.append((often[mine] > ALIKE, place, seconds, item))
+            own = names.search(item.nodeid) is not None
+            ranked.append((0 if own else 1 + (often[mine] > ALIKE), place, seconds, item))
         order: list[pytest.Item] = []
         left = self.options.seconds
         for _, _, seconds, item in sorted(ranked, key=lambda one: one[:2]):
@@ -214,6 +218,12 @@ def _files(name: str) -> list[Path]:
     path = PACKAGE / name
     found = sorted(path.rglob("*.py")) if path.is_dir() else [path.with_suffix(".py")]
     return [file for file in found if file.name != "__init__.py"]
+
+
+def _names(file: Path) -> re.Pattern[str]:
+    """How the tests of a module are called: by its name, or by a check in it."""
+    slugs = re.findall(r'^@check\(\s*"([a-z-]+)"', file.read_text(encoding="utf-8"), re.MULTILINE)
+    return re.compile(rf"/test_{file.stem}\.py::|\[(?:{'|'.join(slugs) or '(?!)'})[-\]\d]")
 
 
 def _results(out: Path) -> dict[str, dict[str, Any]]:

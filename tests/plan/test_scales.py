@@ -226,3 +226,9 @@ def test_no_added_weight_is_always_there() -> None:
     nothing = scale(room, belt).best(0)
     assert nothing is not None
     assert nothing.grams == 0
+
+
+def test_a_plate_in_the_hands_weighs_nothing_beside_itself() -> None:
+    held = scale(KG_ROOM, {"kind": "plate"})
+    assert held.empty_g == 0
+    assert all(step.parts == (step.grams,) for step in held.steps)

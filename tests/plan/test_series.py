@@ -9,6 +9,8 @@ from hypothesis import strategies as st
 
 from books import KG_PLATES, base, exercise, slot, slots_of, work
 from strength_handbook.calc.duration import Block, block_seconds, gap_seconds
+from strength_handbook.plan.efforts import open_set
+from strength_handbook.plan.ramps import slot_ramps
 from strength_handbook.plan.series import series_plan
 from strength_handbook.plan.worked import Worked, WorkedSlot
 
@@ -140,3 +142,36 @@ def test_minutes_are_those_of_the_parts_with_their_rests_between(
     seconds = sum(map(block_seconds, blocks)) + sum(map(gap_seconds, blocks[:-1]))
     minutes = worked.programs[0].week(1).sessions[0].minutes
     assert minutes.training == pytest.approx(seconds / 60)
+
+
+def test_steps_lead_to_the_first_of_sets_that_differ(tmp_path: Path) -> None:
+    bar = exercise(load={"kind": "bar", "bar": "bar"})
+
+    def first_work(root: Path, dose: str) -> int:
+        worked = work(
+            root,
+            exercises={"lift": bar},
+            sessions={"a": [slot("A", "lift", dose, base="best")]},
+            bases={"best": base()},
+            lifters=P1,
+        )
+        ramps = slot_ramps(worked.book.room, slots_of(worked)["A"])
+        assert ramps is not None
+        return ramps.by_lifter["P1"][-1].grams
+
+    found = first_work(tmp_path / "1", "5 @ 65 %, 3 @ 85 %")
+    assert found == first_work(tmp_path / "2", "1x5 @ 65 %")
+    assert found != first_work(tmp_path / "3", "1x3 @ 85 %")
+
+
+def test_an_open_set_without_a_cap_shows_six_results(tmp_path: Path) -> None:
+    worked = work(
+        tmp_path,
+        exercises={"lift": exercise()},
+        sessions={"a": [slot("A", "lift", "3x5+ @ 70 %", base="best")]},
+        bases={"best": base()},
+        lifters={"P1": {"bodyweight": "70 kg", "bases": {"best": "100 kg"}}},
+    )
+    plan = open_set(slots_of(worked)["A"])
+    assert plan is not None
+    assert [row.reps for row in plan.rows] == [5, 6, 7, 8, 9, 10]

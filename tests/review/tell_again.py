@@ -1,8 +1,9 @@
 """Write `told.yml` anew: what each case that fires is told, whole, with the changes offered.
 
-    python tests/review/tell_again.py
+    python tests/review/tell_again.py [CHECK ...]
 
-Run by hand after words or cases have changed; then read the difference of the file.
+Run by hand after words or cases have changed; then read the difference of the file. With names of
+checks only their cases are looked at, and the others stay as they are written.
 """
 
 import sys
@@ -21,10 +22,13 @@ from told import TOLD, case_name, told
 def main() -> None:
     """Check every case that fires, and write what was found."""
     cases = desks.read_cases()
-    lines = {}
+    only = set(sys.argv[1:])
+    lines = yaml.safe_load(TOLD.read_text("utf-8")) if only else {}
+    firing = {case_name(case, cases) for case in cases if not case.silent}
+    lines = {name: line for name, line in lines.items() if name in firing}
     with tempfile.TemporaryDirectory() as folder:
         for place, case in enumerate(cases):
-            if case.silent:
+            if case.silent or (only and case.slug not in only):
                 continue
             files = desks.edited(case.edits, case.rules)
             checked = desks.check(files, Path(folder) / str(place), case.today)

@@ -14,7 +14,8 @@ from strength_handbook.checked import Checked
 from strength_handbook.model.house_rules import RULES
 from strength_handbook.model.thresholds import THRESHOLDS
 from strength_handbook.reading.problem import Severity
-from strength_handbook.review.catalogue import CHECKS
+from strength_handbook.review.catalogue import CHECKS, EXPLAINED
+from strength_handbook.review.check import Family
 from strength_handbook.review.finding import Finding
 from told import TOLD, case_name, told
 
@@ -115,3 +116,23 @@ def test_what_stands_beside_a_check_is_complete(slug: str) -> None:
 def test_every_threshold_is_read_by_a_check() -> None:
     read = {rule for one in CHECKS.values() for rule in one.rules}
     assert set(THRESHOLDS) - read == set()
+
+
+def test_findings_come_by_family_then_by_place(tmp_path: Path) -> None:
+    """A side too many stands below a light set in its file, and is said first."""
+    weeks = {
+        "sessions.b-squat.slots.1.weeks.3": "3x2 @ 72.5 %, tempo 3-0-1-0, RIR 2",
+        "sessions.b-squat.slots.2.weeks.3": "3x8 ES, tempo 4-0-1-0, RIR 2",
+    }
+    checked = desks.check(desks.edited({"brook/1-slow.yml": weeks}), tmp_path)
+    slugs = [one.slug for one in checked.findings]
+    assert slugs.index("side-doubled") < slugs.index("reps-few")
+    families = [list(Family).index(CHECKS[slug].family) for slug in slugs]
+    assert families == sorted(families)
+
+
+@pytest.mark.parametrize("slug", CHECKS)
+def test_the_house_rules_of_a_check_are_named_where_it_is_explained(slug: str) -> None:
+    text, rules = EXPLAINED[slug].what, CHECKS[slug].rules
+    assert ("House rules:" in text) == bool(rules)
+    assert all(rule in text for rule in rules)
