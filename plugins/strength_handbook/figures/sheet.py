@@ -48,6 +48,11 @@ def moments(figure: Figure) -> list[Posed]:
     return [posed(pose, figure.holds) for pose in poses]
 
 
+def figure_words(figure: Figure, name: str) -> str:
+    """What the whole figure shows, in words; arguments as of `figure_svg`."""
+    return said(figure, moments(figure), name)
+
+
 def figure_svg(figure: Figure, name: str, *, small: bool = False) -> str:
     """The whole figure as inline SVG; its colours come from the page.
 

@@ -4,10 +4,12 @@ from collections import Counter
 from collections.abc import Mapping
 from typing import Any
 
+from strength_handbook.figures.sheet import figure_words
 from strength_handbook.model.printed import mass
 from strength_handbook.model.room import Room
 from strength_handbook.model.words import CAUTIONS
 from strength_handbook.pages.exercise_filters import FILTERS, left_out_by
+from strength_handbook.pages.figure_file import figure_address
 from strength_handbook.pages.glossary import GLOSSARY, NOTATION
 from strength_handbook.pages.member_lines import what_changed
 from strength_handbook.pages.page import Heading, Page, link, url_of
@@ -67,6 +69,8 @@ def exercise_list(worked: Worked) -> Page:
         groups.setdefault(exercise.pattern.value.replace("-", " "), []).append(
             {
                 "name": exercise.name,
+                "figure": link(url, figure_address(key)) if exercise.figure else "",
+                "shows": figure_words(exercise.figure, exercise.name) if exercise.figure else "",
                 "also": exercise.also,
                 "link": exercise_link(url, key),
                 "used": key in worked.uses,

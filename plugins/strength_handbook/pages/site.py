@@ -10,6 +10,12 @@ from typing import Any
 from strength_handbook.pages.cards.page import cards_pages
 from strength_handbook.pages.day_of_tests import day_of_tests_page, day_of_tests_uri
 from strength_handbook.pages.exercise_page import exercise_page
+from strength_handbook.pages.figure_file import (
+    WORDS,
+    figure_address,
+    figure_file,
+    figures_script,
+)
 from strength_handbook.pages.inserts import Insert
 from strength_handbook.pages.lists import (
     exercise_list,
@@ -111,7 +117,13 @@ def data_files(worked: Worked) -> dict[str, Callable[[], str]]:
 
     programs = {f"data/{program.id}.json": data(program) for program in worked.programs}
     uses = {uses_address(key): partial(uses_script, worked, key) for key in sorted(worked.uses)}
-    return {**programs, LISTS: lambda: lists_script(worked), **uses}
+    figures = {
+        figure_address(key): partial(figure_file, exercise)
+        for key, exercise in sorted(worked.book.exercises.items())
+        if exercise.figure is not None
+    }
+    words = {WORDS: partial(figures_script, worked)}
+    return {**programs, LISTS: lambda: lists_script(worked), **uses, **words, **figures}
 
 
 def chapters(worked: Worked) -> tuple[Chapter, ...]:

@@ -63,13 +63,20 @@ def closing(program: WorkedProgram) -> str:
 def _words(worked: Worked, program: WorkedProgram, slot: WorkedSlot) -> dict[str, Any]:
     units = worked.book.room.units
     found: dict[str, Any] = {"name": slot.exercise.name} | load_field(slot.exercise, units)
+    found |= _drawn(slot.exercise)
     found |= _tempo(slot.dose)
     doors = {
-        plan.key: {"i": plan.to, "x": plan.exercise.stop[0]} | load_field(plan.exercise, units)
+        plan.key: {"i": plan.to, "x": plan.exercise.stop[0]}
+        | load_field(plan.exercise, units)
+        | _drawn(plan.exercise)
         for plan in doors_of(worked, program, slot)
         if plan.to
     }
     return found | ({"d": doors} if doors else {})
+
+
+def _drawn(exercise: Exercise) -> dict[str, Any]:
+    return {"F": 1} if exercise.figure is not None else {}
 
 
 def _tempo(dose: Dose) -> dict[str, Any]:

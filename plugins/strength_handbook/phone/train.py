@@ -24,7 +24,8 @@ The page has the loads and the coach's words already; what session mode says of 
     z  its tempo as it is written       name  of its exercise
     k  what a number for its load means, in words; without it there is none to write down
     j  1: it hangs on the body, or takes weight off
-    d  doors by key, where another exercise is done: its id, and its own k, j and x
+    d  doors by key, where another exercise is done: its id, and its own k, j, x and F
+    F  1: there is a drawing of its exercise
     v  of each variant of the session, in the order of the page, what is different: of, the most
        sets (0: left out); few, the fewest, where it is another number; open: 0 where no set stays
        open; top: 0 where no top set is worked up to; t, y and z where its tempo is another one

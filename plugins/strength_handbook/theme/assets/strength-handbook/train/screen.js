@@ -20,13 +20,14 @@ import { beforeViews } from './views/before.js';
 import { countViews } from './views/count.js';
 import { endViews } from './views/end.js';
 import { insteadViews } from './views/instead.js';
+import { isDrawn, movementViews } from './views/movement.js';
 import { planViews } from './views/plan.js';
 import { setViews } from './views/set.js';
 import * as walk from './walk.js';
 
 /** @import { App, View } from './types.js' */
 
-const VIEWS = [turns.turnViews, beforeViews, setViews, countViews, insteadViews, planViews, endViews, againViews];
+const VIEWS = [turns.turnViews, beforeViews, setViews, countViews, insteadViews, planViews, movementViews, endViews, againViews];
 const SIGNALS = 'train/signals';
 const SLIP = 300; // milliseconds in which a second tap is none
 const SET = 2000; // and no set takes less
@@ -118,6 +119,7 @@ function draw(view, focus) {
   const switches = walks && app.step.kind !== 'end' && guide.signals(app);
   part.more.replaceChildren(...[...more, switches].filter(Boolean));
   part.instead.hidden = !walks || app.waits || app.step.kind !== 'set' || !page.doors(app.step.o).length;
+  part.movement.hidden = !walks || !isDrawn(app);
   part.undo.disabled = !app.acts.length;
   part.undo.parentElement.hidden = !walks;
   tick();
@@ -207,6 +209,7 @@ function build() {
     app.keepNow();
     app.show('step', true);
   });
+  part.movement = button('Show the movement', () => app.show('movement', true), 'sh-train-movement');
   part.instead = button('Taken? Hurts?', () => app.show('instead'), 'sh-train-instead');
   part.title.id = 'sh-train-title';
   part.title.tabIndex = -1;
@@ -215,7 +218,7 @@ function build() {
   part.says.role = 'status';
   dialog.setAttribute('aria-labelledby', part.title.id);
   dialog.append(
-    make('div', 'sh-train-top', button('Leave', app.leave),
+    make('div', 'sh-train-top', button('Leave', app.leave), part.movement,
       link('#emergency', 'Somebody hurt?')), part.clock, part.now,
     make('div', 'sh-train-bar', part.trouble, make('div', 'sh-train-row', part.other, part.main),
       make('div', 'sh-train-row', part.undo, part.instead, button('Running late? Change the order?', () => app.show('plan')))),
