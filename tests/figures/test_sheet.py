@@ -1,6 +1,7 @@
 """The drawing says what the data says, and is small and self-contained."""
 
 import re
+from typing import get_args
 from xml.etree import ElementTree
 
 import pytest
@@ -12,6 +13,7 @@ from strength_handbook.figures.chain import distance
 from strength_handbook.figures.outlines import SCALE
 from strength_handbook.figures.sheet import figure_svg, moments
 from strength_handbook.model.exercise import Exercise
+from strength_handbook.model.figure import Figure, Held, Pose
 
 BOOK = check_folder(demo.ROOT / "programs", "programs").worked
 DRAWN: dict[str, Exercise] = (
@@ -69,6 +71,14 @@ def test_a_swing_begins_where_the_hands_were_and_ends_before_the_bell() -> None:
     assert (numbers[0] / SCALE, -numbers[1] / SCALE) == pytest.approx((from_x, from_y), abs=0.005)
     short = distance((numbers[-2] / SCALE, -numbers[-1] / SCALE), (x, y))
     assert 0.06 < short < 0.12  # its tip stays off hands and bell
+
+
+@pytest.mark.parametrize("held", get_args(Held))
+def test_whatever_is_held_a_figure_in_which_nothing_moves_has_no_arrow(held: Held) -> None:
+    straight = Pose(pose="standing", knee=180)
+    svg = figure_svg(Figure(holds=held, angle="knee", start=straight, turn=straight), "Still")
+    assert 'class="way"' not in svg
+    assert "180°" in svg
 
 
 def _way(svg: str) -> str:

@@ -95,7 +95,7 @@ def beside(
         for one, two in pairwise(points):
             yield from (clear(point, bodies, circles) for point in _close(one, two))
         (x, y), (to_x, to_y) = points[-2:]
-        on = _TIP / distance(points[-2], points[-1])
+        on = _TIP / max(distance(points[-2], points[-1]), _TIP)
         yield clear((to_x + on * (to_x - x), to_y + on * (to_y - y)), bodies, circles)
 
     def cost(place: tuple[float, float]) -> tuple[float, bool]:
@@ -107,7 +107,8 @@ def beside(
         moved = put(*place)
         if all(room > _FREE for room in rooms(moved)):
             return moved
-    return max((put(*place) for place in places), key=lambda moved: min(rooms(moved)))
+    sideways = (put(*place) for place in places if not place[1])
+    return max(sideways, key=lambda moved: min(rooms(moved)))
 
 
 def _close(one: Point, two: Point) -> list[Point]:

@@ -79,7 +79,7 @@ def _free_arc(
     at: Point, begin: float, turn: float, bodies: Sequence[Points], circles: Circles
 ) -> list[Point]:
     """As much of an arc as no limb or load is under; nothing where that is a scrap."""
-    steps = round(abs(turn) / _ARC_STEP)
+    steps = max(1, round(abs(turn) / _ARC_STEP))
     dense = [along(at, begin + turn * step / steps, _RADIUS) for step in range(steps + 1)]
     free = [step for step, one in enumerate(dense) if clear(one, bodies[:1]) > _EDGE]
     if not free or any(clear(dense[step], bodies, circles) < _EDGE for step in free):

@@ -7,6 +7,8 @@ from strength_handbook.figures.outlines import SCALE
 
 _BEYOND = 0.07
 """How far the handles reach beyond the outer hands, statures."""
+_FEET = 0.17
+"""The longest feet of a frame, statures: one that nobody lifts from the floor has such, too."""
 _FREE = 0.20
 """From a bearer's hands to who lies between the bearers, statures."""
 
@@ -22,7 +24,7 @@ def draw_stretcher(hands: list[Point], down: float) -> Drawn:
     right = (max(x for x, _ in hands) + _BEYOND) * SCALE
     y = -sum(up for _, up in hands) / len(hands) * SCALE
     wide = right - left
-    high = down * SCALE - 4
+    high = min(down, _FEET) * SCALE - 4
     feet = "".join(f"M{left + share * wide:.0f} {y:.0f}v{high:.0f}" for share in (0.2, 0.8))
     begin, long = left + (_BEYOND + _FREE) * SCALE, wide - 2 * (_BEYOND + _FREE) * SCALE
     lying = (  # shoulders first, then a body that gets flatter, and toes up

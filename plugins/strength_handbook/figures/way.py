@@ -70,6 +70,8 @@ def _short_of(points: list[Point], by: float) -> list[Point]:
     """A way that ends some distance before its end."""
     last = points[-1]
     kept = [point for point in points if distance(point, last) > by]
+    if not kept:  # hardly any way: too short for an arrow
+        return points[:1] * 2
     return [*kept, middle_of(last, kept[-1], by / distance(last, kept[-1]))]
 
 
