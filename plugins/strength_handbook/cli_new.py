@@ -55,3 +55,24 @@ def program_command(
     click.echo(
         f"{shown_path(path)} is there; fill in its places, then run: strength-handbook check"
     )
+
+
+@new.command("wave")
+@click.argument("program")
+@click.option("--from", "number", type=int, required=True, metavar="NUMBER", help="Which to copy.")
+@click.option("--name", help="What members call it; 'Third wave' and so on if left out.")
+@PROGRAMS
+def wave_command(program: str, number: int, name: str | None, programs: Path) -> None:
+    """Append a wave to PROGRAM, copied from one that is there, with the weeks that follow.
+
+    PROGRAM is the name of its folder, and NUMBER that of the wave's file. What is copied is not
+    changed, and an existing file is never touched.
+    """
+    folder = existing(programs)
+
+    from strength_handbook.checked import shown_path
+    from strength_handbook.publish.new_wave import new_wave
+
+    with writing():
+        path = new_wave(program, number, name, folder)
+    click.echo(f"{shown_path(path)} is there; change its doses, then run: strength-handbook check")
