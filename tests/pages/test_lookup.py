@@ -54,6 +54,20 @@ def test_percent_of_a_base_has_a_strip(tmp_path: Path) -> None:
     assert not found.by_body_below
 
 
+def test_a_range_of_percent_is_read_off_at_its_middle(tmp_path: Path) -> None:
+    found = find(tmp_path / "base", ON_BAR, "4x5 @ 70-75 %", based=True)
+    assert found.sentence.replace("\u00a0", " ") == (
+        "Find your best in the first column. The loads are those of 72.5 %, the middle of the "
+        "range."
+    )
+    assert "72.5 %" in caption(found.table)
+    one = find(tmp_path / "one", ON_BAR, "4x5 @ 72.5 %", based=True)
+    assert found.table == one.table
+    ranged = find(tmp_path / "top", ON_BAR, "2x5 @ 85-95 % of top, top 5RM", based=True)
+    plain = find(tmp_path / "plain", ON_BAR, "2x5 @ 90 % of top, top 5RM", based=True)
+    assert ranged.table == plain.table
+
+
 @pytest.mark.parametrize(
     ("rounding", "said"),
     [("down", ""), ("nearest", " takes the nearest load"), ("up", " takes the next load up")],

@@ -25,7 +25,7 @@ from strength_handbook.model.loading import (
     StrapRow,
 )
 from strength_handbook.model.printed import count_word, mass, percent
-from strength_handbook.model.span import out_of_ten
+from strength_handbook.model.span import Span, out_of_ten
 from strength_handbook.pages.load_html import load_line, strip_html, table_html
 from strength_handbook.pages.series_html import series_strip
 from strength_handbook.pages.variable_html import example_note, help_words, variable_strip
@@ -78,6 +78,8 @@ def slot_lookup(slot: WorkedSlot, units: str) -> Lookup:
         found = replace(found, by_body_below=False)
     if slot.scale is not None and found.table and (how := ROUNDED.get(slot.scale.rounding)):
         found = replace(found, sentence=f"{found.sentence} {how}")
+    if found.table and (middle := _middle(slot)):
+        found = replace(found, sentence=f"{found.sentence} {middle}")
     if slot.on_top is not None:
         what = "bands" if slot.on_top.chain is None else "chains"
         words = f"{found.sentence} These are bar and plates; the {what} come on top."
@@ -86,6 +88,14 @@ def slot_lookup(slot: WorkedSlot, units: str) -> Lookup:
         said = f"{found.sentence} " if slot.dose.load is not None else ""
         found = replace(found, sentence=f"{said}{words}", by_body_below=False)
     return found
+
+
+def _middle(slot: WorkedSlot) -> str:
+    """Where a percentage is a range, which one the table has."""
+    asked = getattr(slot.dose.load, "percent", None)
+    if not isinstance(asked, Span) or slot.loads_differ:
+        return ""
+    return f"The loads are those of {percent(asked + 0.0)}, the middle of the range."
 
 
 def _of_series(slot: WorkedSlot, units: str) -> Lookup:
@@ -129,8 +139,8 @@ def _lookup(slot: WorkedSlot, units: str) -> Lookup:
         return Lookup(_of_base(slot), strip, by_body)
     if isinstance(load, PercentOfBodyMass) and scale is not None:
         each = ", each hand" if scale.per_hand else ""
-        table = share_table("carry", scale, (load.percent,), body_masses(units))
-        caption = f"{percent(load.percent)} of body weight{each}, {units}"
+        table = share_table("carry", scale, (load.percent + 0.0,), body_masses(units))
+        caption = f"{percent(load.percent + 0.0)} of body weight{each}, {units}"
         return Lookup("Find your body weight.", table_html(table, caption, units))
     if isinstance(load, FixedLoad):
         # What the hands hold stands on the exercise's page.

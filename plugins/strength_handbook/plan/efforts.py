@@ -153,4 +153,4 @@ def training_max(book: Book, slot: WorkedSlot) -> TrainingMax | None:
     by_lifter = {
         name: one.reference_g * share / 100 for name, one in slot.loads.items() if one.reference_g
     }
-    return TrainingMax(load.percent, share, load.percent * share / 100, by_lifter)
+    return TrainingMax(load.percent + 0.0, share, load.percent * share / 100, by_lifter)

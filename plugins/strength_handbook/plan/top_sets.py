@@ -34,7 +34,7 @@ class BackOffPlan:
 
     Attributes:
         top_reps: repetitions of the top set.
-        percent: share of the top.
+        percent: share of the top; of a range its middle.
         rows: for tops all along the tested values of the look-up strip.
         by_lifter: for tops around the one that is expected of each example lifter, which stands in
             the middle.
@@ -51,7 +51,7 @@ def back_off(slot: WorkedSlot, units: str) -> BackOffPlan | None:
     load, top, scale, base = slot.dose.load, slot.dose.top, slot.scale, slot.base
     if not isinstance(load, PercentOfTop) or top is None:
         return None
-    plain = BackOffPlan(top, load.percent)
+    plain = BackOffPlan(top, load.percent + 0.0)
     if scale is None or base is None or top > TEXTBOOK_CHART[-1][0]:
         return plain
     share, of_base = load.percent / 100, percent_for_reps(top) / 100
@@ -70,9 +70,9 @@ def back_off(slot: WorkedSlot, units: str) -> BackOffPlan | None:
         near = scale.steps[max(0, middle - AROUND) : middle + AROUND + 1]
         by_lifter[name] = tuple(row(one.grams, body) for one in near)
     if base.kind == "system":
-        return BackOffPlan(top, load.percent, (), by_lifter)
+        return BackOffPlan(top, load.percent + 0.0, (), by_lifter)
     lowest, highest = base.from_.grams * of_base, base.to.grams * of_base
     tops = [one.grams for one in scale.steps if lowest <= one.grams <= highest]
     every = -(-len(tops) // MOST_ROWS) or 1
     rows = tuple(row(grams, 0) for grams in tops[::every])
-    return BackOffPlan(top, load.percent, rows, by_lifter)
+    return BackOffPlan(top, load.percent + 0.0, rows, by_lifter)

@@ -126,7 +126,7 @@ def _share(slot: WorkedSlot) -> float:
     load = slot.dose.load
     if slot.percent is not None and not isinstance(load, PercentOfBodyMass):
         return slot.percent
-    return load.percent if isinstance(load, PercentOfBodyMass) else 0.0
+    return load.percent + 0.0 if isinstance(load, PercentOfBodyMass) else 0.0
 
 
 def _strip(base: Base | None, columns: list[tuple[float, list[Use]]], units: str) -> CardStrip:
