@@ -76,3 +76,30 @@ def wave_command(program: str, number: int, name: str | None, programs: Path) ->
     with writing():
         path = new_wave(program, number, name, folder)
     click.echo(f"{shown_path(path)} is there; change its doses, then run: strength-handbook check")
+
+
+@new.command("lifter")
+@click.option("--bodyweight", required=True, metavar="MASS", help="With its unit, such as '72 kg'.")
+@click.option(
+    "--base", "bases", multiple=True, metavar="BASE=MASS",
+    help="A tested value, such as trap-bar-1rm='140 kg'; once for each.",
+)  # fmt: skip
+@PROGRAMS
+def lifter_command(bodyweight: str, bases: tuple[str, ...], programs: Path) -> None:
+    """Append an example lifter to lifters.yml: numbers only, never a name."""
+    folder = existing(programs)
+
+    from strength_handbook.checked import shown_path
+    from strength_handbook.publish.new_lifter import FILE, new_lifter
+
+    tested: dict[str, str] = {}
+    for base in bases:
+        key, _, value = (part.strip() for part in base.partition("="))
+        if not key or not value or key in tested:
+            again = "is given twice" if key in tested else "can't be read"
+            text = f"--base: '{base}' {again}; write each once, like trap-bar-1rm='140 kg'"
+            raise click.UsageError(text)
+        tested[key] = value
+    with writing():
+        name = new_lifter(bodyweight.strip(), tested, folder)
+    click.echo(f"{name} is in {shown_path(folder / FILE)} now; run: strength-handbook check")

@@ -5,21 +5,19 @@ Only numbers of weeks and the name change; comments, order and spelling stay the
 
 import json
 import re
-import shutil
-import tempfile
 from collections.abc import Iterator
 from pathlib import Path
 
 from strength_handbook.model.program import Wave
 from strength_handbook.publish.command_errors import MisuseError
 from strength_handbook.publish.starter import short_name
+from strength_handbook.publish.trial import refuse_unreadable
 from strength_handbook.reading.book import read_book
-from strength_handbook.reading.problem import Severity
 from strength_handbook.reading.raw_text import read_text
 from strength_handbook.reading.source import Path as Place
 from strength_handbook.reading.source import Source
 from strength_handbook.reading.suggest import one_of
-from strength_handbook.reading.written import File, Written
+from strength_handbook.reading.written import File
 from strength_handbook.reading.yaml_source import read_source
 
 _ORDINALS = ("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth")
@@ -68,7 +66,7 @@ def new_wave(program: str, number: int, name: str | None, programs: Path) -> Pat
     origin = programs / program / f"{copied.order}-{copied.id}.yml"
     path = programs / program / f"{order}-{key}.yml"
     text = _shifted(origin, copied, title, shift)
-    _refuse_unreadable(programs, path.relative_to(programs), text, written)
+    refuse_unreadable(programs, path.relative_to(programs).as_posix(), text)
     with path.open("x", encoding="utf-8") as file:
         file.write(text)
     return path
@@ -116,23 +114,3 @@ def _numbers(source: Source) -> Iterator[tuple[int, int]]:
 
 def _in_dose(path: Place) -> bool:
     return len(path) >= 6 and path[0] == "sessions" and path[2] == "slots" and path[4] == "weeks"
-
-
-def _refuse_unreadable(programs: Path, name: Path, text: str, before: Written) -> None:
-    """Read all with the new file in a copy of the folder, before anything is written.
-
-    Raises:
-        MisuseError: where it can't be read.
-    """
-    with tempfile.TemporaryDirectory() as beside:
-        copy = Path(beside) / programs.name
-        shutil.copytree(programs, copy)
-        (copy / name).write_text(text, encoding="utf-8")
-        shown = f"{programs.name}/{name.as_posix()}"
-        wrong = [
-            str(problem)
-            for problem in read_book(copy, programs.name).problems
-            if problem.file == shown and problem.severity is Severity.ERROR
-        ]
-    if wrong and not before.broken:
-        raise MisuseError("this wave can't be copied; nothing was written\n" + "\n".join(wrong))
