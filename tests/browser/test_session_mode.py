@@ -418,6 +418,10 @@ def test_strips_say_the_next_load(phone: Callable[..., Opened]) -> None:
     tap(page, "Next load")
     expect(screen(page)).to_contain_text("load 2 of 3")
     tap(page, "Set done")
+    # It ended early: how many there were is asked at once, of both loads.
+    for load in (1, 2):
+        expect(screen(page)).to_contain_text(f"Load {load} of 3")
+        tap(page, "I don’t know")
     expect(title(page)).to_contain_text("D1")
 
 
