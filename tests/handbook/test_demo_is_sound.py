@@ -12,6 +12,9 @@ import demo
 from strength_handbook.model.book import Book
 from strength_handbook.model.dose import Distance, Reps
 from strength_handbook.model.exercise import Exercise
+from strength_handbook.model.house_rules import RULES
+from strength_handbook.pages.cards.room import BAND
+from strength_handbook.pages.missed_page import missed_page
 from strength_handbook.plan.work_out import work_out
 from strength_handbook.plan.worked import WorkedProgram, WorkedSlot
 from strength_handbook.reading.book import read_book
@@ -120,3 +123,59 @@ def test_the_plan_for_an_emergency_fits_one_two_and_more(book: Book) -> None:
 def test_a_duty_has_its_place(page: str, words: list[str]) -> None:
     text = (demo.ROOT / "handbook" / page).read_text(encoding="utf-8")
     assert [word for word in words if word.lower() not in text.lower()] == []
+
+
+def test_what_is_only_lowered_is_written_so(winter: WorkedProgram) -> None:
+    """Up on two and down on one: no repetition lifts what is lowered, and the checks must know."""
+    seen = set()
+    for week, slot in slots(winter):
+        cues = " ".join(slot.exercise.cues.spoken())
+        if re.search(r"\bon both\b.*\blower on one\b", cues):
+            seen.add(slot.exercise_id)
+            assert slot.dose.said.return_by == "both feet", (week, slot.order)
+    assert seen == {"single-leg-calf-lower"}
+
+
+def test_what_is_said_of_bands_can_be_kept(book: Book) -> None:
+    """Bands that pull where the bar lies cannot be hung while they are slack."""
+    pulling = [
+        key
+        for key, band in book.room.bands.items()
+        if band.pulls and min(one.grams for one in band.pulls.values())
+    ]
+    assert pulling
+    page = (demo.ROOT / "handbook/safety/bands-and-chains.md").read_text("utf-8")
+    for text in (page, " ".join(BAND)):
+        assert "slack" not in text
+        assert "with the bar at rest" in text
+        assert re.search(r"pulls? even at the bottom", text)
+
+
+def test_nobody_is_sent_away_from_where_a_partner_stands(book: Book) -> None:
+    for key, one in book.exercises.items():
+        if re.search(r"\bpartner stands behind\b", one.spotting.where):
+            assert not [line for line in one.set_up if line.startswith("Nobody")], key
+    assert "partner" in book.exercises["fast-step-up"].set_up[-1]
+
+
+def test_coaches_read_how_many_new_skills_the_check_allows() -> None:
+    words = {3: "three", 8: "eight"}
+    most, at_first = (words[int(RULES[key].default)] for key in ("new-skills", "new-skills-start"))
+    text = (demo.ROOT / "handbook/for-coaches/write-a-program.md").read_text("utf-8")
+    assert re.search(
+        rf"{most} new skills in a session. In the first week .*\b{at_first} at most", text
+    )
+
+
+def test_after_two_weeks_away_a_member_reads_what_is_left_out(winter: WorkedProgram) -> None:
+    """Only lowered, left open or tested in the first two weeks: named with letter and session."""
+    html = missed_page(winter).html
+    wanted = {
+        f"{slot.order} {slot.exercise.name}"
+        for week, slot in slots(winter)
+        if week <= 2 and (slot.dose.said.return_by or slot.dose.said.test or slot.dose.ends_open)
+    }
+    assert {"C Nordic lower", "D2 Single-leg calf lower"} <= wanted
+    named = re.search(r"<dt>Two weeks or more</dt><dd>.*?leaves out: (.*?)\.</dd>", html)
+    assert named is not None
+    assert set(re.findall(r"(\w+ [^,(]+) \(", named[1])) == wanted

@@ -14,7 +14,7 @@ MISSED = (
         "first",
         (
             "Start with about half the sets of week 1. Then 70, 80 and 90 % of the plan, a week "
-            "each. No lowering only, no open sets and no tests for two weeks."
+            "each. For two weeks no exercises that are only lowered, no open sets and no tests."
         ),
     ),
     (
@@ -27,6 +27,10 @@ MISSED = (
 the first week, or nowhere. Common practice, no source."""
 
 
+AGAIN = 2
+"""Weeks from the first one on in which somebody who comes back leaves those out."""
+
+
 def missed_uri(program: WorkedProgram) -> str:
     """Source path of the page for those who missed something."""
     return f"{program.id}/missed.md"
@@ -37,14 +41,15 @@ def missed_page(program: WorkedProgram) -> Page:
     uri = missed_uri(program)
     url = url_of(uri)
     rules = [_rule(program, rule) for rule in program.program.rules]
+    rows = [(gap, then, f"{says}{_left_out(program, then)}") for gap, then, says in MISSED]
     html = render(
         "missed.html",
         {
-            "rows": MISSED,
+            "rows": rows,
             "rules": rules,
             "happened": [
                 *((question, then, rule) for rule, question, then in rules if question),
-                *MISSED,
+                *rows,
             ],
             "days": days_data(program, url),
             "safety": link(url, "safety/"),
@@ -60,6 +65,22 @@ def missed_page(program: WorkedProgram) -> Page:
         description="What to do after an absence",
         parent=overview_uri(program),
     )
+
+
+def _left_out(program: WorkedProgram, then: str) -> str:
+    """Which exercises of the first weeks that leaves out; empty where it leads elsewhere."""
+    if then != "first":
+        return ""
+    names = {
+        f"{slot.order} {slot.exercise.name} ({session.session.title})": None
+        for week in program.weeks[:AGAIN]
+        for session in week.sessions
+        for slot in session.slots
+        if slot.dose.said.return_by is not None
+        or slot.dose.said.test is not None
+        or slot.dose.ends_open
+    }
+    return f" In the first two weeks that leaves out: {', '.join(names)}." if names else ""
 
 
 def _rule(program: WorkedProgram, rule: str) -> tuple[str, str, str]:

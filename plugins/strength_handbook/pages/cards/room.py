@@ -22,7 +22,8 @@ no number: put it aside and tell the coach.
 Hang it on rated pegs or a fixed frame only, on a smooth round part, fully seated. Never on a \
 door, a machine arm, a dumbbell or a foot that moves.
 Face and eyes out of its line. Nobody on the far side.
-Step in and out while it is slack. Both hands on it until it is seated.
+It may pull even at the bottom. Hang it and take it off with the bar at rest: peg end first on, \
+bar end first off, both hands, slowly. Never step over a stretched one.
 Plates on first, bands on last. Bands off first, plates off last.
 No further than the maker allows.
 """.splitlines()
