@@ -16,7 +16,13 @@ from demo import PROGRAMS
 from strength_handbook.model.book import Book
 from strength_handbook.model.count import Count
 from strength_handbook.model.dose import Dose, Hold, Reps
-from strength_handbook.plan.minutes import Minutes, TimedSlot, session_minutes, work_seconds
+from strength_handbook.plan.minutes import (
+    Minutes,
+    TimedSlot,
+    session_blocks,
+    session_minutes,
+    work_seconds,
+)
 from strength_handbook.plan.ramps import slot_ramps
 from strength_handbook.plan.work_out import work_out
 from strength_handbook.reading.book import read_book
@@ -363,3 +369,14 @@ def test_partners_set_up_a_pair_of_stations_together(tmp_path: Path) -> None:
     # One station is set up once, whoever does it; of two stations each partner takes one.
     assert [training(alone, people) for people in (1, 2)] == pytest.approx([1.5, 2])
     assert [training(pair, people) for people in (1, 2, 3)] == pytest.approx([3, 2, 2.5])
+
+
+def test_a_single_step_up_is_a_block_of_its_own(tmp_path: Path) -> None:
+    worked = work(
+        tmp_path, exercises={"lift": exercise()}, sessions={"a": [slot("A", "lift", "2x3")]}
+    )
+    one = slots_of(worked)["A"]
+    timed = [TimedSlot("A", one.exercise, one.dose, steps=steps) for steps in (0, 1)]
+    program = worked.programs[0].program
+    kinds = [[block.kind for block in session_blocks(worked.book, program, [t])] for t in timed]
+    assert kinds == [["sets"], ["steps", "sets"]]

@@ -5,18 +5,24 @@ change that the finding itself offers.
 """
 
 from pathlib import Path
+from typing import Any
 
 import pytest
 import yaml
 
 import desks
 from strength_handbook.checked import Checked
+from strength_handbook.model.dose_part import DosePart
 from strength_handbook.model.house_rules import RULES
 from strength_handbook.model.thresholds import THRESHOLDS
+from strength_handbook.reading.long_form import stored
+from strength_handbook.reading.notation import read_house
 from strength_handbook.reading.problem import Severity
 from strength_handbook.review.catalogue import CHECKS, EXPLAINED
 from strength_handbook.review.check import Family
+from strength_handbook.review.checks.load.strips import SHARES
 from strength_handbook.review.finding import Finding
+from strength_handbook.review.typed import typed_lines
 from told import TOLD, case_name, told
 
 CASES = desks.read_cases()
@@ -80,12 +86,28 @@ def test_it_fires_where_it_should_only_there_and_its_change_clears_it(
         return
     assert finding.edits, "it offers no edit: say why in by_hand.yml"
     mended = desks.with_changes(files, checked, finding.edits)
+    typed_as_changed(finding, mended)
     after = desks.check(mended, tmp_path / "after", case.today)
     assert after.desk is not None, after.problems
     # Weeks may be taken out of a finding that stood for several.
     left = [f.text for f in desks.findings(after, case.slug) if f.at.what == finding.at.what]
     assert left == []
     assert errors(after) <= errors(checked)
+
+
+def typed_as_changed(finding: Finding, mended: desks.Files) -> None:
+    """The lines to type say what the change would write."""
+    name_ = finding.spot.source.file.removeprefix(f"{desks.SHOWN}/")
+    weeks = list(dict.fromkeys(edit.path[:6] for edit in finding.edits))
+    for path, line in zip(weeks, typed_lines(finding), strict=False):
+        number, _, text = line.partition(": ")
+        if number != str(path[-1]) or text.startswith("{"):
+            continue  # that many more, or a dose in its long form
+        written: Any = mended[name_]
+        for key in path:
+            written = written[key]
+        part = DosePart.model_validate(stored(read_house(text)))
+        assert part == DosePart.model_validate(written), line
 
 
 def told_as_asked(case: desks.Case, finding: Finding) -> None:
@@ -136,3 +158,9 @@ def test_the_house_rules_of_a_check_are_named_where_it_is_explained(slug: str) -
     text, rules = EXPLAINED[slug].what, CHECKS[slug].rules
     assert ("House rules:" in text) == bool(rules)
     assert all(rule in text for rule in rules)
+
+
+def test_shares_to_offer_for_strips_are_whole_fives_the_usual_first() -> None:
+    assert all(share % 5 == 0 for share in SHARES)
+    assert len(set(SHARES)) == len(SHARES)
+    assert SHARES[0] == 20
