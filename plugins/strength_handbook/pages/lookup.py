@@ -55,12 +55,14 @@ class Lookup:
         table: HTML of the strip to read off, or empty.
         by_body: HTML of the table by body weight for those without a tested value, or empty.
         by_body_below: the exercise's own table by body weight helps here.
+        parts: what the sentence was put together from, for a card that says each once.
     """
 
     sentence: str
     table: str = ""
     by_body: str = ""
     by_body_below: bool = False
+    parts: tuple[str, ...] = ()
 
 
 def below_words(slot: WorkedSlot, units: str) -> str:
@@ -76,18 +78,19 @@ def slot_lookup(slot: WorkedSlot, units: str) -> Lookup:
     found = _of_series(slot, units) if slot.loads_differ else _lookup(slot, units)
     if found.by_body_below and not below_words(slot, units):
         found = replace(found, by_body_below=False)
+    said = [found.sentence]
     if slot.scale is not None and found.table and (how := ROUNDED.get(slot.scale.rounding)):
-        found = replace(found, sentence=f"{found.sentence} {how}")
+        said.append(how)
     if found.table and (middle := _middle(slot)):
-        found = replace(found, sentence=f"{found.sentence} {middle}")
+        said.append(middle)
     if slot.on_top is not None:
         what = "bands" if slot.on_top.chain is None else "chains"
-        words = f"{found.sentence} These are bar and plates; the {what} come on top."
-        found = replace(found, sentence=words, table=variable_strip(slot, units) or found.table)
+        said.append(f"These are bar and plates; the {what} come on top.")
+        found = replace(found, table=variable_strip(slot, units) or found.table)
     if words := help_words(slot, units):
-        said = f"{found.sentence} " if slot.dose.load is not None else ""
-        found = replace(found, sentence=f"{said}{words}", by_body_below=False)
-    return found
+        said = [*(said if slot.dose.load is not None else ()), words]
+        found = replace(found, by_body_below=False)
+    return replace(found, sentence=" ".join(said), parts=tuple(said))
 
 
 def _middle(slot: WorkedSlot) -> str:

@@ -196,6 +196,27 @@ def test_lifts_in_a_rack_have_blanks_to_fill_in_and_each_hazard_its_caution(
         assert not firsts or any(first in unescape(card) for first in firsts)
 
 
+def test_a_card_says_nothing_twice_of_how_heavy(cards: dict[str, str]) -> None:
+    checked = 0
+    for key, card in cards.items():
+        if (found := re.search(r"<p><b>How heavy</b> (.*?)</p>", card)) is None:
+            continue
+        sentences = re.split(r"(?<=[.?]) (?=[A-Z])", unescape(found[1]))
+        assert [one for one, times in Counter(sentences).items() if times > 1] == [], key
+        checked += 1
+    assert checked > 30
+
+
+def test_what_is_loaded_on_each_side_has_a_place_on_cards_of_bars(cards: dict[str, str]) -> None:
+    for key, blanks in {
+        "winter--go--trap-bar-deadlift": ["load today", "plates each side"],
+        "winter--hold--cable-row": ["load today"],
+    }.items():
+        found = re.search(r'sh-station-blanks">(.*?)</p>', cards[key])
+        assert found is not None
+        assert re.findall(r"<span>(.*?)</span>", found[1]) == blanks
+
+
 def test_ids_are_unique_and_headings_in_order(pages: list[Page]) -> None:
     for page in pages:
         ids = re.findall(r'\bid="([^"]+)"', page.html)

@@ -17,7 +17,8 @@ from strength_handbook.plan.dose_hazards import cautions_of, set_up_steps
 from strength_handbook.plan.worked import Use, Worked, WorkedProgram, WorkedWeek
 
 CUES = 3
-BLANKS = ("load today", "load today")
+BLANKS = ("load today",)
+ON_BAR = ("load today", "plates each side")
 """What everybody writes on a card with a dry-wipe pen."""
 
 
@@ -123,7 +124,7 @@ def make_card(worked: Worked, part: CardPart, key: str, uses: tuple[Use, ...]) -
         strips=tuple(strips_of(uses, book.room.units)),
         how=" ".join(_how(uses, book.room.units)),
         set_up=tuple(exercise.set_up),
-        blanks=(*_holes(book, exercise), *BLANKS),
+        blanks=(*_holes(book, exercise), *(ON_BAR if _on_bar(uses) else BLANKS)),
         cues=_cues(exercise.cues),
         stop=" ".join(filter(None, (*exercise.stop, exercise.doors.hurts.stop))),
         spotting=_spotting(exercise),
@@ -187,6 +188,11 @@ def _holes(book: Book, exercise: Exercise) -> tuple[str, ...]:
     if not needs & book.room.racks.keys():
         return ()
     return ("rack hole", "safeties hole") if exercise.spotting.safeties else ("rack hole",)
+
+
+def _on_bar(uses: tuple[Use, ...]) -> bool:
+    """True where plates go on both ends of a bar."""
+    return any(use.slot.scale is not None and use.slot.scale.kind == "bar" for use in uses)
 
 
 def _spotting(exercise: Exercise) -> str:
@@ -254,18 +260,17 @@ def _instead(same: list[tuple[Use, DoorPlan]]) -> str:
 
 def _how(uses: tuple[Use, ...], units: str) -> list[str]:
     """How to find the load, as the session pages say it."""
-    lines = []
+    lines: list[str] = []
     for use in uses:
         found = slot_lookup(use.slot, units)
         elsewhere = bool(found.table) and not has_strip(use)
-        where = " The table is on the exercise's page." if elsewhere else ""
-        lines.append(found.sentence + where)
+        lines += (*found.parts, "The table is on the exercise's page." if elsewhere else "")
     if any(has_strip(use) for use in uses):
         lines.append("Between two rows take the lighter one.")
     steps = (step for use in uses for step in set_up_steps(use.slot.dose))
     lines += (*steps, *(bands_by_best(use.slot, units) for use in uses))
     said = list(dict.fromkeys(filter(None, lines)))
-    by_feel = [line for line in said if line.startswith("Choose a load ")]
+    by_feel = [line for line in said if line.startswith(("Choose a load ", "Choose a first load "))]
     if len(by_feel) > 1:
         said = [line for line in said if line not in by_feel]
         said.insert(0, "Choose each week's load by the effort beside its dose. Write it down.")
