@@ -18,9 +18,10 @@ from strength_handbook.model.thresholds import THRESHOLDS
 from strength_handbook.reading.long_form import stored
 from strength_handbook.reading.notation import read_house
 from strength_handbook.reading.problem import Severity
-from strength_handbook.review.catalogue import CHECKS, EXPLAINED
+from strength_handbook.review import catalogue
+from strength_handbook.review.catalogue import CHECKS
 from strength_handbook.review.check import Family
-from strength_handbook.review.checks.load.strips import SHARES
+from strength_handbook.review.checks.load import strips
 from strength_handbook.review.finding import Finding
 from strength_handbook.review.typed import typed_lines
 from told import TOLD, case_name, told
@@ -155,12 +156,12 @@ def test_findings_come_by_family_then_by_place(tmp_path: Path) -> None:
 
 @pytest.mark.parametrize("slug", CHECKS)
 def test_the_house_rules_of_a_check_are_named_where_it_is_explained(slug: str) -> None:
-    text, rules = EXPLAINED[slug].what, CHECKS[slug].rules
+    text, rules = catalogue.EXPLAINED[slug].what, CHECKS[slug].rules
     assert ("House rules:" in text) == bool(rules)
     assert all(rule in text for rule in rules)
 
 
 def test_shares_to_offer_for_strips_are_whole_fives_the_usual_first() -> None:
-    assert all(share % 5 == 0 for share in SHARES)
-    assert len(set(SHARES)) == len(SHARES)
-    assert SHARES[0] == 20
+    assert all(share % 5 == 0 for share in strips.SHARES)
+    assert len(set(strips.SHARES)) == len(strips.SHARES)
+    assert strips.SHARES[0] == 20
