@@ -5,7 +5,7 @@ from pathlib import Path
 import pytest
 
 from books import exercise, slot, work
-from strength_handbook.pages.week_page import overview_page
+from strength_handbook.pages.week_page import overview_page, week_page
 
 
 @pytest.mark.parametrize(
@@ -19,3 +19,14 @@ def test_how_long_it_is(tmp_path: Path, weeks: int, length: str, wave: str) -> N
     html = overview_page(found.programs[0]).html
     assert f"<span>{length}</span>" in html
     assert f"<span>{wave}</span>" in html
+
+
+def test_what_opens_in_a_week_looks_like_the_handbook_s(tmp_path: Path) -> None:
+    """Without a class of ours the theme gives it its own border and halo."""
+    found = work(
+        tmp_path, exercises={"lift": exercise()}, sessions={"a": [slot("A", "lift", "3x5, RIR 2")]}
+    )
+    (program,) = found.programs
+    html = week_page(found, program, program.week(1)).html
+    assert "<summary>Hard sets per muscle</summary>" in html
+    assert "<details>" not in html

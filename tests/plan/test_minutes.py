@@ -286,6 +286,18 @@ def test_sharing(blocks: list[tuple[int, int, int, int]], sharing: int) -> None:
     assert (together.total - alone.total) * 60 == pytest.approx(longer)
 
 
+def test_those_who_share_an_amrap_work_in_turns_inside_it(tmp_path: Path) -> None:
+    """Six minutes are six minutes for both; a second pair comes after the first and a swap."""
+    doses = {"A": "6 min AMRAP, pace 5/min, shared by 2"}
+    two = minutes(tmp_path, doses, swap="15 s", group={"sharing": 2})
+    four = minutes(tmp_path, doses, swap="15 s", group={"sharing": 4})
+    own = minutes(tmp_path, {"A": "6 min AMRAP, pace 5/min"}, swap="15 s", group={"sharing": 2})
+    assert two.total * 60 == pytest.approx(360)
+    assert four.total * 60 == pytest.approx(2 * 360 + 15)
+    # Not shared, each of the two has six minutes.
+    assert own.total * 60 == pytest.approx(2 * 360 + 15)
+
+
 def test_a_free_station_costs_only_the_last_partners_turn(tmp_path: Path) -> None:
     doses = {"A": "4x10, rest 2:00"}
     alone = minutes(tmp_path, doses, swap="15 s")
