@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from strength_handbook.model.words import Pattern
 from strength_handbook.reading.problem import Severity
 from strength_handbook.review.check import Check, Family, check
-from strength_handbook.review.desk import Desk, SlotAt
+from strength_handbook.review.desk import Desk
 from strength_handbook.review.finding import Edit, Finding, Mending
 
 
@@ -22,7 +22,7 @@ def side_uncounted(this: Check, desk: Desk) -> Iterator[Finding]:
     for at in desk.slots:
         if at.slot.exercise.sides == "each" and not at.slot.dose.each_side:
             text = "one side is counted and the exercise is done with each"
-            change = Mending("write 'each-side: true'", _edits(at, each_side=True))
+            change = Mending("write 'each-side: true'", at.rewritten(each_side=True))
             yield this.finds(at, text, spot=at.spot_of("each-side"), change=change)
         elif at.slot.exercise.pattern is Pattern.SINGLE_LEG and not at.slot.dose.each_side:
             text = "a single-leg exercise is counted once; its file does not say 'sides: each'"
@@ -44,12 +44,5 @@ def side_doubled(this: Check, desk: Desk) -> Iterator[Finding]:
         if at.slot.exercise.sides == "both" and at.slot.dose.each_side:
             text = "counted for each side, and the exercise's file says both at once"
             words = "take 'ES' out, or write a file for the one-sided exercise"
-            change = Mending(words, _edits(at, each_side=False))
+            change = Mending(words, at.rewritten(each_side=False))
             yield this.finds(at, text, spot=at.spot_of("each-side"), change=change)
-
-
-def _edits(at: SlotAt, *, each_side: bool) -> tuple[Edit, ...]:
-    spot = at.spot_of("each-side")
-    if spot.path[-1] == "each-side":
-        return (Edit(spot.source.file, spot.path, each_side),)
-    return at.rewritten(each_side=each_side)
