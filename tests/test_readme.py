@@ -46,8 +46,8 @@ def test_ci_fails_at_the_first_error_and_never_builds_quietly() -> None:
 
 def test_the_history_begins_with_the_version_of_the_package() -> None:
     project = tomllib.loads((demo.ROOT / "pyproject.toml").read_text(encoding="utf-8"))["project"]
-    history = (demo.ROOT / "CHANGES.md").read_text(encoding="utf-8")
-    versions = re.findall(r"^## (\S+) \(", history, re.M)
+    history = (demo.ROOT / "DEVELOPERS.md").read_text(encoding="utf-8")
+    versions = re.findall(r"^### (\d\S+) \(", history, re.M)
     assert versions[0] == project["version"]
     assert versions == sorted(versions, reverse=True)
 
