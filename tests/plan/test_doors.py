@@ -117,6 +117,11 @@ def test_other_sets_take_the_place_of_the_top(tmp_path: Path) -> None:
     assert kg(plan) == 62.5
 
 
+def test_fewer_sets_take_the_place_of_the_top_too(tmp_path: Path) -> None:
+    plan = door(tmp_path, "ramp to 5RM, 3x5 @ 90 % of top", {"dose": "sets 2", "load": "80 %"})
+    assert dose_of(plan) == "2 × 5"
+
+
 def test_another_exercise_with_its_own_percentage(tmp_path: Path) -> None:
     easier = {"to": "other", "dose": "3x6 @ 60 %, RIR 4"}
     plan = door(tmp_path, "4x5 @ 78 %", easier, other={"load": {**BAR, "base": "other-best"}})
