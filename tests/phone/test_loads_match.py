@@ -31,7 +31,8 @@ from strength_handbook.plan.doors import slot_doors
 from strength_handbook.plan.ladder import Ladder
 from strength_handbook.plan.loads import PlannedLoad, achieved
 from strength_handbook.plan.method_plan import method_plan
-from strength_handbook.plan.progress import following_slot, target_of
+from strength_handbook.plan.next_written import following_slot
+from strength_handbook.plan.progress import target_of
 from strength_handbook.plan.reference import is_estimate
 from strength_handbook.plan.scale import Scale
 from strength_handbook.plan.variable import Variable

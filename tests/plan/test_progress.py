@@ -11,7 +11,8 @@ from books import EFFORT, KG_ROOM, LB_ROOM, base, exercise, slot, slots_of, work
 from demo import PROGRAMS
 from strength_handbook.model.dose import Hold
 from strength_handbook.pages.method_html import method_html
-from strength_handbook.plan.progress import NextTarget, following_slot, next_target, target_of
+from strength_handbook.plan.next_written import following_slot
+from strength_handbook.plan.progress import NextTarget, next_target, target_of
 from strength_handbook.plan.work_out import work_out
 from strength_handbook.plan.worked import Worked
 from strength_handbook.reading.book import read_book

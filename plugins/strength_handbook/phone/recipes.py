@@ -36,7 +36,8 @@ from strength_handbook.plan.doors import NAMES, DoorPlan, doors_of
 from strength_handbook.plan.help import with_help
 from strength_handbook.plan.loads import body_share_g
 from strength_handbook.plan.method_plan import MethodPlan, method_plan
-from strength_handbook.plan.progress import following_slot, target_of
+from strength_handbook.plan.next_written import following_slot
+from strength_handbook.plan.progress import target_of
 from strength_handbook.plan.reference import LONGEST, load_rules, one_off, reference_percent
 from strength_handbook.plan.scale import Scale
 from strength_handbook.plan.strip_lifters import depends_on_body

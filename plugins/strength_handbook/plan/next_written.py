@@ -8,6 +8,20 @@ _OWN_NUMBER = ("listed", "effort", "speed", "hold", "distance")
 """Rules that look at the next time by themselves."""
 
 
+def following_slot(
+    program: WorkedProgram, session: WorkedSession, slot: WorkedSlot
+) -> WorkedSlot | None:
+    """The same slot the next time it is done; None after its last time."""
+    for week in program.weeks:
+        for later in week.sessions:
+            if later.week <= session.week or later.id != session.id:
+                continue
+            for one in later.slots:
+                if (one.order, one.exercise_id) == (slot.order, slot.exercise_id):
+                    return one
+    return None
+
+
 def instead_of_rule(slot: WorkedSlot, following: WorkedSlot | None, rule: RuleName) -> str:
     """What counts in place of a rule that adds load, as a sentence; empty where the rule counts.
 

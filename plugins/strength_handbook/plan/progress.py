@@ -11,7 +11,12 @@ from strength_handbook.model.quantities import in_unit
 from strength_handbook.model.span import between, ends, moved
 from strength_handbook.plan.loads import PlannedLoad
 from strength_handbook.plan.next_load import LARGE_JUMP, LoadMove, NextLoad
-from strength_handbook.plan.next_written import after_last, instead_of_rule, next_number
+from strength_handbook.plan.next_written import (
+    after_last,
+    following_slot,
+    instead_of_rule,
+    next_number,
+)
 from strength_handbook.plan.worked import WorkedProgram, WorkedSession, WorkedSlot
 
 
@@ -45,20 +50,6 @@ class NextTarget:
     rule: str
     outcomes: tuple[Outcome, ...]
     warning: str = ""
-
-
-def following_slot(
-    program: WorkedProgram, session: WorkedSession, slot: WorkedSlot
-) -> WorkedSlot | None:
-    """The same slot the next time it is done; None after its last time."""
-    for week in program.weeks:
-        for later in week.sessions:
-            if later.week <= session.week or later.id != session.id:
-                continue
-            for one in later.slots:
-                if (one.order, one.exercise_id) == (slot.order, slot.exercise_id):
-                    return one
-    return None
 
 
 def target_of(
