@@ -7,7 +7,7 @@ import pytest
 import demo
 from strength_handbook.checked import check_folder
 from strength_handbook.figures.bag import bag_place
-from strength_handbook.figures.bars import HUB, bar_place
+from strength_handbook.figures.bars import HUB, bar_place, yoke_spine
 from strength_handbook.figures.body import ANKLE_HEIGHT, SHANK, STATURE
 from strength_handbook.figures.chain import distance
 from strength_handbook.figures.flesh import LINE, parts
@@ -15,6 +15,7 @@ from strength_handbook.figures.outlines import SCALE
 from strength_handbook.figures.posing import Posed, posed
 from strength_handbook.figures.pulling import cord, pulled_along
 from strength_handbook.figures.sheet import figure_svg, moments
+from strength_handbook.figures.things import edges
 from strength_handbook.figures.way import way_of
 from strength_handbook.model.figure import BasePose, Figure, Pose
 
@@ -53,13 +54,23 @@ def test_hands_between_the_thighs_are_drawn_before_the_near_leg() -> None:
 
 def test_a_yoke_lies_on_the_upper_back_with_its_handles_below_the_jaw() -> None:
     for one in start_and_turn("yoke-bar-box-squat"):
-        at = bar_place(one.points, "yoke-bar")
-        assert at is not None
+        at = yoke_spine(one.points)
         (hip_x, hip_y), (x, y) = one.points["hip"], one.points["shoulder"]
         along_trunk = (at[0] - x) * (x - hip_x) + (at[1] - y) * (y - hip_y)
         assert along_trunk <= 1e-9
         assert at[0] < x - HUB
         assert one.points["hand"][1] < one.points["head"][1] - CHIN
+
+
+def test_the_plates_of_a_yoke_are_at_the_line_of_the_shoulders_over_the_foot() -> None:
+    figure = figure_of("yoke-bar-box-squat")
+    for one in moments(figure):
+        at = bar_place(one.points, "yoke-bar")
+        assert at is not None
+        assert distance(at, one.points["shoulder"]) < 0.03
+        assert one.points["heel"][0] < at[0] < one.points["ball"][0]
+    for svg in figure_svg(figure, "Squat").split('class="when"')[:2]:
+        assert svg.index('class="hd"') < svg.index('class="rim"')
 
 
 def test_a_sled_follows_its_strap_and_the_lifter_goes_backwards() -> None:
@@ -91,6 +102,10 @@ def test_a_rope_runs_over_the_far_hand_in_nearly_one_line_and_its_slack_is_on_th
     start, pulled = re.findall(r'class="cord" d="([^"]+)"', figure_svg(figure, "Pull"))
     assert "-9m0 0a" in pulled
     assert "-9m0 0a" not in start
+    (heap,) = re.findall(r"(-?\d+)-9m0 0a", pulled)
+    feet = [turn.points[side + "heel"][0] for side in ("", "far ")]
+    assert int(heap) / SCALE < min(feet) - 0.1  # no foot gets into a loop
+    assert turn.points["shoulder"][0] < turn.points["heel"][0]
 
 
 def test_a_bag_on_a_shoulder_is_nearer_than_the_body_and_touches_it_and_both_hands() -> None:
@@ -100,7 +115,7 @@ def test_a_bag_on_a_shoulder_is_nearer_than_the_body_and_touches_it_and_both_han
     shoulder = last.points["shoulder"]
     assert (x, y) == pytest.approx(shoulder, abs=0.06)
     for hand in ("hand", "far hand"):
-        assert distance(last.points[hand], (x, y)) < 0.17
+        assert distance(last.points[hand], (x, y)) < 0.19  # half of its length over a shoulder
     svg = figure_svg(figure, "Bag").split('class="when"')[2]
     assert svg.index('class="top"') < svg.index('class="kit"') < svg.rindex('class="arm"')
 
@@ -129,9 +144,50 @@ def test_what_lies_or_kneels_touches_the_floor_with_its_outline(pose: BasePose, 
 def test_a_push_against_pins_ends_at_the_pin_that_the_bar_touches(key: str) -> None:
     figure = figure_of(key)
     svg = figure_svg(figure, "Push")
-    (stop,) = re.findall(r'class="push" d="M-?\d+ (-?\d+)h', svg)
+    ((left, stop, wide),) = re.findall(r'class="push" d="M(-?\d+) (-?\d+)h(\d+)', svg)
     assert -int(stop) in {round(thing.height / STATURE * SCALE) for thing in figure.things}
+    at = bar_place(moments(figure)[1].points, figure.holds)
+    assert at is not None
+    assert int(left) < at[0] * SCALE - HUB * SCALE < int(left) + int(wide)
     assert 'class="way"' not in svg
+
+
+@pytest.mark.parametrize("key", ["overcoming-press", "overcoming-trap-bar-pull"])
+def test_a_push_is_one_drawing_behind_the_near_side_of_its_rack(key: str) -> None:
+    svg = figure_svg(figure_of(key), "Push")
+    assert svg.count('class="hd"') == svg.count('class="when"') == svg.count('class="fast"') == 1
+    assert "in one drawing" in svg
+    assert "Nothing moves" in svg
+    assert svg.rindex('class="hand"') < svg.index('class="pin"')
+
+
+@pytest.mark.parametrize("key", ["farmer-carry", "suitcase-carry", "stretcher-carry"])
+def test_a_carry_goes_ahead(key: str) -> None:
+    (way,) = re.findall(r'class="way" d="M([^"]+)"', figure_svg(figure_of(key), "Carry"))
+    (x, y), (to_x, to_y) = (map(int, point.split()) for point in way.split("L"))
+    assert to_x > x + 0.2 * SCALE
+    assert to_y == y
+
+
+def test_the_rear_foot_of_a_split_squat_stays_and_the_start_is_taller() -> None:
+    start, turn = start_and_turn("split-squat-hold")
+    assert start.points["far ball"][0] == pytest.approx(turn.points["far ball"][0], abs=0.005)
+    assert start.points["hip"][1] > turn.points["hip"][1] + 0.12
+
+
+def test_the_whole_standing_foot_is_on_the_box() -> None:
+    figure = figure_of("step-down")
+    (box,) = figure.things
+    left, right = edges(box)
+    for one in moments(figure):
+        assert left < one.points["heel"][0] < one.points["toe"][0] < right
+
+
+def test_a_pivoted_bar_ends_in_its_socket() -> None:
+    svg = figure_svg(figure_of("landmine-push-press"), "Press")
+    ends = re.findall(r'class="rod" d="M-?\d+ -?\d+L(-?\d+) (-?\d+)"', svg)
+    assert ends == re.findall(r'class="roll" cx="(-?\d+)" cy="(-?\d+)"', svg)
+    assert len(ends) == 2
 
 
 def test_a_jump_is_an_arc_of_the_feet_up_to_the_box() -> None:

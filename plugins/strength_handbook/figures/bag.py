@@ -43,7 +43,7 @@ def far_grip(points: Points, pose: Pose) -> Point | None:
     if pose.load_on != "shoulder":
         return None
     x, y = bag_place(points, pose)
-    return x + 0.135, y - 0.060
+    return x + 0.165, y - 0.050
 
 
 def _trunk(points: Points) -> float:
@@ -65,7 +65,7 @@ def draw_bag(points: Points, pose: Pose) -> str:
         return (
             f'<path class="kit" transform="translate({x:.0f} {y:.0f}) '
             f'rotate({90 - _trunk(points):.0f})" d="M-51 34C-57 4-42-15-22-18'
-            "Q0-21 22-18C42-15 57 4 53 34C51 49 30 49 26 34Q22 15 12 12H-14Q-20 14-22 34"
+            "Q4-22 28-19C52-15 68 6 65 38C63 54 36 54 32 38Q29 18 18 12H-14Q-20 14-22 34"
             'C-24 49-48 49-51 34z"/>'
         )
     turn = -_thigh(points) if pose.load_on == "lap" else 0.0

@@ -11,6 +11,9 @@ HUB = 7 / SCALE
 """Radius of a sleeve as it is drawn; a bar touches what is as far from its middle."""
 _OVER = ((-0.035, 0.050), (0.035, 0.050), (0.085, 0.020))
 """Places ahead of the shoulder and above it where a yoke lies on it, drawn by eye."""
+_SPINE, _SLEEVE = (-0.070, 0.0), (0.012, 0.005)
+"""Where a yoke's bar lies on the upper back, and where its sleeves are: bent ahead, to about the
+line of the shoulders; common practice, no source."""
 FRAME = 66
 """Half of a trap bar's frame, units."""
 TRAP_BARS = ("trap-bar", "empty-trap-bar")
@@ -25,9 +28,14 @@ def bar_place(points: Points, held: Held) -> Point | None:
         case "trap-bar" | "empty-trap-bar":
             return x, y - HIGH_HANDLE
         case "yoke-bar":
-            return _from_shoulder(points, -0.070, 0.0)
+            return _from_shoulder(points, *_SLEEVE)
         case _:
             return None
+
+
+def yoke_spine(points: Points) -> Point:
+    """Where the padded bar of a yoke lies on the upper back."""
+    return _from_shoulder(points, *_SPINE)
 
 
 def _from_shoulder(points: Points, ahead: float, up: float) -> Point:
@@ -44,7 +52,7 @@ def draw_bar(points: Points, held: Held, at: Point) -> Drawn:
         frame = _trap_frame(at)
         ends = tuple(row([(at[0] - FRAME / SCALE, at[1]), (at[0] + FRAME / SCALE, at[1])], 0.02))
     if held == "yoke-bar":
-        frame = _yoke(points, at)
+        frame = _yoke(points)
     if held.startswith("empty"):
         return Drawn("", _circle(at, HUB, "hub"), ((at, 0.04), *ends), between=frame)
     x, y = place(at)
@@ -54,8 +62,8 @@ def draw_bar(points: Points, held: Held, at: Point) -> Drawn:
         f'<circle class="hub" cx="{x:.0f}" cy="{y:.0f}" r="5"/>'
     )
     disc = _circle(at, PLATE_RADIUS, "disc")
-    if held == "yoke-bar":  # in front of the head its plates would hide where the bar lies
-        return Drawn(disc + ring, frame + _circle(at, HUB, "hub"), ((at, PLATE_RADIUS),))
+    if held == "yoke-bar":
+        return Drawn(disc, frame + ring, ((at, PLATE_RADIUS),))
     return Drawn(disc, ring, ((at, PLATE_RADIUS), *ends), between=frame)
 
 
@@ -74,8 +82,9 @@ def _trap_frame(at: Point) -> str:
     )
 
 
-def _yoke(points: Points, at: Point) -> str:
+def _yoke(points: Points) -> str:
     """From the bar on the upper back over the shoulder to the handle in front, below the jaw."""
-    ways = [at, *(_from_shoulder(points, *one) for one in _OVER)]
-    path = line([*ways, points["hand"]])
-    return f'<path class="halo" d="{path}"/><path class="rod" d="{path}"/>'
+    spine = yoke_spine(points)
+    path = line([spine, *(_from_shoulder(points, *one) for one in _OVER), points["hand"]])
+    bar = _circle(spine, HUB, "hub")
+    return f'<path class="halo" d="{path}"/><path class="rod" d="{path}"/>{bar}'

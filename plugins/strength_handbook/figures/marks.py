@@ -11,6 +11,8 @@ from strength_handbook.model.figure import Joint
 SHORT = 0.07
 """A way that is shorter needs no arrow, statures."""
 _PUSH = 0.07
+PUSH_AHEAD = 0.072
+"""How far ahead of the bar its arrow is: clear of bar and fist, statures."""
 _TIP = '<path class="tip" transform="translate({:.0f} {:.0f}) rotate({:.0f})" d="M8 0L-10-9V9z"/>'
 
 
@@ -30,20 +32,21 @@ def tip(way: Sequence[Point]) -> str:
     return _TIP.format(x, y, degrees(atan2(y - from_y, x - from_x)))
 
 
-def push(at: Point, bar: Point) -> str:
-    """A short solid arrow up against a stop: a push against something that doesn't move.
+def push(bar: Point, stop: float) -> str:
+    """A stop over a bar, hatched as what stands fast is, and a short solid arrow up against it.
 
     Args:
-        at: the place of the stop over the arrow.
-        bar: what presses against the same stop, beside it; the stop shows there before the body.
+        bar: what presses against the stop.
+        stop: how high the stop's middle is, statures.
     """
-    x, y = place(at)
-    stop = f"M{x - 17:.0f} {y:.0f}h34"
-    shaft = f"M{x:.0f} {y + 22:.0f}v{_PUSH * SCALE:.0f}"
+    x, y = place((bar[0], stop))
+    ahead = x + PUSH_AHEAD * SCALE
+    path = f"M{x - 16:.0f} {y:.0f}h{ahead - x + 38:.0f}"
+    fast = "".join(f"M{ahead + off:.0f} {y - 7:.0f}l9-10" for off in (-12, -1, 10))
+    shaft = f"M{ahead:.0f} {y + 24:.0f}v{_PUSH * SCALE:.0f}"
     return (
-        f'<path class="pin" d="M{place(bar)[0] - 12:.0f} {y:.0f}h24"/>'
-        f'<path class="halo" d="{stop}{shaft}"/><path class="push" d="{stop}{shaft}"/>'
-        + _TIP.format(x, y + 15, -90)
+        f'<path class="halo" d="{shaft}"/><path class="fast" d="{fast}"/>'
+        f'<path class="push" d="{path}{shaft}"/>' + _TIP.format(ahead, y + 17, -90)
     )
 
 

@@ -22,6 +22,10 @@ _LOOSE = 0.1
 """Statures by which a hand has come back from where there is slack rope to draw."""
 
 
+_BEHIND_FEET = 0.17
+"""From the rear foot back to the middle of slack rope on the floor, statures."""
+
+
 def pulled_along(figure: Figure, one: Posed) -> list[Beside]:
     """What stands around; a sled has come as far as its tight line, which keeps its length."""
     if figure.holds not in TIGHT:
@@ -64,7 +68,7 @@ def cord(figure: Figure, one: Posed) -> list[Point]:
 
 def _hook(thing: Beside) -> float:
     """How high a line is fastened, metres: a column says it, a sled has its post."""
-    return {"sled": SLED_POST, "pivot": 0.015}.get(thing.thing, thing.height)
+    return {"sled": SLED_POST, "pivot": 0.06}.get(thing.thing, thing.height)
 
 
 def draw_line(figure: Figure, one: Posed) -> str:
@@ -76,7 +80,8 @@ def draw_line(figure: Figure, one: Posed) -> str:
     (x, y), (to_x, to_y) = drawn[0], drawn[1]
     path = "M" + "L".join(f"{x:.0f} {y:.0f}" for x, y in drawn)
     if figure.holds == "pivot-bar":
-        return f'<path class="rod" d="{path}"/>{_end_plates((x, y), (to_x, to_y))}'
+        socket = _socket((to_x, to_y), (x, y))
+        return f'<path class="rod" d="{path}"/>{socket}{_end_plates((x, y), (to_x, to_y))}'
     slack = _slack(figure, one) if figure.holds == "rope" else ""
     grip = _stirrup((x, y), (to_x, to_y)) if figure.holds == "cable" else ""
     light = "M" + "L".join(f"{x:.0f} {y:.0f}" for x, y in [*drawn[:-1], _before(drawn)])
@@ -88,17 +93,27 @@ def _before(drawn: Sequence[Point]) -> Point:
     return middle_of(drawn[-2], drawn[-1], 0.9)
 
 
+def heap_place(figure: Figure, one: Posed) -> Point | None:
+    """Where a rope that has come in lies: behind both feet, where no foot gets into a loop."""
+    before, hand = posed(figure.start, figure.holds).points["hand"], one.points["hand"]
+    if figure.holds != "rope" or distance(before, hand) < _LOOSE:
+        return None
+    feet = (one.points[side + end][0] for side in ("", "far ") for end in ("heel", "toe"))
+    return min(feet) - _BEHIND_FEET, 0.0
+
+
 def _slack(figure: Figure, one: Posed) -> str:
     """The rope behind the hand: its end, or as much as has come in, in loops on the floor."""
-    before, hand = posed(figure.start, figure.holds).points["hand"], one.points["hand"]
-    (x, y), come = place(hand), distance(before, hand)
-    if come < _LOOSE:
+    x, y = place(one.points["hand"])
+    heap = heap_place(figure, one)
+    if heap is None:
         return f"M{x:.0f} {y:.0f}q-4 22-14 30"
     loops = "".join(
         f"m0 0a{wide} {high} 0 1 {turn}-{2 * wide} 0a{wide} {high} 0 1 {turn} {2 * wide} 0"
         for wide, high, turn in ((34, 8, 0), (26, 6, 1), (38, 7, 1))
     )
-    fall = f"C{x - 34:.0f} {0.7 * y:.0f} {x - 6:.0f} {0.3 * y:.0f} {x - 26:.0f}-9"
+    to_x, _ = place(heap)
+    fall = f"C{x - 60:.0f} {0.95 * y:.0f} {to_x + 20:.0f} {0.8 * y:.0f} {to_x:.0f}-9"
     return f"M{x:.0f} {y:.0f}{fall}{loops}"
 
 
@@ -133,6 +148,16 @@ def across(hand: Point, towards: Point, far: float, half: float) -> tuple[Point,
     x, y = (towards[0] - hand[0]) / length, (towards[1] - hand[1]) / length
     at_x, at_y = hand[0] + far * x, hand[1] + far * y
     return (at_x - half * y, at_y + half * x), (at_x + half * y, at_y - half * x)
+
+
+def _socket(pivot: Point, hand: Point) -> str:
+    """The tube that a pivoted bar is pushed into, on its joint; both places in units."""
+    (x, y), (end_x, end_y) = pivot, across(pivot, hand, 46, 0)[0]
+    return (
+        f'<path class="plank" d="M{x:.0f} {y:.0f}L{end_x:.0f} {end_y:.0f}"/>'
+        f'<circle class="roll" cx="{x:.0f}" cy="{y:.0f}" r="10"/>'
+        f'<circle class="hole" cx="{x:.0f}" cy="{y:.0f}" r="3"/>'
+    )
 
 
 def _end_plates(hand: Point, pivot: Point) -> str:

@@ -10,7 +10,7 @@ from strength_handbook.figures.chain import Point, Points, distance, moved
 from strength_handbook.figures.clearance import beside, row
 from strength_handbook.figures.drawn_body import behind, forearm, near_arm, trunk_and_leg, upper_arm
 from strength_handbook.figures.held import draw_held
-from strength_handbook.figures.marks import SHORT, angle, arrow, push, tip
+from strength_handbook.figures.marks import PUSH_AHEAD, SHORT, angle, arrow, push, tip
 from strength_handbook.figures.outlines import SCALE
 from strength_handbook.figures.posing import Posed, posed
 from strength_handbook.figures.pulling import cord, on_the_line
@@ -30,6 +30,8 @@ LINE = 0.012
 WIDE = 2.3
 """Width for each height from which moments stand below each other."""
 TITLES = ("1 Start", "2 Turn", "3 End")
+STILL = ("Nothing moves",)
+"""Over the one moment of a push against what stands fast."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,7 +52,13 @@ def moments(figure: Figure) -> list[Posed]:
 
 def figure_words(figure: Figure, name: str) -> str:
     """What the whole figure shows, in words; arguments as of `figure_svg`."""
-    return said(figure, moments(figure), name)
+    return said(figure, shown(figure), name)
+
+
+def shown(figure: Figure) -> list[Posed]:
+    """The moments that are drawn: of a push against what stands fast, only the push."""
+    poses = moments(figure)
+    return poses[1:2] if figure.moves == "push" else poses
 
 
 def figure_svg(figure: Figure, name: str, *, small: bool = False) -> str:
@@ -62,11 +70,12 @@ def figure_svg(figure: Figure, name: str, *, small: bool = False) -> str:
         small: as on a printed card: moments stand in one row without their names, and the number
             of an angle is larger.
     """
-    poses = moments(figure)
+    poses = shown(figure)
+    alone = len(poses) == 1
     panels = []
     for number, one in enumerate(poses):
         way = way_of(poses[number - 1], one, figure) if number else []
-        panels.append(_panel(figure, one, way, asked=number == 1))
+        panels.append(_panel(figure, one, way, asked=alone or number == 1))
     top = min(panel.top for panel in panels)
     widths = [round(panel.right - panel.left) for panel in panels]
     below = not small and sum(widths) > WIDE * (FOOT_ROOM - top)
@@ -79,7 +88,7 @@ def figure_svg(figure: Figure, name: str, *, small: bool = False) -> str:
     room = 0 if small else round(1.5 * letters)
     height = round(-top + FOOT_ROOM + room)
     x, y, parts = 0, 0, []
-    for title, panel, wide in zip(TITLES, panels, widths, strict=False):
+    for title, panel, wide in zip(STILL if alone else TITLES, panels, widths, strict=False):
         ground = round(y - top + room)
         parts.append(f'<g transform="translate({round(x - panel.left)} {ground})">{panel.svg}</g>')
         if not small:
@@ -108,11 +117,12 @@ def _panel(figure: Figure, one: Posed, way: Sequence[Point], *, asked: bool) -> 
     things = draw_things(figure, one)
     line = cord(figure, one)
     everybody = [one.points, *(points for points, _ in others)]
-    circles = (
-        [*(held.solid or held.around), *row(line, 0.012)]
-        if line
-        else list(held.solid or held.around)
-    )
+    circles = [
+        *(held.solid or held.around),
+        *row(line, LINE),
+        *on_the_line(figure, line),
+        *in_the_way(figure, one.points),
+    ]
     marks, room = "", list[tuple[Point, float]]()
     swung = ""
     if way and distance(way[0], way[-1]) > SHORT:
@@ -125,32 +135,8 @@ def _panel(figure: Figure, one: Posed, way: Sequence[Point], *, asked: bool) -> 
     if asked and figure.moves == "push":
         bar = bar_place(one.points, figure.holds) or one.points["hand"]
         stop = pin_over(figure, bar)
-        under = [(bar[0], stop - 0.14), (bar[0], stop - 0.04)]
-        low = beside(under, everybody, circles, slides=False)[1]
-        at = low[0], stop
-        marks, room = push(at, bar), [(at, 0.06)]
-        circles = [
-            *(held.solid or held.around),
-            *row(line, LINE),
-            *on_the_line(figure, line),
-            *in_the_way(figure, one.points),
-        ]
-    marks, room = "", list[tuple[Point, float]]()
-    swung = ""
-    if way and distance(way[0], way[-1]) > SHORT:
-        if figure.holds == "bell":  # from between the thighs
-            swung, marks = arrow(way), tip(way)
-        else:
-            way = beside(way, everybody, circles, ahead=figure.moves == "load")
-            marks = arrow(way)
-        room = [(point, 0.03) for point in way]
-    if asked and figure.moves == "push":
-        bar = bar_place(one.points, figure.holds) or one.points["hand"]
-        stop = pin_over(figure, bar)
-        under = [(bar[0], stop - 0.14), (bar[0], stop - 0.04)]
-        low = beside(under, everybody, circles, slides=False)[1]
-        at = low[0], stop
-        marks, room = push(at, bar), [(at, 0.06)]
+        at = bar[0] + PUSH_AHEAD, stop
+        marks, room = push(bar, stop), [(at, 0.06)]
         circles = [*circles, (at, 0.04), ((at[0], at[1] - 0.1), 0.04)]
     if asked and figure.angle:
         marks += angle(figure.angle, one.points, everybody, circles)

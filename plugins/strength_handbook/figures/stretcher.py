@@ -14,7 +14,7 @@ _FREE = 0.20
 
 
 def draw_stretcher(hands: list[Point], down: float) -> Drawn:
-    """The long side of the frame, level with the hands, and who lies on it between the bearers.
+    """The long side of the frame, level with the hands, and who lies strapped on it.
 
     Args:
         hands: the near hand of everybody who carries.
@@ -31,11 +31,13 @@ def draw_stretcher(hands: list[Point], down: float) -> Drawn:
         f"M{begin + 38:.0f} {y - 4:.0f}q2-34 {0.14 * long:.0f}-36l{0.52 * long:.0f} 12"
         f"L{begin + long - 14:.0f} {y - 20:.0f}q2-14 10-14q6 2 4 30z"
     )
+    at = [(begin + share * long, y - high) for share, high in ((0.24, 38), (0.66, 28))]
+    straps = "".join(f"M{x - 4:.0f} {top:.0f}L{x + 3:.0f} {y:.0f}" for x, top in at)
     head = f'<circle class="thing" cx="{begin + 17:.0f}" cy="{y - 21:.0f}" r="17"/>'
     rail = tuple(row([(left / SCALE, -y / SCALE), (right / SCALE, -y / SCALE)], 0.015))
     return Drawn(
         solid=rail,
         around=(((left / SCALE, -y / SCALE), 0.03), ((right / SCALE, -y / SCALE), 0.03)),
-        between=f'<path class="thing" d="{lying}"/>{head}'
+        between=f'<path class="thing" d="{lying}"/>{head}<path class="strap" d="{straps}"/>'
         f'<path class="rod" d="M{left:.0f} {y:.0f}H{right:.0f}{feet}"/>',
     )

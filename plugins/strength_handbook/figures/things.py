@@ -7,7 +7,7 @@ from strength_handbook.figures.clearance import row
 from strength_handbook.figures.drawn import Drawn
 from strength_handbook.figures.outlines import SCALE, line, middle_of, place
 from strength_handbook.figures.posing import Posed
-from strength_handbook.figures.pulling import draw_line, pulled_along
+from strength_handbook.figures.pulling import draw_line, heap_place, pulled_along
 from strength_handbook.figures.seat import RAIL, SOLE, back_and_head, draw_seat
 from strength_handbook.model.figure import Beside, Figure
 
@@ -23,6 +23,8 @@ PIN_HALF = 3.5
 """Half of a pin's thickness, units; as thick as the style draws it."""
 POST = 0.12
 """How far a rack's posts are drawn beyond its highest pins, statures."""
+_GRIP_AHEAD, _GRIP_UP = 0.25, 0.14
+"""Where the handle of a slanted bench is: ahead of the hip, and above the floor; drawn by eye."""
 REACH = {"sled": 0.32, "cable-column": 0.12, "back-rest": RAIL}
 """Statures that something reaches beyond where its line is fastened."""
 
@@ -65,6 +67,8 @@ def surroundings(figure: Figure, one: Posed) -> list[tuple[Point, float]]:
         right += REACH.get(thing.thing, 0.0)
         high += POST if thing.thing == "pins" else 0.0
         found += [((left, high), 0.07), ((right, high), 0.07)]
+        if thing.thing == "sled" and (heap := heap_place(figure, one)) is not None:
+            found += [((heap[0] - 0.1, 0.0), 0.13)]
         if thing.thing == "back-rest":
             found += [(end, 0.04) for end in back_and_head(one.points)[0]]
     return found
@@ -77,7 +81,19 @@ def draw_things(figure: Figure, one: Posed) -> Drawn:
     pulled = draw_line(figure, one)
     if figure.holds == "pivot-bar":
         return Drawn("".join(behind) + pulled)
-    return Drawn("".join(behind), between=pulled)
+    before = "".join(_rail(thing) for thing in things if thing.thing == "pins")
+    return Drawn("".join(behind), before, between=pulled)
+
+
+def _rail(pins: Beside) -> str:
+    """The nearer of two pins, with its posts: who is in a rack is behind it."""
+    left, right = (edge * SCALE for edge in edges(pins))
+    top = pins.height / STATURE * SCALE
+    over = top + POST * SCALE
+    return (
+        f'<path class="post" d="M{left:.0f} 0V{-over:.0f}M{right:.0f} 0V{-over:.0f}"/>'
+        f'<path class="pin" d="M{left - 8:.0f} {-top:.0f}H{right + 8:.0f}"/>'
+    )
 
 
 def _draw(thing: Beside) -> str:
@@ -103,11 +119,10 @@ def _draw(thing: Beside) -> str:
                 f'height="{high:.0f}" rx="3"/>'
             )
         case "pins":
-            over = top + POST * SCALE
+            over = top + POST * SCALE  # the farther side of the rack
             return (
-                f'<path class="post" d="M{left:.0f} 0V{-over:.0f}M{right:.0f} 0'
-                f'V{-over:.0f}"/><path class="pin" d="M{left - 8:.0f} {-top:.0f}'
-                f'H{right + 8:.0f}"/>'
+                f'<path class="post" d="M{left + 11:.0f} -5V{-over - 5:.0f}M{right + 11:.0f} -5'
+                f'V{-over - 5:.0f}M{left + 11:.0f} {-top - 5:.0f}H{right + 11:.0f}"/>'
             )
         case "cable-column":
             x = left + wide / 2
@@ -123,6 +138,9 @@ def _draw(thing: Beside) -> str:
                 f'<path class="rod" d="M{x - 4:.0f}-8h110M{x + 50:.0f}-8v-62M{x:.0f}-8v-50"/>'
                 f'<rect class="kit" x="{x + 22:.0f}" y="-34" width="56" height="22" rx="4"/>'
             )
+        case "pivot":
+            x = left + wide / 2
+            return f'<rect class="kit" x="{x - 26:.0f}" y="-7" width="52" height="7" rx="3"/>'
         case "wall":
             x = left + wide / 2
             return f'<rect class="thing" x="{x:.0f}" y="{-top:.0f}" width="14" height="{top:.0f}"/>'
@@ -155,14 +173,17 @@ def _slanted_bench(points: Points) -> str:
 
     pad = off(hip, 0.083, 0.02), off(hip, 0.070, 0.17)
     high, low = off(hip, 0.11, 0.08), off(ankle, 0.11, 0.02)
-    handle = off(hip, 0.16, 0.0)
+    grip = hip[0] + _GRIP_AHEAD, _GRIP_UP
     plate = middle_of(heel, ball, -0.3), off(low, 0.0, 0.05)
     roller = off(ankle, -0.058, -0.02)
     x, y = place(roller)
-    posts = [(high, (high[0] + 0.03, 0.0)), (low, (low[0], 0.0)), (high, low)]
+    foot = high[0] + 0.03, 0.0
+    stem = middle_of(foot, high, grip[1] / high[1])
+    posts = [(high, foot), (low, (low[0], 0.0)), (high, low), (stem, grip)]
     legs = "".join(line(ends) for ends in posts)
     return (
-        f'<path class="post" d="{legs}{line((low, roller))}{line((high, handle))}"/>'
+        f'<path class="post" d="{legs}{line((low, roller))}"/>'
         f'<path class="plank" d="{line(plate)}{line(pad)}"/>'
         f'<circle class="roll" cx="{x:.0f}" cy="{y:.0f}" r="11"/>'
+        f'<path class="pin" d="{line(((grip[0] - 0.05, grip[1]), (grip[0] + 0.04, grip[1])))}"/>'
     )

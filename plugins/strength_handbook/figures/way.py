@@ -33,9 +33,9 @@ def way_of(start: Posed, turn: Posed, figure: Figure) -> Sequence[Point]:
     steps = 8 if figure.holds == "bell" or not straight else 1
     if start.fixed != turn.fixed:
         return [_moving(one.points, figure) for one in (start, turn)]
-    if turn.pose.pose == "walking":  # somewhere else on the way by then: only the lift counts
-        begin, end = (_moving(one.points, figure) for one in (start, turn))
-        return [(end[0], begin[1]), end]
+    if turn.pose.pose == "walking":  # a carry: ahead, at the height of the chest
+        x, y = turn.points["shoulder"]
+        return [(x + _AHEAD, y - _CHEST), (x + _AHEAD + _CARRIED, y - _CHEST)]
     points = [_moving(_between(start, turn, step / steps), figure) for step in range(steps + 1)]
     return _short_of(points, _BELL) if figure.holds == "bell" else points
 
@@ -59,6 +59,8 @@ def _flight(start: Posed, turn: Posed, steps: int = 8) -> list[Point]:
     ]
 
 
+_AHEAD, _CHEST, _CARRIED = 0.14, 0.06, 0.28
+"""Of a carry's arrow: where it begins ahead of the shoulder, how far below it, how long it is."""
 _LOW, _HIGH = 0.05, 0.16
 """How far a jump's arrow begins above the floor and ends behind the heels, and how far it bulges
 above that; statures."""

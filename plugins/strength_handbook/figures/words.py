@@ -40,9 +40,11 @@ def said(figure: Figure, poses: Sequence[Posed], name: str) -> str:
         poses: its moments, complete.
         name: the exercise's.
     """
-    number = {2: "two", 3: "three"}[len(poses)]
+    number = {1: "one drawing", 2: "two drawings", 3: "three drawings"}[len(poses)]
     holds = f", with {HELD[figure.holds]}" if figure.holds in HELD else ""
-    lines = [f"{name} from the side in {number} drawings{holds}."]
+    lines = [f"{name} from the side in {number}{holds}."]
+    if len(poses) == 1:
+        return f"{lines[0]} The push, in which nothing moves: {_pose(poses[0])}."
     lines += [f"{when}: {_pose(one)}." for when, one in zip(MOMENTS, poses, strict=False)]
     return " ".join(lines)
 

@@ -176,8 +176,8 @@ class Figure(Shape):
     holds: Held = "nothing"
     """What the hands are on."""
     moves: Literal["load", "hips", "knees", "feet", "head", "push", "nothing"] = "load"
-    """The part whose path is drawn; `load` is what the hands are on. With `push` nothing moves, and
-    an arrow against a stop says that the hands push up."""
+    """The part whose path is drawn; `load` is what the hands are on. With `push` nothing moves:
+    only the turn is drawn, and an arrow against a stop says that the hands push up."""
     angle: Joint | None = None
     """The joint whose angle is drawn at the turn."""
     things: Annotated[list[Beside], Field(max_length=6)] = Field(default_factory=list)
