@@ -243,3 +243,14 @@ def test_an_arrow_stays_above_the_floor() -> None:
     for key in ("cable-row", "rope-sled-pull", "backward-sled-drag"):
         (way,) = re.findall(r'class="way" d="M([^"]+)"', figure_svg(figure_of(key), "Pull"))
         assert max(int(point.split()[1]) for point in way.split("L")) < 0
+
+
+def test_hands_on_the_frame_of_a_slanted_bench_are_on_its_handle() -> None:
+    figure = figure_of("back-extension-hold")
+    start, _ = moments(figure)
+    drawn = figure_svg(figure, "Hold").split('class="when"')[0]
+    ((left, up, right),) = re.findall(r'class="pin" d="M(-?\d+) (-?\d+)L(-?\d+) ', drawn)
+    x, y = start.points["hand"]
+    assert int(left) + 10 < x * SCALE < int(right) - 10  # a fist shows the handle on both sides
+    assert -int(up) / SCALE == pytest.approx(y, abs=0.005)
+    assert y < start.points["shoulder"][1] < start.points["hip"][1]

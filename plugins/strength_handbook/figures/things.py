@@ -23,7 +23,7 @@ PIN_HALF = 3.5
 """Half of a pin's thickness, units; as thick as the style draws it."""
 POST = 0.12
 """How far a rack's posts are drawn beyond its highest pins, statures."""
-_GRIP_AHEAD, _GRIP_UP = 0.25, 0.14
+_GRIP_AHEAD, _GRIP_UP = 0.262, 0.103
 """Where the handle of a slanted bench is: ahead of the hip, and above the floor; drawn by eye."""
 REACH = {"sled": 0.32, "cable-column": 0.12, "back-rest": RAIL}
 """Statures that something reaches beyond where its line is fastened."""
@@ -185,5 +185,5 @@ def _slanted_bench(points: Points) -> str:
         f'<path class="post" d="{legs}{line((low, roller))}"/>'
         f'<path class="plank" d="{line(plate)}{line(pad)}"/>'
         f'<circle class="roll" cx="{x:.0f}" cy="{y:.0f}" r="11"/>'
-        f'<path class="pin" d="{line(((grip[0] - 0.05, grip[1]), (grip[0] + 0.04, grip[1])))}"/>'
+        f'<path class="pin" d="{line(((grip[0] - 0.07, grip[1]), (grip[0] + 0.06, grip[1])))}"/>'
     )
