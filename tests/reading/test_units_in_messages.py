@@ -34,6 +34,7 @@ def messages(root: Path, wave: str = tiny.WAVE, room: str = "", units: str = POU
         ("{sets: 5, reps: 5, load: heavy}", "such as '70 %', '70 % system', '25 % BM', '130 lb'"),
         ("5x5 @", "such as '@ 74 %', '@ 130 lb', '@ 25 % BM' or '@ BW+20 lb'"),
         ("5x5 load", "such as '@ 74 %' or '@ 130 lb'"),
+        ("5x5 @ 3000 lb", "is too large; the most is 2204 lb"),
         ("5x5 team", "'team 6 x 220 lb turn 60 s'"),
     ],
 )

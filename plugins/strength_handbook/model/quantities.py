@@ -57,7 +57,9 @@ class Mass:
         amount, written = _number(found[1]), found[2].rstrip("s")
         grams = amount * {"g": 1, "kg": 1000}.get(written, GRAMS_PER_POUND)
         if grams > MOST_KG * 1000:
-            raise LimitError(f"{shown(text)} is too large; the most is {MOST_KG} kg")
+            pounds = f"{int(MOST_KG * 1000 / GRAMS_PER_POUND)} lb"
+            most = pounds if written == "lb" else f"{MOST_KG} kg"
+            raise LimitError(f"{shown(text)} is too large; the most is {most}")
         return cls(round(grams), "lb" if written == "lb" else "kg")
 
     @property
