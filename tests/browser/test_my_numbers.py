@@ -134,6 +134,20 @@ def test_steps_and_the_way_down_from_a_top(phone: Callable[..., Opened]) -> None
     expect(mine).to_contain_text("After a top of 42.5 kg: 1.25 kg less on each side")
 
 
+def test_a_drawer_is_named_by_what_is_in_it(phone: Callable[..., Opened]) -> None:
+    opened = phone()
+    enter(opened.go("my-numbers/"), body="72", trap_bar="140", press="50")
+    names = set()
+    for address in (LIFT, DESCEND, "winter/week-10/a-lift/"):
+        page = opened.go(address)
+        expect(page.locator("article .sh-mine").first).to_be_visible()
+        for drawer in page.locator("article .sh-mine > details.sh-heavy").all():
+            name = drawer.locator("summary").inner_text()
+            names.add(name)
+            assert (name == "My steps") == (drawer.locator(".sh-steps").count() > 0), name
+    assert names == {"My steps", "My other loads"}
+
+
 def test_steps_and_picture_are_one_stack(phone: Callable[..., Opened]) -> None:
     opened = phone()
     enter(opened.go("my-numbers/"), body="72", trap_bar="140", press="50")

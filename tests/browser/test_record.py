@@ -494,6 +494,22 @@ def test_a_beginner_says_whether_it_was_help(phone: Callable[..., Opened]) -> No
     assert kept(page, LIFT_LOG)["slots"]["B1"]["sets"] == [{"reps": 4, "grams": -20_000}]
 
 
+def test_a_top_that_was_typed_decides_the_load(phone: Callable[..., Opened]) -> None:
+    page = opened_on(phone(), "winter/week-02/b-descend/", numbers=False)
+    keep(page, "mine", {"body": 72_000, "bases": {}})
+    page.reload()
+    expect(page.get_by_label("My top today").first).to_be_visible()
+    train(page)
+    tap(page, "Warm-up done", "Running late? Change the order?")
+    screen(page).get_by_role("button", name="Go here: B1").tap()
+    tap(page, "Steps done")
+    screen(page).get_by_label("My top today").fill("40")
+    tap(page, "Top set done")
+    expect(screen(page)).to_contain_text("Set 1 of")
+    expect(screen(page).locator(".sh-train-now .sh-mine").first).to_contain_text("Mine")
+    expect(screen(page).get_by_label("I take")).to_have_count(0)
+
+
 def test_as_many_as_possible_are_counted_when_the_time_is_up(
     phone: Callable[..., Opened],
 ) -> None:

@@ -135,8 +135,10 @@ function topField(recipe, me, lists, name, changed) {
     @param {Lists} lists */
 function stepsDrawer(recipe, load, me, lists) {
   const lines = following(recipe, load ?? null, me, lists);
+  // Without a way up and strips these are loads of doors, and of the next time.
+  const steps = recipe.c !== undefined || lines.some(one => find('.sh-steps', one));
   return lines.length &&
-    make('details', 'sh-heavy', make('summary', '', 'My steps'), make('ul', '', ...lines));
+    make('details', 'sh-heavy', make('summary', '', steps ? 'My steps' : 'My other loads'), make('ul', '', ...lines));
 }
 
 /** A panel and today's load. Where a top set decides, the load follows what is typed.

@@ -113,7 +113,8 @@ const setViews = app => {
     if (walk.waits(list, now)) app.bar('Start', () => app.act('start', now.at));
     else done(...doneWords(step));
     const strip = step.strip && app.today.strips(o)?.[part - 1];
-    const load = app.today.known(o)?.load;
+    const { recipe, load: planned } = app.today.known(o) || {};
+    const load = planned || (recipe?.t && app.today.top(o));
     const one = app.today.oneOf(step);
     const noTop = slot.v?.[now.vary]?.top === 0;
     const panel = noTop && !page.hasOwn(o) ? undefined : page.borrow(page.panel(o));
