@@ -72,7 +72,11 @@ def text_of(html: str) -> str:
 
 
 def lift(root: Path, load: Any, dose: Any, room: Any = ROOM, **more: Any) -> str:
-    return pages(root, load, dose, room, **more)["exercises/lift/"]
+    """The exercise's page, and behind it its session with all loads."""
+    found = pages(root, load, dose, room, **more)
+    session = [text for url, text in found.items() if url.endswith(("/a/", "/a/loads/"))]
+    assert len(session) == 2
+    return "".join([found["exercises/lift/"], *session])
 
 
 def test_plates_on_a_pivot(tmp_path: Path) -> None:
