@@ -42,7 +42,7 @@ function begin(recipe, me, lists) {
   /** @param {[label: string, load: Load]} found */
   const one = ([label, load]) => [said(load, lists), ` (${label})`];
   const [first, next] = found;
-  return make('p', '', 'To start, by body weight: ', ...one(first),
+  return make('p', 'sh-start', 'To start, by body weight: ', ...one(first),
     ...(next && next[1].grams !== first[1].grams ? [' to ', ...one(next)] : []),
     '. Careful on purpose; the effort limit comes first.');
 }
