@@ -26,7 +26,7 @@ from strength_handbook.dose.texts import (
 from strength_handbook.model.dose import ClusterSet, Dose, Reps, StripSet
 from strength_handbook.model.load import PercentOfEffort
 from strength_handbook.model.printed import NBSP, count_word
-from strength_handbook.model.span import Span, ends, out_of_ten
+from strength_handbook.model.span import Span, ends, middle_of, out_of_ten
 from strength_handbook.model.tempo import Tempo
 from strength_handbook.model.words import Hazard
 
@@ -160,7 +160,7 @@ _LEFT = Amount("repetition left", "repetitions left")
 
 def planned_left(dose: Dose) -> float | None:
     """Good repetitions left to plan with; of a range its middle."""
-    return None if dose.reserve is None else dose.reserve + 0
+    return None if dose.reserve is None else middle_of(dose.reserve)
 
 
 def left_range(dose: Dose) -> str | None:

@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from typing import TypeAlias
 
 from strength_handbook.model.dose import Dose
+from strength_handbook.model.span import middle_of
 
 STRIP_REPS = 8
 """Repetitions reckoned for each load of a strip set that says no number."""
@@ -90,5 +91,5 @@ class Pace:
 
 def lasting(seconds: float, _: Pace) -> Share:
     """A set that is as long as it is written; of a range its middle."""
-    middle = float(seconds) + 0.0
-    return Share(middle, (Lasting(middle),))
+    planned = middle_of(seconds)
+    return Share(planned, (Lasting(planned),))

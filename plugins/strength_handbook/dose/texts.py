@@ -8,7 +8,7 @@ from strength_handbook.model.count import Count
 from strength_handbook.model.length import Metric, amount_in, own_unit
 from strength_handbook.model.printed import clock, count_word
 from strength_handbook.model.quantities import GRAMS_PER_POUND, Mass
-from strength_handbook.model.span import Span, ends
+from strength_handbook.model.span import Span, ends, middle_of
 
 
 class OneLineError(ValueError):
@@ -136,7 +136,7 @@ def longer(was: float | None, now: float | None) -> Iterator[str]:
 
 def middle_s(seconds: float | None) -> float | None:
     """Seconds to plan with, as they are published; of a range its middle."""
-    return None if seconds is None else float(seconds) + 0.0
+    return None if seconds is None else middle_of(seconds)
 
 
 def range_s(seconds: float | None) -> str | None:

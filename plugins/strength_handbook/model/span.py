@@ -69,6 +69,15 @@ class Span(float):
         return f"{format(self.low, form)}–{format(self.high, form)}"
 
 
+def middle_of(value: float) -> float:
+    """A number to plan with; of a range its middle. A whole number stays whole.
+
+    >>> middle_of(Span(60, 90)), middle_of(75)
+    (75.0, 75)
+    """
+    return value + 0
+
+
 def ends(value: float) -> tuple[float, float]:
     """The least and the most of a number.
 

@@ -4,6 +4,7 @@ from dataclasses import dataclass
 
 from strength_handbook.model.book import Book
 from strength_handbook.model.dose import Clock, ClusterSet, Dose
+from strength_handbook.model.span import middle_of
 from strength_handbook.plan.minutes import work_seconds
 
 
@@ -100,7 +101,7 @@ def timed_sets(dose: Dose) -> TimedSets | None:
     """Work and rest of sets by the clock; None where the rest is not said."""
     if not isinstance(dose.work, Clock) or dose.said.density is not None:
         return None
-    work = float(dose.work.seconds) + 0.0
+    work = middle_of(dose.work.seconds)
     rest = dose.rest if dose.every is None else dose.every - work
     sets = dose.sets.high * (2 if dose.each_side else 1)
     if rest is None or rest <= 0 or sets < 2:  # after the only set nothing is left to compare

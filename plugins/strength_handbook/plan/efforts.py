@@ -9,7 +9,7 @@ from strength_handbook.calc.outwards import outwards
 from strength_handbook.model.book import Book
 from strength_handbook.model.dose import Reps
 from strength_handbook.model.load import PercentOfEffort, PercentOfTrainingMax
-from strength_handbook.model.span import ends
+from strength_handbook.model.span import ends, middle_of
 from strength_handbook.plan.reference import (
     LoadRules,
     effort_factor,
@@ -153,4 +153,4 @@ def training_max(book: Book, slot: WorkedSlot) -> TrainingMax | None:
     by_lifter = {
         name: one.reference_g * share / 100 for name, one in slot.loads.items() if one.reference_g
     }
-    return TrainingMax(load.percent + 0.0, share, load.percent * share / 100, by_lifter)
+    return TrainingMax(middle_of(load.percent), share, load.percent * share / 100, by_lifter)

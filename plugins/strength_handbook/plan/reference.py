@@ -14,6 +14,7 @@ from strength_handbook.model.load import (
     PercentOfTrainingMax,
     RepMax,
 )
+from strength_handbook.model.span import middle_of
 
 LONGEST = TEXTBOOK_CHART[-1][0]
 """Repetitions at which the chart ends."""
@@ -60,7 +61,7 @@ def reference_percent(dose: Dose, rules: LoadRules) -> float | None:
     """
     match dose.load:
         case PercentOfBase(percent) | PercentOfSystem(percent):
-            return percent + 0.0
+            return middle_of(percent)
         case RepMax(reps, share):
             return _share(share, _charted(reps))
         case PercentOfTop(percent):

@@ -5,6 +5,7 @@ from dataclasses import dataclass, field
 
 from strength_handbook.calc.repetitions import TEXTBOOK_CHART, percent_for_reps
 from strength_handbook.model.load import PercentOfTop
+from strength_handbook.model.span import middle_of
 from strength_handbook.plan.loads import PlannedLoad, achieved
 from strength_handbook.plan.worked import WorkedSlot
 
@@ -51,7 +52,7 @@ def back_off(slot: WorkedSlot, units: str) -> BackOffPlan | None:
     load, top, scale, base = slot.dose.load, slot.dose.top, slot.scale, slot.base
     if not isinstance(load, PercentOfTop) or top is None:
         return None
-    plain = BackOffPlan(top, load.percent + 0.0)
+    plain = BackOffPlan(top, middle_of(load.percent))
     if scale is None or base is None or top > TEXTBOOK_CHART[-1][0]:
         return plain
     share, of_base = load.percent / 100, percent_for_reps(top) / 100
@@ -70,9 +71,9 @@ def back_off(slot: WorkedSlot, units: str) -> BackOffPlan | None:
         near = scale.steps[max(0, middle - AROUND) : middle + AROUND + 1]
         by_lifter[name] = tuple(row(one.grams, body) for one in near)
     if base.kind == "system":
-        return BackOffPlan(top, load.percent + 0.0, (), by_lifter)
+        return BackOffPlan(top, middle_of(load.percent), (), by_lifter)
     lowest, highest = base.from_.grams * of_base, base.to.grams * of_base
     tops = [one.grams for one in scale.steps if lowest <= one.grams <= highest]
     every = -(-len(tops) // MOST_ROWS) or 1
     rows = tuple(row(grams, 0) for grams in tops[::every])
-    return BackOffPlan(top, load.percent + 0.0, rows, by_lifter)
+    return BackOffPlan(top, middle_of(load.percent), rows, by_lifter)

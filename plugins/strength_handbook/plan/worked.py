@@ -9,7 +9,7 @@ from strength_handbook.model.dose import Dose
 from strength_handbook.model.exercise import Exercise
 from strength_handbook.model.program import Base, Program, Wave
 from strength_handbook.model.session import Session, Slot
-from strength_handbook.model.span import ends
+from strength_handbook.model.span import ends, middle_of
 from strength_handbook.plan.help import Assisted
 from strength_handbook.plan.loads import (
     PlannedLoad,
@@ -80,7 +80,7 @@ class WorkedSlot:
         share: float | None = getattr(self.dose.load, "percent", None)
         if self.percent is None or not share:
             return self.percent
-        return self.percent * ends(share)[1] / (share + 0.0)
+        return self.percent * ends(share)[1] / middle_of(share)
 
     @property
     def order(self) -> str:

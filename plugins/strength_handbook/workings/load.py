@@ -17,7 +17,7 @@ from strength_handbook.model.load import (
     RepMax,
 )
 from strength_handbook.model.loading import PushUp
-from strength_handbook.model.span import Span
+from strength_handbook.model.span import Span, middle_of
 from strength_handbook.plan.loads import HELP_STEP_G, PlannedLoad, moved_g, plan_load
 from strength_handbook.plan.reference import effort_factor, load_rules
 from strength_handbook.plan.scale import Scale, Step
@@ -161,7 +161,7 @@ def _planned_at(book: Book, slot: WorkedSlot, example: Example, load: PlannedLoa
             done, left = dose.reps.high, dose.reserve
             factor = effort_factor(dose, load_rules(book))
             points = percent_from_effort(done, left, factor)
-            middle = f", {left + 0:g} in the middle," if isinstance(left, Span) else ""
+            middle = f", {middle_of(left):g} in the middle," if isinstance(left, Span) else ""
             count = f"{done} done and {left:g} left{middle} = {done + left:g} repetitions"
             if factor != 1:
                 fresh = (done + left) / factor

@@ -9,6 +9,7 @@ from strength_handbook.model.load import PercentOfBodyMass, PercentOfSystem
 from strength_handbook.model.loading import BodyWeightLift
 from strength_handbook.model.printed import bare_mass, percent
 from strength_handbook.model.program import Base
+from strength_handbook.model.span import middle_of
 from strength_handbook.pages.cards.weeks import weeks_apart
 from strength_handbook.pages.load_html import DASH, per_side_head, plates
 from strength_handbook.plan.scale import Scale
@@ -126,7 +127,7 @@ def _share(slot: WorkedSlot) -> float:
     load = slot.dose.load
     if slot.percent is not None and not isinstance(load, PercentOfBodyMass):
         return slot.percent
-    return load.percent + 0.0 if isinstance(load, PercentOfBodyMass) else 0.0
+    return middle_of(load.percent) if isinstance(load, PercentOfBodyMass) else 0.0
 
 
 def _strip(base: Base | None, columns: list[tuple[float, list[Use]]], units: str) -> CardStrip:
