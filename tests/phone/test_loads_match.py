@@ -31,8 +31,8 @@ from strength_handbook.plan.doors import slot_doors
 from strength_handbook.plan.ladder import Ladder
 from strength_handbook.plan.loads import PlannedLoad, achieved
 from strength_handbook.plan.method_plan import method_plan
-from strength_handbook.plan.next_written import following_slot
-from strength_handbook.plan.progress import target_of
+from strength_handbook.plan.next_written import what_follows
+from strength_handbook.plan.progress import next_target
 from strength_handbook.plan.reference import is_estimate
 from strength_handbook.plan.scale import Scale
 from strength_handbook.plan.variable import Variable
@@ -168,13 +168,13 @@ class Expected:
         }
 
     def next(self, program: WorkedProgram, session: WorkedSession) -> Data:
-        following = following_slot(program, session, self.slot)
-        goal = target_of(program, session, self.slot, self.name, units=self.units)
+        after = what_follows(program, session, self.slot)
+        goal = next_target(self.slot, self.name, after=after, units=self.units)
         today = self.slot.loads.get(self.name)
         if goal is None or today is None or today.actual_g is None:
             return {}
         # Next time's strips put the same load together in their own way, which nobody reads today.
-        strips = following is not None and isinstance(following.dose.work, StripSet)
+        strips = after.slot is not None and isinstance(after.slot.dose.work, StripSet)
         return {
             one.when: (
                 one.load.actual_g,

@@ -11,8 +11,8 @@ from books import EFFORT, KG_ROOM, LB_ROOM, base, exercise, slot, slots_of, work
 from demo import PROGRAMS
 from strength_handbook.model.dose import Hold
 from strength_handbook.pages.method_html import method_html
-from strength_handbook.plan.next_written import following_slot
-from strength_handbook.plan.progress import NextTarget, next_target, target_of
+from strength_handbook.plan.next_written import Following, what_follows
+from strength_handbook.plan.progress import NextTarget, next_target
 from strength_handbook.plan.work_out import work_out
 from strength_handbook.plan.worked import Worked
 from strength_handbook.reading.book import read_book
@@ -45,8 +45,8 @@ def target(root: Path, rule: str, *doses: str, room: Any = KG_ROOM, **load: Any)
     found = worked(root, rule, *doses, room=room, **load)
     today = slots_of(found)["A"]
     program = found.programs[0]
-    following = following_slot(program, program.weeks[0].sessions[0], today)
-    goal = next_target(today, "P1", following=following, units=room["units"])
+    after = what_follows(program, program.weeks[0].sessions[0], today)
+    goal = next_target(today, "P1", after=after, units=room["units"])
     assert goal is not None
     return goal
 
@@ -171,7 +171,7 @@ def test_no_open_set_no_words_about_one(tmp_path: Path) -> None:
 def test_before_an_easy_week(tmp_path: Path) -> None:
     found = worked(tmp_path, "double +2 kg", "3x8-12, RIR 2", "2x8, RIR 4", load=BELLS)
     today, following = slots_of(found)["A"], replace(slots_of(found, week=2)["A"], easy=True)
-    goal = next_target(today, following=following)
+    goal = next_target(today, after=Following(following))
     assert goal is not None
     assert says(goal) == [("Done as planned", "An easy week comes next: 2 × 8.")]
 
@@ -185,8 +185,9 @@ def test_the_demo_never_contradicts_its_next_week() -> None:
         for week in program.weeks:
             for session in week.sessions:
                 for one in session.slots:
-                    later = following_slot(program, session, one)
-                    goal = target_of(program, session, one)
+                    after = what_follows(program, session, one)
+                    later = after.slot
+                    goal = next_target(one, after=after)
                     if goal is None:
                         continue
                     if later is None:

@@ -14,7 +14,8 @@ from strength_handbook.plan.broken_sets import BrokenSet, DensityPlan, SetInterv
 from strength_handbook.plan.carries import CarryPlan, TeamPlan
 from strength_handbook.plan.efforts import EffortLoad, TrainingMax
 from strength_handbook.plan.method_plan import Contacts, MachineSettings, method_plan
-from strength_handbook.plan.progress import target_of
+from strength_handbook.plan.next_written import what_follows
+from strength_handbook.plan.progress import next_target
 from strength_handbook.plan.remembered import remembered
 from strength_handbook.plan.worked import (
     Worked,
@@ -65,11 +66,12 @@ def method_html(
     """Lines and parts of one slot."""
     units = worked.book.room.units
     plan = method_plan(worked.book, slot, session, week)
-    goal = target_of(program, session, slot, units=units)
+    after = what_follows(program, session, slot)
+    goal = next_target(slot, after=after, units=units)
     own = {
         name: found
         for name in worked.book.lifters
-        if (found := target_of(program, session, slot, name, units=units))
+        if (found := next_target(slot, name, after=after, units=units))
     }
     parts = [
         (_UPWARDS[0], plan.ramps and ramps_html(plan.ramps, slot.scale, units)),

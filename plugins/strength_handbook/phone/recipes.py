@@ -36,8 +36,8 @@ from strength_handbook.plan.doors import NAMES, DoorPlan, doors_of
 from strength_handbook.plan.help import with_help
 from strength_handbook.plan.loads import body_share_g
 from strength_handbook.plan.method_plan import MethodPlan, method_plan
-from strength_handbook.plan.next_written import following_slot
-from strength_handbook.plan.progress import target_of
+from strength_handbook.plan.next_written import what_follows
+from strength_handbook.plan.progress import next_target
 from strength_handbook.plan.reference import LONGEST, load_rules, one_off, reference_percent
 from strength_handbook.plan.scale import Scale
 from strength_handbook.plan.strip_lifters import depends_on_body
@@ -264,11 +264,10 @@ def _next(
     today: Recipe,
 ) -> Iterator[list[Any]]:
     """Results after which the load is another one."""
-    following = following_slot(program, session, slot)
-    goal = target_of(program, session, slot, units=book.room.units)
-    later = following and load_recipe(
-        book, lists, following.exercise, following.dose, following.base_id, following.scale
-    )
+    after = what_follows(program, session, slot)
+    goal = next_target(slot, after=after, units=book.room.units)
+    then = after.slot
+    later = then and load_recipe(book, lists, then.exercise, then.dose, then.base_id, then.scale)
     for outcome in goal.outcomes if goal is not None else ():
         move = outcome.move
         if move is None:

@@ -1,5 +1,7 @@
 """Where a program writes the next time itself: nobody is sent to another number than its page."""
 
+from dataclasses import dataclass
+
 from strength_handbook.model.dose import Reps
 from strength_handbook.model.progress import RuleName
 from strength_handbook.plan.worked import WorkedProgram, WorkedSession, WorkedSlot
@@ -8,18 +10,47 @@ _OWN_NUMBER = ("listed", "effort", "speed", "hold", "distance")
 """Rules that look at the next time by themselves."""
 
 
-def following_slot(
-    program: WorkedProgram, session: WorkedSession, slot: WorkedSlot
-) -> WorkedSlot | None:
-    """The same slot the next time it is done; None after its last time."""
-    for week in program.weeks:
-        for later in week.sessions:
-            if later.week <= session.week or later.id != session.id:
-                continue
-            for one in later.slots:
-                if (one.order, one.exercise_id) == (slot.order, slot.exercise_id):
-                    return one
-    return None
+@dataclass(frozen=True, slots=True)
+class Following:
+    """What comes after a slot.
+
+    Attributes:
+        slot: the same slot the next time; None after its last time.
+        ends: what counts in place of its rule after its last time, as a sentence; empty where the
+            rule goes on.
+    """
+
+    slot: WorkedSlot | None = None
+    ends: str = ""
+
+
+NOTHING = Following()
+"""Nothing that is known: the rule counts."""
+
+
+def what_follows(program: WorkedProgram, session: WorkedSession, slot: WorkedSlot) -> Following:
+    """What comes after a slot of a program.
+
+    A rule goes on past the end of a program, but not where the program does something else with
+    the exercise, or goes on without it, and not from an easy week.
+    """
+    later = [
+        (one.week, one.id == session.id, found)
+        for week in program.weeks
+        for one in week.sessions
+        if one.week > session.week
+        for found in one.slots
+        if found.exercise_id == slot.exercise_id
+    ]
+    for _, here, found in later:
+        if here and found.order == slot.order:
+            return Following(found)
+    if later:
+        week, _, found = later[0]
+        return Following(ends=_elsewhere(week, found))
+    if slot.easy or session.week < program.weeks[-1].week:
+        return Following(ends="It ends here. Ask the coach.")
+    return NOTHING
 
 
 def instead_of_rule(slot: WorkedSlot, following: WorkedSlot | None, rule: RuleName) -> str:
@@ -40,22 +71,6 @@ def instead_of_rule(slot: WorkedSlot, following: WorkedSlot | None, rule: RuleNa
         return ""
     why = "An easy week comes next" if _eases(slot, following) else "As the next week is written"
     return f"{why}: {_sets(following)}{_load(following)}."
-
-
-def after_last(program: WorkedProgram, session: WorkedSession, slot: WorkedSlot) -> str:
-    """What comes after the last time of a slot, as a sentence; empty where its rule goes on.
-
-    It goes on past the end of a program, but not where the program does something else with the
-    exercise, or goes on without it, and not from an easy week.
-    """
-    for week in program.weeks:
-        for later in week.sessions:
-            for one in later.slots:
-                if later.week > session.week and one.exercise_id == slot.exercise_id:
-                    return _elsewhere(later.week, one)
-    if slot.easy or session.week < program.weeks[-1].week:
-        return "It ends here. Ask the coach."
-    return ""
 
 
 def _elsewhere(week: int, one: WorkedSlot) -> str:

@@ -11,13 +11,8 @@ from strength_handbook.model.quantities import in_unit
 from strength_handbook.model.span import between, ends, moved
 from strength_handbook.plan.loads import PlannedLoad
 from strength_handbook.plan.next_load import LARGE_JUMP, LoadMove, NextLoad
-from strength_handbook.plan.next_written import (
-    after_last,
-    following_slot,
-    instead_of_rule,
-    next_number,
-)
-from strength_handbook.plan.worked import WorkedProgram, WorkedSession, WorkedSlot
+from strength_handbook.plan.next_written import NOTHING, Following, instead_of_rule, next_number
+from strength_handbook.plan.worked import WorkedSlot
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,26 +47,11 @@ class NextTarget:
     warning: str = ""
 
 
-def target_of(
-    program: WorkedProgram,
-    session: WorkedSession,
-    slot: WorkedSlot,
-    lifter: str | None = None,
-    *,
-    units: str = "kg",
-) -> NextTarget | None:
-    """What happens next to a slot of a program; see `next_target`."""
-    following = following_slot(program, session, slot)
-    ends = "" if following else after_last(program, session, slot)
-    return next_target(slot, lifter, following=following, ends=ends, units=units)
-
-
 def next_target(
     slot: WorkedSlot,
     lifter: str | None = None,
     *,
-    following: WorkedSlot | None = None,
-    ends: str = "",
+    after: Following = NOTHING,
     units: str = "kg",
 ) -> NextTarget | None:
     """What happens next by the rule of a slot; None where it has no rule.
@@ -79,23 +59,21 @@ def next_target(
     Args:
         slot: the slot as it is done today.
         lifter: an example lifter whose loads are to be given, or None for the rule alone.
-        following: the same slot the next time, for rules that follow the program.
-        ends: what counts in place of the rule where this is the slot's last time; empty where the
-            rule does.
+        after: what comes after it in its program, for rules that follow that.
         units: unit that the pages print.
     """
     rule = slot.slot.progress
     if rule is None:
         return None
     today = slot.loads.get(lifter) if lifter else None
-    later = following.loads.get(lifter) if following and lifter else None
-    case = _Case(slot, rule, NextLoad(slot, today, units), following, later)
-    planned = instead_of_rule(slot, following, rule.rule)
+    later = after.slot.loads.get(lifter) if after.slot and lifter else None
+    case = _Case(slot, rule, NextLoad(slot, today, units), after.slot, later)
+    planned = instead_of_rule(slot, after.slot, rule.rule)
     outcomes = _RULES[rule.rule](case)
     if planned:
         outcomes = (Outcome("Done as planned", planned, case.later, LoadMove("later")),)
-    elif ends:
-        outcomes = (Outcome("Done as planned", ends),)
+    elif after.ends:
+        outcomes = (Outcome("Done as planned", after.ends),)
     steps = any(one.move is not None and one.move.kind == "up" for one in outcomes)
     warning = case.next.warning(rule.step) if rule.step is not None and steps else ""
     return NextTarget(rule.rule, outcomes, warning)

@@ -10,7 +10,8 @@ from strength_handbook.plan.doors import DoorPlan, doors_of
 from strength_handbook.plan.ladder import Ladder, Ladders
 from strength_handbook.plan.loads import PlannedLoad
 from strength_handbook.plan.method_plan import MethodPlan, method_plan
-from strength_handbook.plan.progress import NextTarget, target_of
+from strength_handbook.plan.next_written import what_follows
+from strength_handbook.plan.progress import NextTarget, next_target
 from strength_handbook.plan.ramps import Ramp, Ramps
 from strength_handbook.plan.series import SeriesLoads, SeriesPlan
 from strength_handbook.plan.slot_strips import Strips
@@ -39,12 +40,13 @@ def slot_data(
     """Everything that a slot's method comes to."""
     book = worked.book
     data = _method(method_plan(book, slot, session, week))
-    goal = target_of(program, session, slot, units=book.room.units)
+    after = what_follows(program, session, slot)
+    goal = next_target(slot, after=after, units=book.room.units)
     if goal is not None:
         own = {
             name: target
             for name in slot.loads
-            if (target := target_of(program, session, slot, name, units=book.room.units))
+            if (target := next_target(slot, name, after=after, units=book.room.units))
         }
         data["next"] = _next(goal, own)
     data["doors"] = [_door(door) for door in doors_of(worked, program, slot)]
