@@ -3,7 +3,7 @@
 from typing import Any
 
 import pytest
-from hypothesis import assume, given
+from hypothesis import assume, example, given
 from hypothesis import strategies as st
 
 from strength_handbook.dose.printing import dose_line
@@ -200,6 +200,8 @@ parts = st.builds(lambda *some: {k: v for one in some for k, v in one.items()},
 
 
 @given(parts)
+@example({"density": {"pace": "8"}, "time": "10-12 min"})
+@example({"density": {"pace": "8"}, "time": "10-11 s"})
 def test_any_dose_comes_back_from_its_line(long: dict[str, Any]) -> None:
     assume(long)
     part = DosePart.model_validate(long)

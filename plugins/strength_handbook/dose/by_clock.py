@@ -92,7 +92,7 @@ TIMED = Key[float](
         (rf"{SETS}({SPAN})", take("sets", "time")),
         (rf"time\s+({SPAN})", take("time")),
         (
-            rf"(?:{SETS})?({TIME})\s+AMRAP",
+            rf"(?:{SETS})?({SPAN})\s+AMRAP",
             beside(
                 r"\bpace\s+\d",
                 "say the pace below which the set is over, such as '6 min AMRAP, pace 8/min'",

@@ -76,8 +76,9 @@ def line_time(seconds: float) -> str:
 
 
 def line_minutes(seconds: float) -> str:
-    """Whole minutes as such."""
-    return f"{seconds / 60:g} min" if seconds % 60 == 0 and seconds else line_time(seconds)
+    """Whole minutes as such; a range as every other."""
+    whole_minutes = not isinstance(seconds, Span) and seconds and seconds % 60 == 0
+    return f"{seconds / 60:g} min" if whole_minutes else line_time(seconds)
 
 
 def clock_words(seconds: float) -> str:
