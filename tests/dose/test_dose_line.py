@@ -42,11 +42,11 @@ def percent(low: float, high: float) -> st.SearchStrategy[str]:
 
 
 def rising(one: st.SearchStrategy[str]) -> st.SearchStrategy[str]:
-    """A range of numbers, as written in several ways."""
+    """A range of numbers at most three apart, as written in several ways."""
     both = st.tuples(one, one).map(lambda two: sorted(two, key=float))
     return st.builds(
         lambda two, between: between.join(two),
-        both.filter(lambda two: float(two[0]) < float(two[1])),
+        both.filter(lambda two: 0 < float(two[1]) - float(two[0]) <= 3),
         st.sampled_from(["-", "–", " - "]),
     )
 

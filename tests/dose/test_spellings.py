@@ -41,6 +41,7 @@ KINDS = (
     Doing(kind="bar", hands=0),
     Doing(kind="body-weight", hands=0),
     Doing(kind="carrier", hands=0),
+    Doing(kind="stack", hands=0),
     Doing(kind="body-weight", hands=0, jump=True),
 )
 
@@ -53,12 +54,13 @@ def where(one: Spelling) -> tuple[str, Doing]:
             ("3x30 s ", True, False),
             ("3x5 ", True, True),
             ("ramp to 5RM, 3x5 ", True, True),
+            ("3x5 @ 60 %, ", True, True),
         ):
             if not one.house and not before:
                 continue  # something must be done
             for doing in KINDS:
                 there = There(
-                    sets, reps, sets, sets, loaded, topped="ramp" in before,
+                    sets, reps, sets, sets, loaded, heavy="@" in before, topped="ramp" in before,
                     kind=doing.kind, hands=doing.hands, jump=doing.jump,
                 )  # fmt: skip
                 if one.only(there) and not (loaded and not before):
@@ -105,6 +107,8 @@ def written(draw: st.DrawFn) -> tuple[str, str, Doing]:
             return draw(st.sampled_from(WORDS[kind].words))
         if kind == "again":
             return values["n"]
+        if kind == "again_few":
+            return values["few"]
         if kind == "same_sets":
             return values["sets"]
         if kind == "other":

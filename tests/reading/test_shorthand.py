@@ -14,8 +14,10 @@ from strength_handbook.model.load import (
     PercentOfBase,
     PercentOfBodyMass,
     PercentOfTop,
+    PercentOfTrainingMax,
+    RepMax,
 )
-from strength_handbook.model.methods import SeriesPart
+from strength_handbook.model.methods import SeriesPart, Strip
 from strength_handbook.model.span import Span, ends
 from strength_handbook.reading.doing import ANYTHING, Doing, doing
 from strength_handbook.reading.long_form import stored
@@ -65,6 +67,10 @@ def load_meant(part: DosePart | SeriesPart) -> dict[str, Any]:
             return {"percent": both(percent)}
         case PercentOfTop(percent):
             return {"top_percent": both(percent)}
+        case PercentOfTrainingMax(percent):
+            return {"max_percent": both(percent)}
+        case RepMax(reps, 100):
+            return {"rm": reps}
         case PercentOfBodyMass(percent):
             return {"body_percent": percent}
         case FixedLoad(mass):
@@ -95,9 +101,17 @@ def meant(part: DosePart) -> dict[str, Any]:
         "intent": part.intent,
         "pause": part.pause and [part.pause.time, part.pause.at],
         "remark": part.remark,
+        "last": part.last_set and [part.last_set.floor, part.last_set.cap, part.last_set.rir],
+        "test": part.test and [part.test.rm, part.test.attempts],
+        "strip": part.strip and [part.strip.loads, part.strip.drop.text, *each_load(part.strip)],
     }
     found = {key: value for key, value in plain.items() if value is not None} | load_meant(part)
     return found | ({"series": [alike_meant(one) for one in part.series]} if part.series else {})
+
+
+def each_load(strip: Strip) -> list[Any]:
+    """Repetitions with each load, where they are written."""
+    return [] if strip.reps is None else [counted(strip.reps)]
 
 
 def alike_meant(one: SeriesPart) -> dict[str, Any]:

@@ -94,6 +94,11 @@ def behind_work(there: There) -> bool:
     return there.work
 
 
+def behind_load(there: There) -> bool:
+    """Only behind sets with their load."""
+    return there.work and there.heavy
+
+
 def without_sets(there: There) -> bool:
     """Only where no sets stand in the line."""
     return not there.counted

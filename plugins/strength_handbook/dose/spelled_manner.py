@@ -4,7 +4,7 @@ A lowering or a lift that stands alone has no other pauses, and a lift of one se
 on tempo has always filled what is left out. Common practice of the trade, no source.
 """
 
-from strength_handbook.dose.meant import behind_reps, behind_sets
+from strength_handbook.dose.meant import behind_load, behind_reps, behind_sets
 from strength_handbook.dose.spelling import Spelling, spelled
 
 MANNERS: tuple[Spelling, ...] = (
@@ -27,6 +27,11 @@ MANNERS: tuple[Spelling, ...] = (
     spelled("pause {moment} at {spot}", "[{along}] [{a}] {moment} {hold} {spot}",
             "{hold} {moment} {spot}", "{hold} for {moment} {spot}", "{hold} {spot} for {moment}",
             "{hold} {spot} {moment}", only=behind_reps),
+    spelled("pause {moment} at the squeeze", "[{along}] [{a}] {moment} {squeeze}",
+            "squeeze {moment}", "squeeze for {moment}"),
+    spelled("pause {moment} at {spot}", "[{along}] [{a}] {moment} {squeeze} {spot}",
+            "squeeze {moment} {spot}", "squeeze for {moment} {spot}"),
+    spelled("tempo {three}", "{three}", only=behind_load),
     spelled("intent fast", "fast", "explosive", "explosively", "explosive up", "fast up", "quick",
             "quickly", "as fast as possible", "max speed", "max velocity", "max intent",
             "with speed", "speed", "speed reps"),
@@ -48,6 +53,9 @@ MANNERS: tuple[Spelling, ...] = (
         "RPE: {effort}", "RPE = {effort}", "{effort} RPE", "@ {effort} RPE", "at RPE {effort}",
         "effort {effort}", "RPE {effort}/10", "@ RPE {effort}/10", "effort {effort}/10",
         "effort {effort} out of 10",
+        "RPE cap {effort}", "cap RPE {effort}", "RPE max {effort}", "max RPE {effort}",
+        "at most RPE {effort}", "no more than RPE {effort}", "up to RPE {effort}",
+        "RPE {effort} max", "RPE {effort} cap",
     ),
 )  # fmt: skip
 """All of them."""

@@ -66,6 +66,20 @@ def _off(text: str) -> str:
     return f"{100 - number:f} %"
 
 
+def _half(text: str) -> str:
+    """What one hand has of both.
+
+    >>> _half("50 %"), _half("25 kg")
+    ('25', '12.5')
+    """
+    number = Decimal(number_and_unit(text)[0].replace(",", "."))
+    return f"{(number / 2).normalize():f}"
+
+
+def _half_mass(text: str) -> str:
+    return f"{_half(text)} {quantity(MASSES)(text).split()[1]}"
+
+
 def _shares(text: str) -> str:
     """A range of percent.
 
@@ -229,6 +243,8 @@ VALUES: Mapping[str, Value] = {
     "labelled": Value(rf"{_COUNTED}{_LABEL}", _count, "5 reps", _COUNT_BEGINS),
     "n": Value(r"\d+", _same, "2"),
     "again": Value(rf"(?P=n)(?!\s*{any_of(MASSES)})", _same, "2"),
+    "few": Value(r"(?:1?\d|20)", _same, "8"),
+    "again_few": Value(r"(?P=few)(?!\s*[\d%])", _same, "8"),
     "other": Value(rf"(?!(?P=n)\b)\d+(?!\s*{any_of(MASSES)})", _same, "3"),
     "big": Value(r"(?:[2-9]|\d\d)", _same, "10"),
     "number": Value(NUMBER, _same, "8"),
@@ -252,6 +268,8 @@ VALUES: Mapping[str, Value] = {
     "share": Value(rf"{NUMBER}(?:\s*%)?(?:[-–]|\s+to\s+){_PERCENT}", _shares, "70-75 %"),
     "off": Value(rf"(?:[1-4]?\d(?:[.,]\d+)?)\s*{_PERCENT_SIGN}", _off, "10 %"),
     "load": Value(rf"(?:{_MASS}|{_PERCENT})", _load, "60 kg"),
+    "half_share": Value(_PERCENT, lambda text: f"{_half(text)} %", "50 %"),
+    "half_mass": Value(_MASS, _half_mass, "48 kg"),
     "times": Value(r"(?:\d+(?:[.,]\d+)?|[.,]\d+)", _share, "1.5"),
     "length": Value(rf"{NUMBER}\s*{any_of(LENGTHS)}", _length, "40 yards"),
     "height": Value(rf"{NUMBER}\s*{any_of(HEIGHTS)}", quantity(HEIGHTS), "24 inches"),

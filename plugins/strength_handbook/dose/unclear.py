@@ -8,6 +8,7 @@ from strength_handbook.dose.meant import (
     not_behind_work,
     not_for_jumps,
     not_weighed,
+    weighed,
     without_sets,
     without_top,
 )
@@ -78,7 +79,17 @@ UNCLEAR: tuple[Unclear, ...] = (
     unclear(
         "'{all}' can be work and rest, '{n} s on {n2} s off', repetitions on each side, 'reps {n} "
         "ES', or a range, '{n}-{n2}'; write one of them",
-        "{n}/{n2}", "{sets} {x} {n}/{n2}",
+        "{n}/{n2}",
+    ),
+    *(
+        unclear(
+            "'{all}' can be work and rest, '{sets}x{a} s, rest {b} s', repetitions on each side, "
+            "'{sets}x{a} ES', or a range, '{a}-{b}'; write one of them"
+            .replace("{a}", f"{{{a}}}").replace("{b}", f"{{{b}}}"),
+            f"{{sets}} {{x}} {{{a}}}/{{{b}}}", only=there,
+        )
+        for a, b, there in (("n", "n2", not_weighed), ("n", "other", weighed),
+                            ("seconds", "n2", weighed))
     ),
     unclear(
         "'{all}' can mean so many on each side, 'ES', or in all; write 'ES', or half of them 'ES'",
@@ -183,6 +194,48 @@ UNCLEAR: tuple[Unclear, ...] = (
     unclear(
         "a hold to the limit can't be written: write its seconds, such as 'ISO 3x30 s, RPE 8'",
         "max hold", "hold max", "max time", "{sets} {x} max hold", "{sets} {x} max time",
+    ),
+    unclear(
+        "say the pace below which the set is over, such as '{minutes} min AMRAP, pace 8/min'",
+        "AMRAP {minutes}", "AMRAP in {minutes}", "{minutes} AMRAP", "max reps in {minutes}",
+        "AMRAP for {minutes}", "AMRAP {minutes}:", "{minutes} AMRAP:",
+    ),
+    unclear(
+        "weight that comes off in the last set only makes it a slot of its own: the sets before it "
+        "here, and behind them, with an order of its own, 'strip 2 loads -20 % 8 a load @ 60 %'",
+        "drop {percent} on the last set", "drop {percent} on last set", "last set drop set",
+        "last set: drop set", "drop set on the last", "drop set on the last set",
+        "last set drop to {mass}", "+ drop set on the last", "last set a drop set",
+        "drop {mass} on the last set", "last set drop {percent}", "last set drop {mass}",
+        "last set is a drop set", "with a drop set on the last set", "+ 1 drop set", "+ drop set",
+    ),
+    unclear(
+        "say how many, such as '{sets}x8, RIR 2'; or, where the sets are open, '{sets}xAMRAP floor "
+        "5 cap 12'",
+        "{sets} {x} submax", "{sets} {x} sub-max", "{sets} {set} submax", "{sets} {set} sub-max",
+        "{sets} {set} of submax", "{sets} {x} some",
+    ),
+    unclear(
+        "say how many there must be at least, such as '{sets}xAMRAP floor 5 cap {n}'",
+        "{sets} {set} {limit} of {n}", "{sets} {x} {limit} of {n}", "{sets} {x} {limit} (cap {n})",
+        "{sets} {x} {limit}, cap {n}", "{sets} {set} {limit}, cap {n}",
+        "{sets} {x} {limit}, at most {n}", "{sets} {x} {limit}, stop at {n}",
+    ),
+    unclear(
+        "write the last set with what it must have, where it ends and what is left: 'last set 5+ "
+        "cap 10 RIR 1'",
+        "last set {limit}", "last {limit}", "last set open", "last set to failure",
+    ),
+    unclear(
+        "'{all}' can be a pause in the set, '{sets}x({n}+{n2}+{n3})/{time}', or the rest behind "
+        "it; write the first, and 'rest 3:00' behind it",
+        "{sets} {set} of {n} + {n2} + {n3}, {time} rest", "{sets} {x} ({n}+{n2}+{n3}), {time} rest",
+        "{sets} {set} of {n} + {n2} + {n3}, rest {time}", "{sets} {x} ({n}+{n2}+{n3}), rest {time}",
+    ),
+    unclear(
+        "a set in parts has its pause: write '{sets}x({n}+{n2}+{n3})/20 s'",
+        "{sets} {set} of {n} + {n2} + {n3}", "{sets} clusters of {n}-{n2}-{n3}",
+        "{sets} clusters of {n}+{n2}+{n3}", "{sets} cluster sets of {n}+{n2}+{n3}",
     ),
     unclear(
         "say how many there must be at least, such as '{sets}xAMRAP floor 5 cap 12'",

@@ -19,6 +19,9 @@ WIDEST = 4
 hardly meant as one, `4x8-90 s`. Common practice, no source."""
 WIDEST_SHARE = 1.5
 """The same of a range of percent: more is no one load."""
+WIDEST_LEFT = 3.0
+"""The ends of a range of repetitions left, or of effort, are at most so far apart: what is wider is
+no one effort. Common practice, no source."""
 _TIME = r"(\d{1,2}:[0-5]\d|\d+([.,]\d+)?\s*(s|sec|min|h))"
 REST_PATTERN = rf"^((\d+([.,]\d+)?|{_TIME})\s*[-–]\s*)?{_TIME}$"
 """How a rest may be written."""
@@ -207,21 +210,40 @@ def read_share(text: str) -> float:
     return between(low, high)
 
 
+def _narrow(value: float, shown_value: Any, example: str) -> float:
+    """The number, whose ends are not too far apart.
+
+    Raises:
+        PydanticCustomError: where they are.
+    """
+    low, high = ends(value)
+    if high - low > WIDEST_LEFT:
+        raise refuse(
+            "range",
+            f"{shown(shown_value)} is too wide to plan with: its ends are at most "
+            f"{WIDEST_LEFT:g} apart, such as '{example}'",
+        )
+    return value
+
+
 def read_left(value: Any) -> float:
     """Good repetitions left, 0 to 9: ``2`` or ``2-3``.
 
     Raises:
-        PydanticCustomError: where it is no whole number, or the range runs backwards.
+        PydanticCustomError: where it is no whole number, or the range runs backwards or is too
+            wide.
     """
     found = _read_both(value, read_whole)
-    return _limited(read_whole(value) if found is None else found, 0, 9, "{:g}".format)
+    left = _limited(read_whole(value) if found is None else found, 0, 9, "{:g}".format)
+    return _narrow(left, value, "2-3")
 
 
 def read_effort(value: Any) -> float:
     """Effort from 1 to 10: ``8``, ``7.5`` or ``7-8``.
 
     Raises:
-        PydanticCustomError: where it is no number, or the range runs backwards.
+        PydanticCustomError: where it is no number, or the range runs backwards or is too wide.
     """
     found = _read_both(value, read_decimal)
-    return _limited(read_decimal(value) if found is None else found, 1, 10, "{:g}".format)
+    effort = _limited(read_decimal(value) if found is None else found, 1, 10, "{:g}".format)
+    return _narrow(effort, value, "7-8")

@@ -4,6 +4,7 @@ import re
 from dataclasses import dataclass, replace
 
 from strength_handbook.dose.clause import NotationError
+from strength_handbook.dose.dropped import dropped_at
 from strength_handbook.dose.ladder import ladder_at
 from strength_handbook.dose.line_words import END
 from strength_handbook.dose.listed import listed_at
@@ -18,6 +19,7 @@ from strength_handbook.dose.spelling import (
 )
 from strength_handbook.dose.spelling_values import VALUES
 from strength_handbook.dose.spellings import SPELLINGS
+from strength_handbook.dose.top_then import top_then_at
 from strength_handbook.dose.unclear import UNCLEAR
 from strength_handbook.model.samples import sample, unit
 
@@ -26,6 +28,8 @@ _SETS = re.compile(r"\d\s*[x×*]|sets", re.IGNORECASE)
 _ALL: tuple[Spelling | Unclear, ...] = (*UNCLEAR, *SPELLINGS)
 _WAYS = by_first_sign(_ALL)
 """Of several that are equally long the first is meant, so that what is unclear is refused."""
+_SEVERAL = (ladder_at, dropped_at, top_then_at, listed_at)
+"""What reads several sets at once."""
 
 
 @dataclass(frozen=True)
@@ -76,8 +80,9 @@ def shorthand_at(line: str, position: int, least: int, there: There) -> Shorthan
         found = way.pattern.match(line, position)
         if found and found.end() >= least and (best is None or found.end() > best[0].end()):
             best = found, one
-    listed = ladder_at(line, position, sets=there.sets)
-    listed = listed or listed_at(line, position, sets=there.sets)
+    listed = None
+    for look in _SEVERAL:
+        listed = listed or look(line, position, sets=there.sets)
     if listed is not None and listed.end >= max(least, best[0].end() if best else 0):
         return Shorthand(listed.end, "".join(part.text for part in listed.parts), listed.parts)
     if best is None:
