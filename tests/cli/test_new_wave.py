@@ -83,6 +83,20 @@ def test_it_builds_at_once(root: Path) -> None:
     assert (site / "spring/week-06/a-squat/index.html").is_file()
 
 
+def test_weeks_that_share_a_line_and_those_that_go_on_are_renumbered(root: Path) -> None:
+    wave = root / "programs/spring/1-start.yml"
+    text = wave.read_text(encoding="utf-8")
+    ways = ("          1-2: 2x8\n", "          1: 2x8\n          2: as week 1, one set more\n")
+    for way, copied in zip(ways, ("3-4: 2x8", "4: as week 3, one set more"), strict=True):
+        weeks = re.sub(r"          1: .*\n          2: .*\n", way, text)
+        assert weeks != text
+        wave.write_text(weeks, encoding="utf-8")
+        assert append("spring", "--from", "1", "--name", f"From {way[10:13]}").exit_code == 0
+        (new,) = root.glob("programs/spring/2-*.yml")
+        assert f"          {copied}\n" in new.read_text(encoding="utf-8")
+        new.unlink()
+
+
 @pytest.mark.parametrize(
     ("words", "says"),
     [

@@ -97,7 +97,7 @@ def test_a_slot_with_holds_is_answered_with_a_hold(tmp_path: Path) -> None:
 
 
 def test_more_on_a_bar_has_two_meanings_and_on_a_body_one() -> None:
-    with pytest.raises(NotationError, match="more than last week, or more than the bar"):
+    with pytest.raises(NotationError, match=r"'last week \+10 kg', or more than the bar"):
         read_dose("3x5 +10 kg", Doing(kind="bar"))
     assert [one.value for one in read_dose("3x5 +10 kg", Doing(kind="body-weight"))] == [
         "3",

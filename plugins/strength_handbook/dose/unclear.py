@@ -253,7 +253,7 @@ UNCLEAR: tuple[Unclear, ...] = (
         "[{along}] [{a}] {n} {sec} {still}",
     ),
     unclear(
-        "last week's dose isn't carried on: write this week's in full",
+        "here is no last week to go on from: write the dose in full",
         "same", "same as last week", "as last week", "repeat",
     ),
     unclear("a pin is written as what it is marked with, such as '@ 40 {unit}'",

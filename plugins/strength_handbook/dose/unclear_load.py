@@ -80,14 +80,14 @@ UNCLEAR_LOADS: tuple[Unclear, ...] = (
         "@ {digits}",
     ),
     unclear(
-        "'{all}' can mean a load on top of body weight or more than last week; a load is written "
-        "as what is lifted: '@ BW+{mass}', or '@ 60 kg'",
+        "'{all}' can mean a load on top of body weight or more than last week; here, where there "
+        "is no last week, a load is written as what is lifted: '@ BW+{mass}', or '@ 60 kg'",
         "last week + {mass}", "last week +{mass}", "+{mass} from last week",
         "{mass} more than last week",
     ),
     unclear(
-        "'{all}' can mean body weight less so much, '@ BW-{mass}', or less than last week, which "
-        "is written as the load itself, such as '@ 60 kg'",
+        "'{all}' can mean body weight less so much, '@ BW-{mass}', or less than last week, "
+        "'last week -{mass}'; write one of them, or the load itself, such as '@ 60 kg'",
         "[@] {minus} {mass}",
     ),
     unclear(
@@ -96,9 +96,14 @@ UNCLEAR_LOADS: tuple[Unclear, ...] = (
         "{dash} {mass}", only=on_body,
     ),
     unclear(
-        "'{all}' can mean more than last week, or more than the bar; a load is written as what is "
-        "lifted, such as '@ 60 kg'",
-        "+{mass}", "@ +{mass}", only=not_on_body,
+        "'{all}' can mean more than last week, 'last week +{mass}', or more than the bar; write "
+        "the first so, and else what is lifted, such as '@ 60 kg'",
+        "+{mass}", "@ +{mass}", "add {mass}", only=not_on_body,
+    ),
+    unclear(
+        "'{all}' can mean more than last week, 'last week +{mass}', or on top of body weight, "
+        "'@ BW+{mass}'; write one of them",
+        "add {mass}", only=on_body,
     ),
     unclear(
         "'{all}' can mean {n} sets, 'sets {n} @ {load}', or {n} repetitions, '1x{n} @ {load}'; "

@@ -34,7 +34,7 @@ from strength_handbook.model.work import (
 __all__ = [
     "Clock", "ClusterSet", "Count", "Distance", "Dose", "DosePart", "Hold", "IncompleteDoseError",
     "InconsistentDoseError", "OpenSet", "Reps", "StripSet", "Work", "complete", "in_series",
-    "only_a_top",
+    "merged", "only_a_top",
 ]  # fmt: skip
 
 
@@ -191,7 +191,7 @@ def complete(*parts: DosePart, each_side: bool = False) -> Dose:
     Raises:
         IncompleteDoseError: where no part says how many sets, or of what.
     """
-    values = _merged(parts)
+    values = merged(parts)
     top = values.get("top")
     top_reps = _top_reps(top)
     test = values.get("test")
@@ -275,7 +275,8 @@ def _heaviness(part: Dose) -> tuple[float, float]:
     return (-reps, 0) if part.load is None else (heaviness(part.load), reps)
 
 
-def _merged(parts: tuple[DosePart, ...]) -> dict[str, Any]:
+def merged(parts: tuple[DosePart, ...]) -> dict[str, Any]:
+    """The values of several parts together, the most particular first, by field."""
     values: dict[str, Any] = {}
     for part in reversed(parts):
         own = {

@@ -23,7 +23,10 @@ from strength_handbook.reading.yaml_source import read_source
 _ORDINALS = ("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth")
 _MOST_WEEKS = 60
 _DELOAD = re.compile(r"(\bdeload(?:\s+of\s+(?:week\s+)?|-of:\s*))(\d+)")
+_OTHER_WEEK = re.compile(r"(\b(?:as(?:\s+in)?|like|repeat)\s+week\s+)(\d+)", re.IGNORECASE)
 _NUMBER = re.compile(r"([\"']?)(\d+)")
+_GROUP = re.compile(r"[\"']?\d+(?:\s*[-–,]\s*\d+)+")
+"""Several weeks that share one line, `1-3: 3x10`."""
 _VALUE = re.compile(r"(?P<key>[\w\"']+\s*:\s+)(?:\"[^\"]*\"|'[^']*'|.*?)(?P<comment>\s+#.*)?")
 """A line with a key at the left margin."""
 
@@ -88,11 +91,15 @@ def _shifted(origin: Path, wave: File[Wave], title: str, shift: int) -> str:
     for row, column in sorted(set(_numbers(source)), reverse=True):
         line = lines[row - 1]
         start, rest = line[: column - 1], line[column - 1 :]
-        if found := _NUMBER.match(rest):  # not the list around it
+        if (several := _GROUP.match(rest)) and rest[several.end() :].lstrip("\"' ")[:1] == ":":
+            higher = re.sub(r"\d+", lambda of: str(int(of[0]) + shift), several[0])
+            lines[row - 1] = start + higher + rest[several.end() :]
+        elif found := _NUMBER.match(rest):  # not the list around it
             higher = f"{found[1]}{int(found[2]) + shift}"
             lines[row - 1] = start + higher + rest[found.end() :]
     for row in {mark.line for path, mark in source.marks.items() if _in_dose(path)}:
-        lines[row - 1] = _DELOAD.sub(lambda of: f"{of[1]}{int(of[2]) + shift}", lines[row - 1])
+        for week in (_DELOAD, _OTHER_WEEK):
+            lines[row - 1] = week.sub(lambda of: f"{of[1]}{int(of[2]) + shift}", lines[row - 1])
     weeks = wave.model.weeks
     span = f"{weeks[0] + shift}-{weeks[-1] + shift}" if len(weeks) > 1 else str(weeks[0] + shift)
     for key, value in (("weeks", span), ("wave", json.dumps(title, ensure_ascii=False))):

@@ -175,7 +175,8 @@ def said_in(
         source = doses.source
         model, wrong_shape = _shaped(kind, source)
     wrong_shape += split_texts(MODELS[kind], source)
-    wrong = (*_shortened(problems + doses.problems), *wrong_shape)
+    # Weeks that share a line say it once.
+    wrong = (*_shortened(problems + doses.problems), *dict.fromkeys(wrong_shape))
     return FileContent(model, source, wrong, tuple(doses.read_as))
 
 

@@ -5,16 +5,18 @@ reported at that tempo.
 """
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import TypeAlias
 
 from strength_handbook.dose.printing import dose_line
 from strength_handbook.dose.texts import OneLineError
 from strength_handbook.reading.doing import Doing, doing_at
+from strength_handbook.reading.last_week import as_last_week
 from strength_handbook.reading.long_form import part_of, stored
 from strength_handbook.reading.notation import Found, NotationError, read_dose, read_house
 from strength_handbook.reading.problem import Problem
-from strength_handbook.reading.source import Mark, Path, Plain, Source
+from strength_handbook.reading.source import Mark, Path, Plain, Source, value_at
+from strength_handbook.reading.week_groups import single_weeks
 
 _Way: TypeAlias = tuple[str | None, ...]
 _DOSES: tuple[_Way, ...] = (
@@ -24,6 +26,8 @@ _DOSES: tuple[_Way, ...] = (
     ("sessions", None, "slots", None, "weeks", None),
 )
 """Ways to the places of doses; None stands for any key or index."""
+_IN_WEEKS: tuple[_Way, ...] = ((None,),)
+"""The way on from the weeks of a slot."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,10 +77,25 @@ def expand_doses(source: Source, exercises: Mapping[str, Doing] | None = None) -
         source: a file.
         exercises: what is known of each exercise, by short name.
     """
+    source, problems = single_weeks(source)
     marks, key_marks = dict(source.marks), dict(source.key_marks)
-    out = Expanded(source)
+    out = Expanded(source, problems)
+
+    def of_weeks(weeks: dict[str, Plain], path: Path) -> Plain:
+        """The weeks of a slot, the earlier first: a later one may refer to them."""
+        slot = value_at(source.data, path[:-1])
+        known: dict[int, Plain] = {}
+        doses = dict(weeks)
+        for key in sorted(weeks, key=_number):
+            value = weeks[key]
+            if isinstance(value, str):
+                doses[key] = long_form(value, (*path, key), _number(key), known, slot)
+            known[_number(key)] = doses[key]
+        return doses
 
     def expanded(data: Plain, path: Path, ways: tuple[_Way, ...]) -> Plain:
+        if ways == _IN_WEEKS and isinstance(data, dict):
+            return of_weeks(data, path)
         if () in ways:
             return long_form(data, path) if isinstance(data, str) else data
         if isinstance(data, dict):
@@ -89,10 +108,18 @@ def expand_doses(source: Source, exercises: Mapping[str, Doing] | None = None) -
             return [expanded(value, (*path, i), on) for i, value in enumerate(data)] if on else data
         return data
 
-    def long_form(line: str, path: Path) -> Plain:
-        whole = source.at(path)
+    def long_form(
+        line: str, path: Path, week: int = 0, earlier: Mapping[int, Plain] | None = None,
+        slot: Plain = None,
+    ) -> Plain:  # fmt: skip
+        whole, doing = source.at(path), doing_at(source.data, path, exercises or {})
         try:
-            found = read_dose(line, doing_at(source.data, path, exercises or {}))
+            full = line
+            if earlier is not None:
+                full = as_last_week(line, week, earlier, slot, doing)
+            found = read_dose(full, doing)
+            if full != line:  # none of it stands where it is told
+                found = [replace(value, start=0) for value in found]
         except NotationError as error:
             mark = _mark(whole, error.start)
             out.problems.append(Problem(source.file, mark.line, mark.column, "dose", str(error)))
@@ -110,7 +137,13 @@ def expand_doses(source: Source, exercises: Mapping[str, Doing] | None = None) -
 
     data = expanded(source.data, (), _DOSES)
     out.source = Source(source.file, data, marks, key_marks)
+    out.problems = list(dict.fromkeys(out.problems))  # weeks that share a line say it once
     return out
+
+
+def _number(week: str) -> int:
+    """A week's number; 0 for what is none."""
+    return int(week) if week.isdigit() else 0
 
 
 def read_as(line: str, found: Iterable[Found]) -> str:
