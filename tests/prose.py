@@ -11,6 +11,9 @@ from strength_handbook.reading.yaml_source import read_source
 NEW_GYM = demo.PACKAGE / "publish" / "first_gym" / "texts"
 """What a new gym begins with."""
 
+SHELF = demo.PACKAGE / "publish" / "shelf" / "texts"
+"""The ready exercises."""
+
 HANDBOOK = tuple(
     path
     for folder in (demo.ROOT / "handbook", NEW_GYM / "handbook")
@@ -18,11 +21,16 @@ HANDBOOK = tuple(
 )
 """Every hand-written page."""
 
-PROGRAM_FILES = tuple(
+EXERCISE_FILES = tuple(
+    path for folder in (demo.PROGRAMS / "exercises", SHELF) for path in sorted(folder.glob("*.yml"))
+)
+"""Every exercise."""
+
+PROGRAM_FILES = EXERCISE_FILES + tuple(
     path
     for folder in (demo.PROGRAMS, NEW_GYM / "programs")
     for path in sorted(folder.rglob("*.yml"))
-    if path.parent != folder
+    if path.parent not in (folder, demo.PROGRAMS / "exercises")
 )
 """Every exercise, program and wave."""
 

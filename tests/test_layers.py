@@ -28,8 +28,9 @@ MAY_IMPORT = {
     "publish": {"publish", "pages", "checked", "review", "record", "plan", "reading", "model"},
     "trace": {"pages", "review", "phone", "plan", "dose", "model"},
     "cli_shared": {"publish"},
-    "cli_begin": {"cli_shared", "publish", "checked"},
-    "cli_new": {"cli_shared", "publish", "checked"},
+    "cli_room": {"publish"},
+    "cli_begin": {"cli_room", "cli_shared", "publish", "checked"},
+    "cli_new": {"cli_room", "cli_shared", "publish", "checked"},
     "cli": {
         "cli_begin", "cli_new", "cli_shared", "publish", "pages", "checked", "trace", "review",
         "reading", "cli",

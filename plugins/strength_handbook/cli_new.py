@@ -4,6 +4,7 @@ from pathlib import Path
 
 import click
 
+from strength_handbook.cli_room import answered, asks_about_the_room, refuse_wrong
 from strength_handbook.cli_shared import PROGRAMS, existing, writing
 
 
@@ -13,15 +14,36 @@ def new() -> None:
 
 
 @new.command()
-@click.argument("name")
+@click.argument("names", nargs=-1, metavar="NAME")
+@click.option(
+    "--from-shelf", is_flag=True,
+    help="Copy ready exercises; without a NAME, list those that this room allows.",
+)  # fmt: skip
+@click.option("--list", "one_a_line", is_flag=True, help="With --from-shelf: names only.")
 @PROGRAMS
-def exercise(name: str, programs: Path) -> None:
-    """Begin the file of an exercise, with every field explained.
+def exercise(names: tuple[str, ...], *, from_shelf: bool, one_a_line: bool, programs: Path) -> None:
+    """Begin the file of an exercise, with every field explained, or take ready ones.
 
-    NAME is what members call it, such as "Step-down"; an existing file is never touched.
+    NAME is what members call it, such as "Step-down"; an existing file is never touched. With
+    --from-shelf there may be several; those that their doors lead to come along.
     """
     folder = existing(programs)
+    if one_a_line and (names or not from_shelf):
+        raise click.UsageError("--list goes with --from-shelf, without names")
+    if from_shelf and not names:
+        _list_shelf(folder, one_a_line=one_a_line)
+    elif from_shelf:
+        _take(names, folder)
+    elif len(names) == 1:
+        _begin(names[0], folder)
+    elif names:
+        text = f'one NAME is begun at a time; several words in quotes: "{" ".join(names)}"'
+        raise click.UsageError(text)
+    else:
+        raise click.UsageError("give it a NAME, or take ready ones with --from-shelf")
 
+
+def _begin(name: str, folder: Path) -> None:
     from strength_handbook.checked import shown_path
     from strength_handbook.publish.starter import new_exercise
 
@@ -30,6 +52,40 @@ def exercise(name: str, programs: Path) -> None:
     click.echo(
         f"{shown_path(path)} is there; change its examples, then run: strength-handbook check"
     )
+
+
+def _take(names: tuple[str, ...], folder: Path) -> None:
+    from strength_handbook.checked import shown_path
+    from strength_handbook.publish.shelf.taking import take
+
+    with writing():
+        asked, along = take(names, folder)
+    for path in (*asked, *along):
+        why = ", for a door leads to it" if path in along else ""
+        click.echo(f"{shown_path(path)} is there{why}")
+    click.echo("read them, change what is different here, then run: strength-handbook check")
+
+
+def _list_shelf(folder: Path, *, one_a_line: bool) -> None:
+    from strength_handbook.publish.shelf.taking import gym, listed
+
+    with writing():
+        allowed, waiting = listed(*gym(folder))
+    if one_a_line:
+        for ready in allowed:
+            click.echo(ready.key)
+        return
+    for pattern in dict.fromkeys(ready.pattern for ready in allowed):
+        click.echo(pattern)
+        for ready in allowed:
+            if ready.pattern == pattern:
+                click.echo(f"  {ready.key:<32} {ready.also}".rstrip())
+    if not allowed:
+        click.echo("the gym has all that its room allows")
+    if waiting:
+        click.echo("not in this room (room.yml names no such thing)")
+        for key, things in waiting.items():
+            click.echo(f"  {key:<32} {', '.join(things)}")
 
 
 @new.command("program")
@@ -103,3 +159,30 @@ def lifter_command(bodyweight: str, bases: tuple[str, ...], programs: Path) -> N
     with writing():
         name = new_lifter(bodyweight.strip(), tested, folder)
     click.echo(f"{name} is in {shown_path(folder / FILE)} now; run: strength-handbook check")
+
+
+@new.command("room")
+@asks_about_the_room
+@PROGRAMS
+def room_command(programs: Path, *, yes: bool, **given: str | None) -> None:
+    """Begin room.yml in a program folder that has none, such as that of a gym that has moved.
+
+    Asks for what isn't given, as 'init' does. An existing room.yml is never touched.
+    """
+    folder = existing(programs)
+
+    from strength_handbook.checked import current_day, shown_path
+    from strength_handbook.publish.first_gym.gym_files import ROOM, room_text
+
+    refuse_wrong(given)
+    path = folder / ROOM
+    if path.exists():
+        text = f"{shown_path(path)} is there already; move it away first, and then run this again"
+        raise click.UsageError(text)
+    with writing():
+        text = room_text(answered(given, yes=yes), current_day())
+        with path.open("x", encoding="utf-8") as file:
+            file.write(text)
+    click.echo(
+        f"{shown_path(path)} is there; fill in its places, then run: strength-handbook check"
+    )

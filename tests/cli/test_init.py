@@ -9,7 +9,7 @@ import yaml
 from click.testing import CliRunner, Result
 
 import demo
-from strength_handbook import cli_begin
+from strength_handbook import cli_room
 from strength_handbook.checked import check_folder
 from strength_handbook.cli import main
 from strength_handbook.publish.first_gym import beginning
@@ -274,7 +274,7 @@ def test_where_nobody_can_be_asked_it_says_which_options_are_missing(tmp_path: P
 def test_on_a_terminal_it_asks_until_an_answer_can_be_read(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    monkeypatch.setattr(cli_begin, "somebody_there", lambda: True)
+    monkeypatch.setattr(cli_room, "somebody_there", lambda: True)
     said = ["North School", "lb", "2x45", "3x10", "4x45, 2x10", "", "none", "", "911", ""]
     result = init(str(tmp_path / "gym"), said="\n".join([*said, ""]))
     assert result.exit_code == 0, result.output

@@ -43,7 +43,7 @@ def test_help_loads_nothing_that_reads_files_or_writes_pages(words: list[str]) -
     assert "Usage:" in said
     assert not modules & (PAGES | MODEL | OWN_PAGES)
     own = {one for one in modules if one.startswith("strength_handbook")}
-    parts = ("", ".cli", ".cli_begin", ".cli_new", ".cli_shared")
+    parts = ("", ".cli", ".cli_begin", ".cli_new", ".cli_room", ".cli_shared")
     assert own == {f"strength_handbook{part}" for part in parts}
 
 

@@ -10,7 +10,6 @@ from pathlib import Path
 
 import pytest
 
-import demo
 import prose
 
 FLOORS = {"member": 75.0, "coach": 80.0, "exercise": 80.0, "standards": 50.0}
@@ -71,9 +70,8 @@ def test_pages_read_easily(path: Path) -> None:
 READ = ("set-up", "cues", "stop", "spotting", "doors", "faults", "cautions", "breathing", "why")
 
 
-@pytest.mark.parametrize("key", demo.EXERCISES)
-def test_exercises_read_easily(key: str) -> None:
-    path = demo.PROGRAMS / "exercises" / f"{key}.yml"
+@pytest.mark.parametrize("path", prose.EXERCISE_FILES, ids=prose.name_of)
+def test_exercises_read_easily(path: Path) -> None:
     texts = [text for place, text in prose.yaml_texts(path) if place.split(".")[0] in READ]
     # Short names, doses and single words are no sentences.
     sentences = [one for text in texts for one in prose.sentences(text) if " " in one]

@@ -44,7 +44,7 @@ def claims(text: str) -> list[str]:
 
 
 def cues() -> Iterator[tuple[str, str]]:
-    for path in sorted((demo.PROGRAMS / "exercises").glob("*.yml")):
+    for path in prose.EXERCISE_FILES:
         for place, text in prose.yaml_texts(path):
             if place.startswith("cues."):
                 yield path.stem, text
@@ -70,7 +70,7 @@ def test_the_checks_find_what_they_are_for() -> None:
 
 
 def test_there_is_something_to_read() -> None:
-    assert len(list(cues())) > 4 * len(demo.EXERCISES)
+    assert len(list(cues())) > 4 * len(prose.EXERCISE_FILES)
     assert len(prose.HANDBOOK) > 15
 
 

@@ -93,3 +93,18 @@ def _may_be_number(part: dict[str, Any]) -> bool:
     if "pattern" in part:
         return re.search(part["pattern"], "1") is not None
     return "examples" not in part
+
+
+def schema_line(address: str) -> str:
+    """What tells an editor the kind of a program file.
+
+    >>> schema_line("programs/winter/1-brakes.yml")
+    '# yaml-language-server: $schema=../../.schema/wave.json'
+    """
+    *folders, name = address.split("/")
+    kind = name.removesuffix(".yml")
+    if len(folders) > 1:
+        kind = (
+            "exercise" if folders[1] == "exercises" else "program" if kind == "program" else "wave"
+        )
+    return f"# yaml-language-server: $schema={'../' * len(folders)}.schema/{kind}.json"

@@ -11,7 +11,7 @@ from strength_handbook.model.exercise import Exercise
 from strength_handbook.model.weeks import WEEKDAYS
 from strength_handbook.model.words import Hazard, Pattern
 from strength_handbook.publish.command_errors import MisuseError
-from strength_handbook.publish.first_gym.gym_files import schema_line
+from strength_handbook.publish.json_schema import schema_line
 from strength_handbook.publish.starter import short_name
 from strength_handbook.reading.book import read_book
 from strength_handbook.reading.files import RESERVED

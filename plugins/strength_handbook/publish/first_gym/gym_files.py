@@ -1,6 +1,5 @@
 """All files of a new gym, from the texts beside this module and a coach's answers."""
 
-import re
 from collections.abc import Iterator
 from datetime import date, timedelta
 from pathlib import Path
@@ -8,12 +7,21 @@ from string import Template
 
 from strength_handbook.publish.first_gym.answers import Answers
 from strength_handbook.publish.first_gym.room_lines import RACKS, room_lines, straight_bar
-from strength_handbook.publish.json_schema import SCHEMAS, schema_text
+from strength_handbook.publish.json_schema import SCHEMAS, schema_line, schema_text
+from strength_handbook.publish.measures import in_units
+from strength_handbook.publish.shelf.ready import shelf
 
 TEXTS = Path(__file__).parent / "texts"
 
-_BOTH = re.compile(r"\[\[([^\[\]|]*)\|([^\[\]|]*)\]\]")
-"""Two ways to say a measure, `[[75 kg|165 lb]]`: the first in kilograms, the second in pounds."""
+READY = (
+    "back-squat", "bent-over-row", "bridge-hold", "plate-pinch", "push-up", "romanian-deadlift",
+    "split-squat-hold", "standing-press",
+)  # fmt: skip
+"""Exercises of the shelf that the first program uses; every gym with a bar and a rack has them."""
+_THINGS = {"rack": "rack", "floor": "floor", "mat": "mat"}
+"""What the new room calls them."""
+ROOM = "room.yml"
+"""Its file's address in the program folder."""
 _LASTS = timedelta(weeks=12)
 
 
@@ -27,37 +35,42 @@ def gym_files(answers: Answers, today: date) -> dict[str, str]:
     Raises:
         MisuseError: where a name of a machine gives no short name.
     """
+    files = dict(_written(answers.units, _values(answers, today)))
+    return files | {f".schema/{kind}.json": schema_text(kind) for kind in SCHEMAS}
+
+
+def room_text(answers: Answers, today: date) -> str:
+    """The file of a room alone, without the line for an editor.
+
+    Raises:
+        MisuseError: where a name of a machine gives no short name.
+    """
+    text = (TEXTS / "programs" / ROOM).read_text(encoding="utf-8")
+    return Template(in_units(text, answers.units)).substitute(_values(answers, today))
+
+
+def _values(answers: Answers, today: date) -> dict[str, str]:
+    """What stands for each sign of the texts."""
     bar, bars = straight_bar(answers)
-    values = room_lines(answers) | {
+    return {
+        **_THINGS,
+        **room_lines(answers),
         "bar": bar,
         "members": str(2 * min(bars, answers.racks or RACKS)),
         "today": today.isoformat(),
         "until": (today + _LASTS).isoformat(),
         "monday": (today + timedelta(days=7 - today.weekday())).isoformat(),
     }
-    files = dict(_written(answers.units, values))
-    return files | {f".schema/{kind}.json": schema_text(kind) for kind in SCHEMAS}
 
 
 def _written(units: str, values: dict[str, str]) -> Iterator[tuple[str, str]]:
-    for path in sorted(TEXTS.rglob("*.*")):
-        address = path.relative_to(TEXTS).as_posix()
-        text = _BOTH.sub(r"\2" if units == "lb" else r"\1", path.read_text(encoding="utf-8"))
+    ready = {f"programs/exercises/{key}.yml": shelf()[key].text for key in READY}
+    own = {
+        path.relative_to(TEXTS).as_posix(): path.read_text(encoding="utf-8")
+        for path in TEXTS.rglob("*.*")
+    }
+    for address, template in sorted((own | ready).items()):
+        text = in_units(template, units)
         if address.startswith("programs/"):
             text = f"{schema_line(address)}\n{Template(text).substitute(values)}"
         yield address, text
-
-
-def schema_line(address: str) -> str:
-    """What tells an editor the kind of a program file.
-
-    >>> schema_line("programs/winter/1-brakes.yml")
-    '# yaml-language-server: $schema=../../.schema/wave.json'
-    """
-    *folders, name = address.split("/")
-    kind = name.removesuffix(".yml")
-    if len(folders) > 1:
-        kind = (
-            "exercise" if folders[1] == "exercises" else "program" if kind == "program" else "wave"
-        )
-    return f"# yaml-language-server: $schema={'../' * len(folders)}.schema/{kind}.json"
