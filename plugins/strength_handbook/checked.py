@@ -5,8 +5,8 @@ lenient than the others.
 """
 
 import os
-from collections.abc import Callable, Iterable
-from dataclasses import dataclass, replace
+from collections.abc import Callable, Iterable, Mapping
+from dataclasses import dataclass, field, replace
 from datetime import UTC, date, datetime
 from pathlib import Path
 
@@ -18,6 +18,7 @@ from strength_handbook.plan.worked import Worked
 from strength_handbook.reading.book import Reading, read_book
 from strength_handbook.reading.doses import ReadAs
 from strength_handbook.reading.problem import Problem, Severity, sorted_problems
+from strength_handbook.reading.readable import Readable, read_readable
 from strength_handbook.review.accepting import weigh
 from strength_handbook.review.catalogue import reported, review
 from strength_handbook.review.desk import Desk
@@ -43,7 +44,10 @@ class Checked:
         findings: what the checks found and nobody has accepted, in order of families.
         accepted: findings that may stand, each with the entry that says so.
         read_as: doses in other spellings than the house's, and how each was understood.
-        shown: the programs as `mkdocs serve` shows them: what the checks found holds nothing back.
+        shown: the programs as `mkdocs serve` shows them: what the checks found holds nothing back,
+            and of a file that can't be read what it held before.
+        held: files of which earlier content is shown, by their names in messages.
+        raw: what was read of each file, by its name in messages, where it all goes together.
     """
 
     worked: Worked | None
@@ -53,6 +57,8 @@ class Checked:
     accepted: tuple[tuple[Finding, Accepted], ...] = ()
     read_as: tuple[ReadAs, ...] = ()
     shown: Worked | None = None
+    held: frozenset[str] = frozenset()
+    raw: Mapping[str, bytes] = field(default_factory=dict)
 
 
 @dataclass(frozen=True)
@@ -62,10 +68,12 @@ class Drafted:
     Attributes:
         reading: what came out of its files.
         desk: what the checks look at, or None where the files could not be read.
+        held: files of which the desk has earlier content.
     """
 
     reading: Reading
     desk: Desk | None
+    held: frozenset[str] = frozenset()
 
 
 def draft_folder(
@@ -73,6 +81,7 @@ def draft_folder(
     shown: str | None = None,
     today: date | None = None,
     tell: Tell = lambda _: None,
+    kept: Mapping[str, bytes] | None = None,
 ) -> Drafted:
     """Read a folder and work it out; whatever the files say, nothing is raised.
 
@@ -81,14 +90,23 @@ def draft_folder(
         shown: its name in messages; as seen from the current folder if left out.
         today: the day that dates are held against; the real one if left out.
         tell: takes what is being done, many times.
+        kept: what the files held when all could last be read: shown of those that now can't be.
+            None shows nothing then.
     """
     forget_handbook()  # or every handbook of a long `mkdocs serve` would stay in memory
-    reading = read_book(folder, shown_path(folder) if shown is None else shown, tell)
+    name = shown_path(folder) if shown is None else shown
+    read = (
+        Readable(read_book(folder, name, tell))
+        if kept is None
+        else read_readable(folder, name, kept, tell)
+    )
+    reading = read.reading
     if reading.book is None:
         return Drafted(reading, None)
     tell("working out the programs")
     worked = work_out(reading.book)
-    return Drafted(reading, Desk(worked, reading.written, today or current_day()))
+    desk = Desk(worked, reading.written, today or current_day())
+    return Drafted(reading, desk, read.held)
 
 
 def check_drafted(
@@ -111,18 +129,24 @@ def check_drafted(
                 replace(one, severity=Severity.NOTE) if one.slug == DRAFT else one for one in found
             ]
         weighed = weigh(desk, found)
+    review_of = [
+        *unserved(desk.worked, reading.written),
+        *weighed.entries,
+        *(reported(finding) for finding in weighed.open),
+    ]
+    # Of a file that is shown as it was, lines and columns are those it had.
     problems = sorted_problems(
-        [
-            *reading.problems,
-            *unserved(desk.worked, reading.written),
-            *weighed.entries,
-            *(reported(finding) for finding in weighed.open),
-        ]
+        [*reading.problems, *(one for one in review_of if one.file not in drafted.held)]
     )
+    found = [one for one in weighed.open if reported(one).file not in drafted.held]
     good = None if errors_in(problems) else desk.worked
-    shown = None if any(problem.slug in NO_PAGE for problem in problems) else desk.worked
+    no_page = any(one.slug in NO_PAGE for one in (*reading.problems, *review_of))
+    shown = None if no_page else desk.worked
     read_as = tuple(reading.read_as)
-    return Checked(good, tuple(problems), desk, weighed.open, weighed.accepted, read_as, shown)
+    return Checked(
+        good, tuple(problems), desk, tuple(found), weighed.accepted, read_as, shown,
+        drafted.held, reading.raw,
+    )  # fmt: skip
 
 
 def check_folder(
@@ -132,9 +156,10 @@ def check_folder(
     tell: Tell = lambda _: None,
     *,
     drafts: bool = False,
+    kept: Mapping[str, bytes] | None = None,
 ) -> Checked:
     """Read a folder, work it out and check it; arguments as for both steps."""
-    return check_drafted(draft_folder(folder, shown, today, tell), tell, drafts=drafts)
+    return check_drafted(draft_folder(folder, shown, today, tell, kept), tell, drafts=drafts)
 
 
 def current_day() -> date:

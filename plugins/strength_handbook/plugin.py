@@ -2,12 +2,12 @@
 
 In a build the files are read, checked and worked out first; then the site is written beside the
 last one and takes its place at the very end: whatever goes wrong, the last good site stays as it
-is. In `mkdocs serve` errors stop nothing: what the checks find stands on the pages; while a file
-can't be read, the last good pages are shown under a banner.
+is. In `mkdocs serve` errors stop nothing: what the checks find stands on the pages; a file that
+can't be read is shown as it was before, under a banner, and all others as they are.
 """
 
 import logging
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from pathlib import Path
 from typing import Literal
 
@@ -67,6 +67,8 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
         self.publication = Publication(logging.getLogger("mkdocs"))
         self.last_good: Site | None = None
         self.errors: list[Problem] = []
+        self.kept: Mapping[str, bytes] = {}
+        self.held: frozenset[str] = frozenset()
         self.site: Site | None = None
         self.drafts: dict[str, Page] = {}
         self.pages: dict[str, Page] = {}
@@ -81,7 +83,7 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
         self.serving = command == "serve"
         self.in_place = self.serving or dirty  # only looked at, on this computer
         self.last_good = self.built = None
-        self.drafts = {}
+        self.drafts, self.kept = {}, {}
 
     def on_serve(
         self, server: LiveReloadServer, *, config: MkDocsConfig, builder: Callable[[], None]
@@ -112,7 +114,9 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
     def on_pre_build(self, *, config: MkDocsConfig) -> None:
         """Read, check and work out everything while the last site is still untouched."""
         self.pages, self.marked, self.built = {}, Marked(), None
-        checked = check_folder(self.programs, drafts=self.config.drafts)
+        kept = self.kept if self.serving else None
+        checked = check_folder(self.programs, drafts=self.config.drafts, kept=kept)
+        self.kept = checked.raw or self.kept
         since = self.compared(checked)
         problems = [*checked.problems, *since.problems]
         # In serve, MkDocs puts the address of this machine there: no address for a card on a wall.
@@ -121,8 +125,13 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
         self.site = write_pages(worked, since.changes, base) if worked else None
         if self.site is not None:
             problems += check_handwritten(Path(config.docs_dir), tuple(self.site.inserts))
-        # In serve only what can't be read holds pages back.
-        self.errors = errors_in(problems) if not (self.serving and worked) else []
+        # In serve only what can't be read holds something back, and only what is made of that file.
+        self.errors = [
+            problem
+            for problem in errors_in(problems)
+            if not (self.serving and worked) or problem.file in checked.held
+        ]
+        self.held = checked.held
         if self.errors and not self.serving:
             raise PluginError(refusal("error", self.errors))
         if config.strict and not self.serving and (warnings := warnings_in(problems)):
@@ -130,7 +139,9 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
         report(problems)
         self.last_good = self.site = self.site or self.last_good
         if self.serving:
-            self.notes = noted(checked, problems, written_pages(Path(config.docs_dir)))
+            # What is wrong in files that are not shown as they are stands in the banner.
+            here = [problem for problem in problems if problem.file not in checked.held]
+            self.notes = noted(checked, here, written_pages(Path(config.docs_dir)))
         if self.serving and (checked.desk or self.drafts):
             drafts = {page.uri: page for page in coach_pages(checked, since.changes)}
             # Files that can't be read leave nothing to make the others from.
@@ -291,5 +302,5 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
     def _touched_up(self, html: str) -> str:
         html = without_gaps(name_landmarks(html))
         if self.errors and self.site is not None:
-            html = with_banner(html, problem_banner(self.errors))
+            html = with_banner(html, problem_banner(self.errors, self.held))
         return html

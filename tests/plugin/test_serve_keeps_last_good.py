@@ -83,6 +83,59 @@ def test_a_handwritten_page_may_change_while_a_file_is_broken(root: Path, serve:
     assert "1 Mill Lane" in html  # the part it takes in
 
 
+def test_one_broken_file_holds_no_other_back(root: Path, serve: Rebuild) -> None:
+    serve()
+    demo.change(root / WAVE, "2x8", "2x")
+    demo.change(root / "programs/room.yml", "gym: The Shed", "gym: The Barn")
+    serve()
+    html = page(root, "spring/week-01/a-squat")
+    assert f"2{NBSP}×{NBSP}8" in html
+    assert "The Barn" in html
+    assert len(re.findall(r'role="?alert\b', html)) == 1
+    assert "1 error: programs/spring/1-start.yml stands here as before the error" in html
+    assert html.count(f"{WAVE}:13:14") == 1
+
+    # What was good in between is what is shown of a file that breaks next.
+    demo.change(root / WAVE, "1: 2x\n", "1: 2x9\n")
+    serve()
+    assert "alert" not in page(root, "note")
+    demo.change(root / "programs/room.yml", "gym: The Barn", "gim: The Barn")
+    demo.change(root / WAVE, "1: 2x9\n", "1: 2x10\n")
+    serve()
+    html = page(root, "spring/week-01/a-squat")
+    assert f"2{NBSP}×{NBSP}10" in html
+    assert "The Barn" in html
+
+
+def test_a_new_file_that_cannot_be_read_yet_holds_no_other_back(root: Path, serve: Rebuild) -> None:
+    serve()
+    (root / "programs/exercises/bridge.yml").write_text("name: Bridge\nloud: [", encoding="utf-8")
+    demo.change(root / WAVE, "2x8", "2x9")
+    serve()
+    assert f"2{NBSP}×{NBSP}9" in page(root, "spring/week-01/a-squat")
+    assert "programs/exercises/bridge.yml stands here as before the error, or not yet" in page(
+        root, "note"
+    )
+    assert not (root / "site/exercises/bridge").exists()
+
+    # Where another file leads to it, that one waits for it.
+    demo.change(root / WAVE, "exercise: chair-squat", "exercise: bridge")
+    serve()
+    assert f"2{NBSP}×{NBSP}9" in page(root, "spring/week-01/a-squat")
+
+
+def test_files_that_do_not_go_together_show_the_last_state_of_all(
+    root: Path, serve: Rebuild
+) -> None:
+    serve()
+    (root / "programs/exercises/chair-squat.yml").unlink()
+    demo.change(root / "programs/room.yml", "gym: The Shed", "gym: The Barn")
+    serve()
+    html = page(root, "spring/week-01/a-squat")
+    assert "The Shed" in html
+    assert "you see the last state without errors" in html
+
+
 def test_a_file_broken_from_the_start_gives_one_page_with_the_problems(
     root: Path, serve: Rebuild
 ) -> None:

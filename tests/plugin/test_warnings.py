@@ -3,6 +3,7 @@ build; notes stop none."""
 
 import logging
 from pathlib import Path
+from typing import Any
 
 import pytest
 from mkdocs.commands.build import build
@@ -103,8 +104,8 @@ def test_an_entry_that_no_longer_holds_stops_a_strict_build(root: Path) -> None:
 def test_notes_are_logged_for_information_only(
     root: Path, caplog: pytest.LogCaptureFixture, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    def only_a_note(folder: Path, *, drafts: bool) -> Checked:
-        found = check_folder(folder, drafts=drafts)
+    def only_a_note(folder: Path, **options: Any) -> Checked:
+        found = check_folder(folder, **options)
         note = Problem("programs/room.yml", 1, 1, "a-note", "look at this", Severity.NOTE)
         return Checked(found.worked, (note,), found.desk)
 

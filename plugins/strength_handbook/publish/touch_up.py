@@ -6,7 +6,7 @@ that no theme template is copied.
 """
 
 import re
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from html import escape
 
 from minify_html import minify
@@ -70,12 +70,23 @@ def with_banner(html: str, banner: str) -> str:
     return html.replace(_BANNER_PLACE, banner + _BANNER_PLACE, 1)
 
 
-def problem_banner(problems: Sequence[Problem]) -> str:
-    """What stands above every page while the files have errors."""
+def problem_banner(problems: Sequence[Problem], held: Collection[str]) -> str:
+    """What stands above every page while files have errors.
+
+    Args:
+        problems: all of them.
+        held: files that are shown as they were before; none where all is.
+    """
     says = f"{counted(len(problems), 'error')}: you see the last state without errors."
+    if held:
+        files = ", ".join(sorted(held))
+        says = (
+            f"{counted(len(problems), 'error')}: {files} stands here as before the error, or not "
+            "yet; all else is as you saved it."
+        )
     return (
         f'<div role="alert" class="sh-problems" style="{_STYLE}">'
-        f"<p><strong>{says}</strong></p>{problem_list(problems)}</div>\n"
+        f"<p><strong>{escape(says)}</strong></p>{problem_list(problems)}</div>\n"
     )
 
 

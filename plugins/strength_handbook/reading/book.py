@@ -8,6 +8,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field, replace
 from functools import lru_cache
 from pathlib import Path
+from types import MappingProxyType
 
 from pydantic import BaseModel
 
@@ -54,16 +55,21 @@ class Reading:
         problems: all problems of all files, sorted.
         written: the typed files with their sources, for later checks that point into files.
         read_as: doses in other spellings than the house's, and how each was understood.
+        raw: what was read of each file, by its name in messages.
     """
 
     book: Book | None
     problems: list[Problem] = field(default_factory=list)
     written: Written = field(default_factory=Written)
     read_as: list[ReadAs] = field(default_factory=list)
+    raw: dict[str, bytes] = field(default_factory=dict)
 
 
 def read_book(
-    root: Path, shown: str | None = None, tell: Callable[[str], None] = lambda _: None
+    root: Path,
+    shown: str | None = None,
+    tell: Callable[[str], None] = lambda _: None,
+    instead: Mapping[str, bytes | None] = MappingProxyType({}),
 ) -> Reading:
     """Read and check a program folder; never raises for what stands in the files.
 
@@ -71,17 +77,25 @@ def read_book(
         root: the folder.
         shown: its name in messages; the folder's own name if left out.
         tell: takes the name of each file before it is read.
+        instead: for some files, by their names in messages, what to read in place of what they
+            hold; None leaves a file out.
     """
     folder = list_folder(root, shown)
     problems = list(folder.problems)
     written = Written()
     read_as: list[ReadAs] = []
+    read: dict[str, bytes] = {}
     # The room first: examples in the messages about all other files are in its units. Exercises
     # before waves: an example of a dose fits what is done.
     known = _Known()
     for found in sorted(folder.files, key=_turn):
         tell(f"reading {found.shown}")
-        said, known = _read_file(found, known)
+        raw = instead[found.shown] if found.shown in instead else _bytes(found)
+        if raw is None:
+            continue
+        if isinstance(raw, bytes):
+            read[found.shown] = raw
+        said, known = _read_file(found, raw, known)
         problems += said.problems
         read_as += said.read_as
         if said.problems:
@@ -93,8 +107,8 @@ def read_book(
         problems += check_references(written)
     ordered = sorted_problems(problems)
     if any(problem.severity is Severity.ERROR for problem in ordered):
-        return Reading(None, ordered, written, read_as)
-    return Reading(_book(written), ordered, written, read_as)
+        return Reading(None, ordered, written, read_as, read)
+    return Reading(_book(written), ordered, written, read_as, read)
 
 
 def _turn(found: FoundFile) -> int:
@@ -132,15 +146,21 @@ class FileContent:
     read_as: tuple[ReadAs, ...] = ()
 
 
-def _read_file(found: FoundFile, known: _Known) -> tuple[FileContent, _Known]:
-    """What a file says, as far as it can be read, and what is known with it."""
+def _bytes(found: FoundFile) -> bytes | Problem:
+    """What a file holds, or why nobody can say."""
     try:
         if (size := found.path.stat().st_size) > MAX_BYTES:
-            return FileContent(problems=(too_large(size, found.shown),)), known
-        raw = found.path.read_bytes()
+            return too_large(size, found.shown)
+        return found.path.read_bytes()
     except OSError as error:
         text = f"the file can't be read: {error.strerror or error}"
-        return FileContent(problems=(Problem(found.shown, 1, 1, "no-file", text),)), known
+        return Problem(found.shown, 1, 1, "no-file", text)
+
+
+def _read_file(found: FoundFile, raw: bytes | Problem, known: _Known) -> tuple[FileContent, _Known]:
+    """What a file says, as far as it can be read, and what is known with it."""
+    if isinstance(raw, Problem):
+        return FileContent(problems=(raw,)), known
     read = said_in if len(raw) <= MOST_KEPT else said_in.__wrapped__
     exercises = known.exercises if found.kind is FileKind.WAVE else ()
     said = read(found.kind, found.shown, raw, known.units, exercises)
