@@ -14,8 +14,8 @@ from strength_handbook.publish.shelf.things import THINGS
 from strength_handbook.reading.doing import doing
 
 SIGN = re.compile(r"Not yet filled in \([^()\n]+\)")
-SIX = 6
-"""Exercises in a session of the program."""
+A_SESSION = 8
+"""Exercises in each of the program."""
 
 
 def begun(root: Path, units: str) -> Path:
@@ -69,15 +69,15 @@ def write_program(programs: Path) -> None:
     goal = "goals:\n  - {goal: Know all exercises, test: One set of each}\n"
     (folder / "program.yml").write_text(head + goal, encoding="utf-8")
     sessions = {
-        f"part-{number // SIX + 1:02}": {
-            "title": f"Part {number // SIX + 1}",
+        f"part-{number // A_SESSION + 1:02}": {
+            "title": f"Part {number // A_SESSION + 1}",
             "purpose": "Know them all.",
             "slots": [
                 {"order": chr(ord("A") + place), "exercise": key, "weeks": {1: _dose(key)}}
-                for place, key in enumerate(list(shelf())[number : number + SIX])
+                for place, key in enumerate(list(shelf())[number : number + A_SESSION])
             ],
         }
-        for number in range(0, len(shelf()), SIX)
+        for number in range(0, len(shelf()), A_SESSION)
     }
     wave = {"wave": "All", "emphasis": "general", "promise": "You see every exercise once.",
             "weeks": 1, "sessions": sessions}  # fmt: skip

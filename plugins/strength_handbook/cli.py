@@ -17,7 +17,7 @@ import click
 
 from strength_handbook.cli_begin import init
 from strength_handbook.cli_new import new
-from strength_handbook.cli_shared import FOLDER, PROGRAMS, existing, inner, writing
+from strength_handbook.cli_shared import DRAFTS, FOLDER, PROGRAMS, existing, inner, writing
 
 if TYPE_CHECKING:
     from strength_handbook.checked import Checked
@@ -48,8 +48,15 @@ main.add_command(new)
     help="Also list what changed since data/<program>.json of an earlier site, or a folder of such "
     "files.",
 )  # fmt: skip
+@DRAFTS
 def check(
-    folder: Path | None, programs: Path, form: str, slug: str | None, since: Path | None
+    folder: Path | None,
+    programs: Path,
+    form: str,
+    slug: str | None,
+    since: Path | None,
+    *,
+    drafts: bool,
 ) -> None:
     """Report everything that is wrong in the program files of DIR (default: programs).
 
@@ -68,7 +75,7 @@ def check(
     from strength_handbook.reading.problem import sorted_problems
 
     with told() as tell:
-        checked = check_folder(folder, tell=tell)
+        checked = check_folder(folder, tell=tell, drafts=drafts)
     found, lines, data = _compared(since, checked, form)
     problems = sorted_problems([*found, *open_places(folder)])
     shown, accepted = shown_path(folder), len(checked.accepted)
@@ -140,7 +147,8 @@ def copy_command(out: Path, config: Path, *, strict: bool) -> None:
 @main.command("export")
 @click.argument("out", type=FOLDER, metavar="DIR")
 @PROGRAMS
-def export_command(out: Path, programs: Path) -> None:
+@DRAFTS
+def export_command(out: Path, programs: Path, *, drafts: bool) -> None:
     """Write the generated pages as Markdown files into DIR, for any other site builder."""
     programs = existing(programs)
 
@@ -151,7 +159,7 @@ def export_command(out: Path, programs: Path) -> None:
     from strength_handbook.publish.report import as_lines
 
     with told() as tell:
-        checked = check_folder(programs, tell=tell)
+        checked = check_folder(programs, tell=tell, drafts=drafts)
     if checked.worked is None:
         for line in as_lines(checked.problems, shown_path(programs)):
             click.echo(line, err=True)

@@ -12,6 +12,11 @@ PROGRAMS = click.option(
     help="The folder with the program files.",
 )  # fmt: skip
 
+DRAFTS = click.option(
+    "--drafts", is_flag=True,
+    help="Exercises that are only begun may pass, as with 'drafts: true' in mkdocs.yml.",
+)  # fmt: skip
+
 
 @contextmanager
 def writing() -> Iterator[None]:

@@ -67,3 +67,20 @@ def test_a_build_that_is_told_publishes_it_with_its_mark(
     assert "Still to be written: pattern" in shown
     assert "(DRAFT)" in page(site, "cards/spring/start")
     assert "(DRAFT)" in page(site, "spring/week-01/a-squat")
+
+
+def test_check_and_export_pass_it_where_they_are_told(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.chdir(begun(tmp_path))
+    refused = [demo.handbook(tmp_path, "check"), demo.handbook(tmp_path, "export", "out")]
+    assert [done.returncode for done in refused] == [1, 1]
+    assert "error draft: exercise chair-squat: only begun" in refused[0].stdout
+    assert not (tmp_path / "out").exists()
+    passed = [
+        demo.handbook(tmp_path, "check", "--drafts"),
+        demo.handbook(tmp_path, "export", "out", "--drafts"),
+    ]
+    assert [done.returncode for done in passed] == [0, 0], passed
+    assert "note draft: exercise chair-squat: only begun" in passed[0].stdout
+    assert "(DRAFT)" in (tmp_path / "out/exercises/chair-squat.md").read_text(encoding="utf-8")
