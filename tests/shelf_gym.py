@@ -7,15 +7,30 @@ import yaml
 from click.testing import CliRunner
 
 from strength_handbook.cli import main
+from strength_handbook.model.words import Pattern
 from strength_handbook.publish.first_gym.gym_files import READY
 from strength_handbook.publish.measures import in_units
 from strength_handbook.publish.shelf.ready import shelf
 from strength_handbook.publish.shelf.things import THINGS
-from strength_handbook.reading.doing import doing
 
 SIGN = re.compile(r"Not yet filled in \([^()\n]+\)")
 A_SESSION = 8
-"""Exercises in each of the program."""
+"""Exercises in each session of the program."""
+HOLDS = frozenset({
+    "bridge-hold", "cable-anti-rotation-hold", "hang", "hollow-hold", "one-leg-stand", "plank",
+    "plate-pinch", "push-up-hold", "split-squat-hold", "wall-sit",
+})  # fmt: skip
+"""Exercises that are stayed in."""
+PROGRAM = """\
+program: All of it
+version: "1"
+valid-until: 2030-12-31
+time-cap: 180 min
+group: {members: 1, sharing: 1}
+need: [Everybody knows every exercise.]
+goals:
+  - {goal: Know all exercises, test: One set of each}
+"""
 
 
 def begun(root: Path, units: str) -> Path:
@@ -61,19 +76,17 @@ def with_all_exercises(root: Path, units: str) -> Path:
 
 
 def write_program(programs: Path) -> None:
-    """A week in which everything is done once, each with the dose that messages offer for it."""
+    """A week in which everything is done once, each in light sets of a kind that fits it."""
     folder = programs / "all-of-it"
     folder.mkdir()
-    first = (programs / "first-weeks" / "program.yml").read_text(encoding="utf-8")
-    head = first.partition("goals:")[0].replace("First two weeks", "All of it")
-    goal = "goals:\n  - {goal: Know all exercises, test: One set of each}\n"
-    (folder / "program.yml").write_text(head + goal, encoding="utf-8")
+    (folder / "program.yml").write_text(PROGRAM, encoding="utf-8")
     sessions = {
         f"part-{number // A_SESSION + 1:02}": {
             "title": f"Part {number // A_SESSION + 1}",
             "purpose": "Know them all.",
+            "warm-up": ["March, and two easy jumps.", "Build up to each lift in two light sets."],
             "slots": [
-                {"order": chr(ord("A") + place), "exercise": key, "weeks": {1: _dose(key)}}
+                {"order": chr(ord("A") + place), "exercise": key} | _dose(key)
                 for place, key in enumerate(list(shelf())[number : number + A_SESSION])
             ],
         }
@@ -81,11 +94,22 @@ def write_program(programs: Path) -> None:
     }
     wave = {"wave": "All", "emphasis": "general", "promise": "You see every exercise once.",
             "weeks": 1, "sessions": sessions}  # fmt: skip
-    (folder / "1-all.yml").write_text(yaml.safe_dump(wave, sort_keys=False), encoding="utf-8")
+    units = yaml.safe_load((programs / "room.yml").read_text(encoding="utf-8"))["units"]
+    text = in_units(yaml.safe_dump(wave, sort_keys=False), units)
+    (folder / "1-all.yml").write_text(text, encoding="utf-8")
 
 
-def _dose(key: str) -> str:
-    """Two light sets in the form that fits the exercise."""
-    example = doing(yaml.safe_load(shelf()[key].text)).example.strip("'")
-    light = re.sub(r"@ [^,]*", "", re.sub(r"(RIR|RPE) \d", "RPE 5", example))
-    return re.sub(r"^(ISO )?\d", r"\g<1>2", light).replace(" ,", ",")
+def _dose(key: str) -> dict[str, object]:
+    """Two light sets, by what the exercise's own file says of it."""
+    said = yaml.safe_load(shelf()[key].text)
+    if key in HOLDS:
+        position = said["poses"]["turn"].rstrip(".")
+        return {"position": position, "weeks": {1: "ISO 2x15 s, RPE 5, rest 60 s"}}
+    if said["pattern"] == Pattern.CARRY:
+        share = 40 if said["load"]["kind"] == "carrier" else 20
+        return {"weeks": {1: f"2 -> 20 m @ {share} % BM, rest 60 s"}}
+    if "first-height" in said:
+        return {"weeks": {1: "2x3, box [[40 cm|16 in]], intent fast, rest 60 s"}}
+    if said["pattern"] == Pattern.JUMP:
+        return {"weeks": {1: "2x3, intent fast, rest 60 s"}}
+    return {"weeks": {1: "2x10, RPE 5, rest 60 s"}}
