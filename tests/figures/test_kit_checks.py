@@ -59,3 +59,37 @@ def test_heels_stay_on_their_place(knee: int, found: list[tuple[int, str]]) -> N
     start = {"pose": "on-back", "knee": 100, "ankle": 95, "feet": "30 cm"}
     turn = {"pose": "bridge", "knee": knee, "ankle": 95, "feet": "30 cm"}
     assert slugs(start=start, turn=turn) == found
+
+
+@pytest.mark.parametrize(
+    ("thing", "lean", "found"),
+    [("chest-rest", 48, []), ("chest-rest", 5, [(0, "off-pad")]),
+     ("adjustable-bench", -60, []), ("adjustable-bench", 20, [(0, "off-pad")])],
+)  # fmt: skip
+def test_a_trunk_leans_as_its_pad_does(thing: str, lean: int, found: list[object]) -> None:
+    keys = {"pose": "seated", "ground": "45 cm", "lean": lean, "knee": 90, "hip": 120}
+    assert slugs(things=[{"thing": thing}], start=keys, turn=keys) == found
+
+
+def test_a_pad_does_not_come_along_with_a_trunk() -> None:
+    start, turn = (
+        {"pose": "hinge", "knee": 160, "hip": 160, "heel": 35, "lean": lean} for lean in (48, 58)
+    )
+    assert slugs(things=[{"thing": "chest-rest"}], start=start, turn=turn) == [(1, "off-pad")]
+
+
+HANGS_BACK = {"pose": "standing", "knee": 178, "hip": 178, "ankle": 130}
+ANCHOR = {"thing": "anchor", "height": "215 cm", "at": 45}
+
+
+@pytest.mark.parametrize(("at", "found"), [(-4, []), (10, [(1, "strap-length")])])
+def test_straps_keep_their_length(at: int, found: list[object]) -> None:
+    # By Pythagoras: 83 cm ahead and 64 up at the start is 105 long; 49 and 93 as well.
+    start = {**HANGS_BACK, "hands": "151 cm", "hands-at": -38}
+    turn = {**HANGS_BACK, "ankle": 97, "hands": "122 cm", "hands-at": at}
+    assert slugs(holds="strap", things=[ANCHOR], start=start, turn=turn) == found
+
+
+@pytest.mark.parametrize("holds", ["cable", "strap", "rope", "pivot-bar"])
+def test_a_line_that_leads_nowhere_is_found(holds: str) -> None:
+    assert slugs(holds=holds, start=STAND, turn=STAND) == [(0, "line-without-end")]

@@ -81,7 +81,7 @@ ARMS: dict[Arms, tuple[float | None, float]] = {
     "overhead": (178, 176),
     "at-chest": (12, 42),
     "on-floor": (0, 176),
-    "folded": (20, 40),
+    "folded": (30, 28),
     "at-handles": (17, 42),
 }
 """Shoulder and elbow; no shoulder hangs from it by its weight."""

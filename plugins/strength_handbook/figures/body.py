@@ -42,6 +42,7 @@ LOAD = MappingProxyType(
         "trap-bar": 0.6,
         "pivot-bar": 0.2,
         "dumbbells": 0.3,
+        "dumbbell": 0.2,
         "bells": 0.4,
         "bell": 0.2,
         "handles": 0.4,

@@ -73,6 +73,7 @@ class Angles:
         head: of the head from upright, degrees forward.
         near, far: the legs.
         arm, far_arm: the arms.
+        shrug: how far both shoulders are lifted along the trunk, statures.
     """
 
     lean: float
@@ -81,6 +82,7 @@ class Angles:
     far: Leg
     arm: Arm
     far_arm: Arm
+    shrug: float = 0.0
 
 
 def along(start: Point, direction: float, length: float) -> Point:
@@ -118,6 +120,7 @@ def joints(shape: Angles) -> dict[str, Point]:
     shoulder = along(hip, trunk, TRUNK)
     skull = 90 - shape.head
     neck = along(shoulder, (trunk + skull) / 2, NECK)
+    shoulder = along(shoulder, trunk, shape.shrug)  # neck and head stay where they are
     found = {
         "hip": hip,
         "shoulder": shoulder,
@@ -184,6 +187,8 @@ def balance(points: Points, held: str = "nothing") -> float:
             moment += mass * (one + share * (other - one))
     load = LOAD.get(held, 0.0)
     hands = (points["hand"][0] + points["far hand"][0]) / 2
+    if held == "dumbbell":
+        hands = points["hand"][0]
     if held == "yoke-bar":
         hands = points["shoulder"][0]
     return (moment + load * hands) / (total + load)

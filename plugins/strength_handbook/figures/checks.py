@@ -159,7 +159,8 @@ def _contacts(one: Posed) -> Iterator[Impossible]:
 
 
 def _falls(figure: Figure, one: Posed) -> Iterator[Impossible]:
-    if not one.base.balanced or figure.holds in HELD_UP:
+    leant = any(thing.thing == "chest-rest" for thing in figure.things)
+    if not one.base.balanced or leant or figure.holds in HELD_UP:
         return
     feet = [one.points[side + end][0] for side in ("", "far ") for end in ("heel", "toe")]
     middle = balance(one.points, figure.holds)

@@ -10,7 +10,7 @@ from strength_handbook.figures.clearance import row
 from strength_handbook.figures.drawn import Drawn
 from strength_handbook.figures.outlines import SCALE, place
 from strength_handbook.figures.posing import Posed
-from strength_handbook.figures.rig import draw_rig
+from strength_handbook.figures.rig import draw_rig, draw_straight_bar
 from strength_handbook.model.figure import Held
 
 _BEHIND = (0.042, 0.012)
@@ -29,6 +29,8 @@ def draw_held(one: Posed, held: Held) -> Drawn:
     match held:
         case "dumbbells":
             return Drawn(_dumbbell(far), _dumbbell(hand), ((hand, 0.07),))
+        case "dumbbell":
+            return Drawn("", _dumbbell(hand), ((hand, 0.07),))
         case "bells":
             other = far[0] + _BEHIND[0], far[1] + _BEHIND[1]
             behind = f'<g class="far">{_bell(other)}</g>'
@@ -46,7 +48,9 @@ def draw_held(one: Posed, held: Held) -> Drawn:
             return Drawn("", _fingers(hand), around, between=_upright_plates(hand))
         case "plate":
             return Drawn("", _flat_plate(points), ((hand, 0.1),))
-        case "pull-up-bar" | "towels":
+        case "pull-up-bar":
+            return draw_straight_bar(hand)
+        case "parallel-handles" | "towels":
             return draw_rig(hand, towels=held == "towels")
         case "bag":
             bag = draw_bag(points, one.pose)

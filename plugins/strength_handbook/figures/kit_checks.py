@@ -1,14 +1,17 @@
-"""What no kit can do: a bar that misses its pins, a foot inside a box, a heel that slides on it."""
+"""What no kit can do: a bar that misses its pins, a foot inside a box, a strap that stretches."""
 
 from collections.abc import Iterator, Sequence
+from itertools import pairwise
 
 from strength_handbook.figures.bars import HUB, bar_place
 from strength_handbook.figures.bases import Support
 from strength_handbook.figures.body import STATURE
-from strength_handbook.figures.chain import Point
+from strength_handbook.figures.chain import Point, distance
 from strength_handbook.figures.checks import MISS, Impossible
 from strength_handbook.figures.outlines import SCALE, middle_of
+from strength_handbook.figures.pads import PADS, lean_of
 from strength_handbook.figures.posing import Posed
+from strength_handbook.figures.pulling import ENDS, anchored, cord
 from strength_handbook.figures.things import PIN_HALF, edges
 from strength_handbook.model.figure import Figure
 
@@ -37,6 +40,8 @@ def out_of_place(figure: Figure, poses: Sequence[Posed]) -> Iterator[tuple[int, 
             yield number, wrong
     yield from ((1, wrong) for wrong in _pins(figure, poses[1]))
     yield from ((1, wrong) for wrong in _slides(poses[0], poses[1]))
+    yield from _pads(figure, poses)
+    yield from _lines(figure, poses)
 
 
 _LEGS = (
@@ -106,3 +111,52 @@ def _slides(start: Posed, turn: Posed) -> Iterator[Impossible]:
             f"{'smaller' if off > 0 else 'larger'} 'knee' here, or change that of the start"
         )
         yield Impossible("knee" if turn.pose.knee else "", "heels-slide", text)
+
+
+def _pads(figure: Figure, poses: Sequence[Posed]) -> Iterator[tuple[int, Impossible]]:
+    """A trunk lies on its pad, and stays there."""
+    for thing in figure.things:
+        if thing.thing not in PADS:
+            continue
+        least, most = PADS[thing.thing]
+        for number, one in enumerate(poses):
+            lean = lean_of(one.points)
+            if not least <= lean <= most:
+                text = (
+                    f"a trunk that leans {lean:.0f}° is not on its {thing.thing}; write a 'lean' "
+                    f"from {least:g} to {most:g}"
+                )
+                yield number, Impossible("lean" if one.pose.lean else "", "off-pad", text)
+                return
+            off = max(distance(one.points[name], poses[0].points[name]) for name in ("hip", "neck"))
+            if off * STATURE > MISS:
+                text = (
+                    f"the trunk moves {100 * off * STATURE:.0f} cm from the start, and its "
+                    f"{thing.thing} stands fast; write the same legs and 'lean' as there"
+                )
+                yield number, Impossible("lean" if one.pose.lean else "", "off-pad", text)
+                return
+
+
+def _lines(figure: Figure, poses: Sequence[Posed]) -> Iterator[tuple[int, Impossible]]:
+    """A line is fastened to something, and a strap from an anchor keeps its length."""
+    if figure.holds not in ENDS:
+        return
+    lengths = [sum(distance(*ends) for ends in pairwise(cord(figure, one))) for one in poses]
+    if not lengths[0]:
+        text = (
+            f"the {figure.holds} leads nowhere; write what it is fastened to under 'things', as "
+            f"'thing: {ENDS[figure.holds][-1]}'"
+        )
+        yield 0, Impossible("", "line-without-end", text)
+    for number, length in enumerate(lengths):
+        off = (length - lengths[0]) * STATURE
+        if anchored(figure) and abs(off) > MISS:
+            text = (
+                f"the straps would be {100 * abs(off):.0f} cm {'longer' if off > 0 else 'shorter'} "
+                "than at the start; write other 'hands' and 'hands-at', or another 'ankle'"
+            )
+            yield (
+                number,
+                Impossible("hands" if poses[number].pose.hands else "", "strap-length", text),
+            )

@@ -13,6 +13,8 @@ SHORT = 0.07
 _PUSH = 0.07
 PUSH_AHEAD = 0.072
 """How far ahead of the bar its arrow is: clear of bar and fist, statures."""
+_FRAME_END = 0.014
+"""How far from the end of a frame its arrow is, statures."""
 _TIP = '<path class="tip" transform="translate({:.0f} {:.0f}) rotate({:.0f})" d="M8 0L-10-9V9z"/>'
 
 
@@ -32,16 +34,23 @@ def tip(way: Sequence[Point]) -> str:
     return _TIP.format(x, y, degrees(atan2(y - from_y, x - from_x)))
 
 
-def push(bar: Point, stop: float) -> str:
+def push_ahead(frame: float) -> float:
+    """How far ahead of a bar the arrow of a push is, statures; argument as of `push`."""
+    return frame - _FRAME_END if frame else PUSH_AHEAD
+
+
+def push(bar: Point, stop: float, frame: float = 0.0) -> str:
     """A stop over a bar, hatched as what stands fast is, and a short solid arrow up against it.
 
     Args:
         bar: what presses against the stop.
         stop: how high the stop's middle is, statures.
+        frame: how far a frame round the lifter reaches ahead of the bar; its end has the arrow.
     """
     x, y = place((bar[0], stop))
-    ahead = x + PUSH_AHEAD * SCALE
-    path = f"M{x - 16:.0f} {y:.0f}h{ahead - x + 38:.0f}"
+    ahead = x + push_ahead(frame) * SCALE
+    begin = ahead - 26 if frame else x - 16  # over a leg it would hide what it stops
+    path = f"M{begin:.0f} {y:.0f}h{ahead - begin + 22:.0f}"
     fast = "".join(f"M{ahead + off:.0f} {y - 7:.0f}l9-10" for off in (-12, -1, 10))
     shaft = f"M{ahead:.0f} {y + 24:.0f}v{_PUSH * SCALE:.0f}"
     return (

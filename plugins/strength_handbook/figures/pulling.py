@@ -16,7 +16,12 @@ SLED_POST = 0.3
 """Metres: how high a line is fastened on a sled; drawn by eye."""
 _SLED_END = 106 / SCALE
 """From a sled's front post to its other end, statures, as it is drawn."""
-_ENDS = {"cable": "cable-column", "strap": "sled", "rope": "sled", "pivot-bar": "pivot"}
+ENDS = {
+    "cable": ("cable-column",),
+    "strap": ("sled", "anchor"),
+    "rope": ("sled",),
+    "pivot-bar": ("pivot",),
+}
 """What a line leads to from the hands."""
 _LOOSE = 0.1
 """Statures by which a hand has come back from where there is slack rope to draw."""
@@ -56,9 +61,9 @@ def sled_end(figure: Figure, one: Posed) -> Point | None:
 
 def cord(figure: Figure, one: Posed) -> list[Point]:
     """From the near hand to what it pulls, over the other hand of who reaches along a rope."""
-    wanted = _ENDS.get(figure.holds)
+    wanted = ENDS.get(figure.holds, ())
     for thing in pulled_along(figure, one):
-        if thing.thing == wanted:
+        if thing.thing in wanted:
             hand, far = one.points["hand"], one.points["far hand"]
             hook = thing.at / 100 / STATURE, _hook(thing) / STATURE
             over = [far] if figure.holds == "rope" and far[0] > hand[0] + _LOOSE else []
@@ -67,7 +72,7 @@ def cord(figure: Figure, one: Posed) -> list[Point]:
 
 
 def _hook(thing: Beside) -> float:
-    """How high a line is fastened, metres: a column says it, a sled has its post."""
+    """How high a line is fastened, metres: a column or an anchor says it, a sled has its post."""
     return {"sled": SLED_POST, "pivot": 0.06}.get(thing.thing, thing.height)
 
 
@@ -84,8 +89,17 @@ def draw_line(figure: Figure, one: Posed) -> str:
         return f'<path class="rod" d="{path}"/>{socket}{_end_plates((x, y), (to_x, to_y))}'
     slack = _slack(figure, one) if figure.holds == "rope" else ""
     grip = _stirrup((x, y), (to_x, to_y)) if figure.holds == "cable" else ""
+    if anchored(figure):
+        far_x, far_y = place(one.points["far hand"])
+        slack = f"M{far_x + _APART:.0f} {far_y:.0f}L{to_x:.0f} {to_y:.0f}"
+        grip = _stirrup((x, y), (to_x, to_y))
     light = "M" + "L".join(f"{x:.0f} {y:.0f}" for x, y in [*drawn[:-1], _before(drawn)])
     return f'<path class="halo" d="{light}{slack}"/><path class="cord" d="{path}{slack}"/>{grip}'
+
+
+def anchored(figure: Figure) -> bool:
+    """Both hands are on straps from a point that stays where it is."""
+    return figure.holds == "strap" and any(one.thing == "anchor" for one in figure.things)
 
 
 def _before(drawn: Sequence[Point]) -> Point:
@@ -130,13 +144,15 @@ def _stirrup(hand: Point, towards: Point) -> str:
 
 _GRIP = 19
 """Half of a cable's handle, units."""
+_APART = 9
+"""How far the farther of two straps is moved at the hand, units, so that there are two to see."""
 _PLATES, _PLATE = (50, 61), 38
 """How far from the hand the plates at a bar's end are, and half of their height; units."""
 
 
 def on_the_line(figure: Figure, line: Sequence[Point]) -> list[tuple[Point, float]]:
     """What an arrow keeps off besides a line itself: plates at a bar's end, a handle."""
-    if not line or figure.holds not in ("pivot-bar", "cable"):
+    if not line or not (figure.holds in ("pivot-bar", "cable") or anchored(figure)):
         return []
     far, half = (_PLATES[1], _PLATE) if figure.holds == "pivot-bar" else (0, _GRIP)
     return row(across(line[0], line[1], far / SCALE, half / SCALE), 0.07)

@@ -9,6 +9,8 @@ TOWEL = 0.26 / STATURE
 """From the hands up to the bar that towels hang over, statures."""
 HANGER = 0.16
 """From a handle up to the frame that it hangs from, statures: over the head of who pulls up."""
+_BAR = 6
+"""Radius of a bar to hang from, units: a fist shows all round it."""
 _POST = 0.23
 """How far ahead the post stands."""
 
@@ -29,6 +31,15 @@ def draw_rig(hand: Point, *, towels: bool) -> Drawn:
     far = f'<g class="far">{_parallel(x + 13, y - 6, top)}</g>'
     around = (((hand[0], hand[1] + HANGER), 0.09), ((hand[0] + _POST, hand[1] + HANGER), 0.02))
     return Drawn(frame + far, "", around, between=_parallel(x, y, top))
+
+
+def draw_straight_bar(hand: Point) -> Drawn:
+    """One straight bar from its end, in the fist, on the arm of its post."""
+    x, y = place(hand)
+    post = x + _POST * SCALE
+    frame = f'<path class="post" d="M{post:.0f} 0V{y:.0f}H{x:.0f}"/>'
+    bar = f'<circle class="bar" cx="{x:.0f}" cy="{y:.0f}" r="{_BAR}"/>'
+    return Drawn(frame, bar, ((hand, 0.05), ((hand[0] + _POST, hand[1]), 0.02)))
 
 
 def _parallel(x: float, y: float, top: float) -> str:

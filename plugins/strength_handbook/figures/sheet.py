@@ -4,17 +4,17 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from html import escape
 
-from strength_handbook.figures.bars import bar_place
+from strength_handbook.figures.bars import FRAME, TRAP_BARS, bar_place
 from strength_handbook.figures.body import STATURE
 from strength_handbook.figures.chain import Point, Points, distance, moved
 from strength_handbook.figures.clearance import beside, row
 from strength_handbook.figures.drawn_body import behind, forearm, near_arm, trunk_and_leg, upper_arm
 from strength_handbook.figures.held import draw_held
-from strength_handbook.figures.marks import PUSH_AHEAD, SHORT, angle, arrow, push, tip
+from strength_handbook.figures.marks import SHORT, angle, arrow, push, push_ahead, tip
 from strength_handbook.figures.outlines import SCALE
 from strength_handbook.figures.posing import Posed, posed
 from strength_handbook.figures.pulling import cord, on_the_line
-from strength_handbook.figures.stretcher import draw_stretcher
+from strength_handbook.figures.stretcher import draw_stretcher, out_of_step
 from strength_handbook.figures.things import draw_things, in_the_way, pin_over, surroundings
 from strength_handbook.figures.way import way_of
 from strength_handbook.figures.words import said
@@ -125,7 +125,8 @@ def _panel(figure: Figure, one: Posed, way: Sequence[Point], *, asked: bool) -> 
     ]
     marks, room = "", list[tuple[Point, float]]()
     swung = ""
-    if way and distance(way[0], way[-1]) > SHORT:
+    short = SHORT / 2 if one.pose.shrug else SHORT
+    if way and distance(way[0], way[-1]) > short:
         if figure.holds == "bell":  # from between the thighs
             swung, marks = arrow(way), tip(way)
         else:
@@ -135,8 +136,9 @@ def _panel(figure: Figure, one: Posed, way: Sequence[Point], *, asked: bool) -> 
     if asked and figure.moves == "push":
         bar = bar_place(one.points, figure.holds) or one.points["hand"]
         stop = pin_over(figure, bar)
-        at = bar[0] + PUSH_AHEAD, stop
-        marks, room = push(bar, stop), [(at, 0.06)]
+        frame = FRAME / SCALE if figure.holds in TRAP_BARS else 0.0
+        at = bar[0] + push_ahead(frame), stop
+        marks, room = push(bar, stop, frame), [(at, 0.06)]
         circles = [*circles, (at, 0.04), ((at[0], at[1] - 0.1), 0.04)]
     if asked and figure.angle:
         marks += angle(figure.angle, one.points, everybody, circles)
@@ -182,10 +184,11 @@ def _panel(figure: Figure, one: Posed, way: Sequence[Point], *, asked: bool) -> 
 
 def _others(figure: Figure, one: Posed) -> list[tuple[Points, bool]]:
     """Everybody else's joints, and whether they do as the lifter does."""
+    like = out_of_step(one.points) if figure.holds == "stretcher" else one.points
     return [
         (
             moved(
-                one.points if other.pose is None else posed(other.pose, "nothing").points,
+                like if other.pose is None else posed(other.pose, "nothing").points,
                 (other.at / 100 / STATURE, 0.0),
             ),
             other.pose is None,

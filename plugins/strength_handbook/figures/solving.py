@@ -10,6 +10,8 @@ from strength_handbook.figures.chain import Angles, Arm, Leg, Point, joints, mov
 from strength_handbook.figures.flesh import LINE, resting_height
 from strength_handbook.model.figure import Held, Pose
 
+ONE_HAND = ("dumbbell",)
+"""What the near hand holds alone; the far arm is as in the base pose, or as written."""
 _TO_FLOOR = 6.0
 """How far an arm on the floor goes down from a shoulder that lies on its blade, degrees."""
 
@@ -40,11 +42,11 @@ class Solver:
             pose.elbow_out,
             across,
         )
-        self.far_arm = Arm(
-            self.arm.shoulder if pose.far_shoulder is None else pose.far_shoulder,
-            self.arm.elbow if pose.far_elbow is None else pose.far_elbow,
-            pose.elbow_out,
-            across,
+        far = Arm(*ARMS[self.base.arms]) if held in ONE_HAND else self.arm
+        self.far_arm = replace(
+            far,
+            shoulder=far.shoulder if pose.far_shoulder is None else pose.far_shoulder,
+            elbow=far.elbow if pose.far_elbow is None else pose.far_elbow,
         )
         self.grip: Point | None = None
         if pose.hands_at is not None and pose.hands is not None:
@@ -67,7 +69,7 @@ class Solver:
         arm, far = self.arm, self.far_arm
         if self.arms == "on-floor" and self.pose.shoulder is None:
             arm = far = replace(arm, shoulder=90 + lean - _TO_FLOOR)
-        return Angles(lean, self._head(lean), near, near, arm, far)
+        return Angles(lean, self._head(lean), near, near, arm, far, self.pose.shrug / STATURE)
 
     def _head(self, lean: float) -> float:
         if self.pose.head is not None:
@@ -117,6 +119,7 @@ class Solver:
                 shape, arm=arm, far_arm=reaching_arm(points["shoulder"], shape.lean, other)
             )
         free = self.pose.far_shoulder is not None or self.pose.far_elbow is not None
+        free = free or self.held in ONE_HAND
         return replace(shape, arm=arm, far_arm=shape.far_arm if free else arm)
 
 

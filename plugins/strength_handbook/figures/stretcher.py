@@ -1,6 +1,6 @@
 """A frame with somebody on it, carried at its rails."""
 
-from strength_handbook.figures.chain import Point
+from strength_handbook.figures.chain import Point, Points
 from strength_handbook.figures.clearance import row
 from strength_handbook.figures.drawn import Drawn
 from strength_handbook.figures.outlines import SCALE
@@ -11,6 +11,13 @@ _FEET = 0.17
 """The longest feet of a frame, statures: one that nobody lifts from the floor has such, too."""
 _FREE = 0.20
 """From a bearer's hands to who lies between the bearers, statures."""
+
+
+def out_of_step(points: Points) -> Points:
+    """A bearer half a stride on: the legs changed over, so that the frame does not swing."""
+    legs = ("knee", "ankle", "heel", "ball", "toe")
+    changed = {name: points["far " + name] for name in legs}
+    return {**points, **changed, **{"far " + name: points[name] for name in legs}}
 
 
 def draw_stretcher(hands: list[Point], down: float) -> Drawn:

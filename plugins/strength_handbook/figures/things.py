@@ -6,6 +6,7 @@ from strength_handbook.figures.chain import Point, Points
 from strength_handbook.figures.clearance import row
 from strength_handbook.figures.drawn import Drawn
 from strength_handbook.figures.outlines import SCALE, line, middle_of, place
+from strength_handbook.figures.pads import PADS, draw_pad, pad
 from strength_handbook.figures.posing import Posed
 from strength_handbook.figures.pulling import draw_line, heap_place, pulled_along
 from strength_handbook.figures.seat import RAIL, SOLE, back_and_head, draw_seat
@@ -25,7 +26,11 @@ POST = 0.12
 """How far a rack's posts are drawn beyond its highest pins, statures."""
 _GRIP_AHEAD, _GRIP_UP = 0.262, 0.103
 """Where the handle of a slanted bench is: ahead of the hip, and above the floor; drawn by eye."""
-REACH = {"sled": 0.32, "cable-column": 0.12, "back-rest": RAIL}
+_HOUSING, _OVER = 215, 9
+"""How high a column's housing is, and how far its mast goes over a pulley above that; units."""
+_STAND = 66
+"""How far ahead of an anchor the post of its beam stands, units."""
+REACH = {"sled": 0.32, "cable-column": 0.12, "back-rest": RAIL, "anchor": 0.17}
 """Statures that something reaches beyond where its line is fastened."""
 
 
@@ -71,6 +76,8 @@ def surroundings(figure: Figure, one: Posed) -> list[tuple[Point, float]]:
             found += [((heap[0] - 0.1, 0.0), 0.13)]
         if thing.thing == "back-rest":
             found += [(end, 0.04) for end in back_and_head(one.points)[0]]
+        if thing.thing in PADS:
+            found += [(end, 0.04) for end in pad(thing.thing, one.points)]
     return found
 
 
@@ -125,13 +132,7 @@ def _draw(thing: Beside) -> str:
                 f'V{-over - 5:.0f}M{left + 11:.0f} {-top - 5:.0f}H{right + 11:.0f}"/>'
             )
         case "cable-column":
-            x = left + wide / 2
-            return (
-                f'<rect class="thing" x="{x + 6:.0f}" y="-215" width="34" height="215" rx="3"/>'
-                f'<path class="stack" d="M{x + 12:.0f}-90h22m-22 14h22m-22 14h22m-22 14h22'
-                f'm-22 14h22m-22 14h22"/>'
-                f'<circle class="kit" cx="{x + 2:.0f}" cy="{-top:.0f}" r="8"/>'
-            )
+            return _column(left + wide / 2, top, behind=thing.at < 0)
         case "sled":
             x = left + wide / 2
             return (
@@ -141,11 +142,43 @@ def _draw(thing: Beside) -> str:
         case "pivot":
             x = left + wide / 2
             return f'<rect class="kit" x="{x - 26:.0f}" y="-7" width="52" height="7" rx="3"/>'
+        case "anchor":
+            x = left + wide / 2
+            return (
+                f'<path class="post" d="M{x + _STAND:.0f} 0V{-top - 16:.0f}H{x:.0f}"/>'
+                f'<rect class="thing" x="{x - 15:.0f}" y="{-top - 31:.0f}" width="30" height="30" '
+                f'rx="3"/><circle class="kit" cx="{x:.0f}" cy="{-top:.0f}" r="6"/>'
+            )
         case "wall":
             x = left + wide / 2
             return f'<rect class="thing" x="{x:.0f}" y="{-top:.0f}" width="14" height="{top:.0f}"/>'
         case _:
             return ""
+
+
+def _column(x: float, top: float, *, behind: bool) -> str:
+    """A stack in its housing, and a mast as high as the pulley needs; all in units.
+
+    Args:
+        x: where the pulley is.
+        top: how high it is.
+        behind: the column stands behind the lifter, so its pulley is on its other side.
+    """
+    mast = max(round(top) + _OVER, _HOUSING)
+    left = x - 40 if behind else x + 6
+    slim = x - 18 if behind else x + 6
+    pole = (
+        ""
+        if mast == _HOUSING
+        else (f'<rect class="thing" x="{slim:.0f}" y="{-mast}" width="12" height="{mast}" rx="3"/>')
+    )
+    return (
+        f'{pole}<rect class="thing" x="{left:.0f}" y="-{_HOUSING}" width="34" '
+        f'height="{_HOUSING}" rx="3"/>'
+        f'<path class="stack" d="M{left + 6:.0f}-90h22m-22 14h22m-22 14h22m-22 14h22'
+        f'm-22 14h22m-22 14h22"/>'
+        f'<circle class="kit" cx="{x - 2 if behind else x + 2:.0f}" cy="{-top:.0f}" r="8"/>'
+    )
 
 
 def _at_body(thing: Beside, points: Points) -> str:
@@ -155,6 +188,8 @@ def _at_body(thing: Beside, points: Points) -> str:
             return f'<path class="plank" d="{line(foot_plate(points))}"/>'
         case "back-rest":
             return draw_seat(points)
+        case "chest-rest" | "adjustable-bench":
+            return draw_pad(thing.thing, points)
         case "slanted-bench":
             return _slanted_bench(points)
         case _:

@@ -115,7 +115,7 @@ def _between(start: Posed, turn: Posed, share: float) -> dict[str, Point]:
     points = joints(
         Angles(
             mix(a.lean, b.lean), mix(a.head, b.head), leg(a.near, b.near), leg(a.far, b.far),
-            arm(a.arm, b.arm, leans), arm(a.far_arm, b.far_arm, leans),
+            arm(a.arm, b.arm, leans), arm(a.far_arm, b.far_arm, leans), mix(a.shrug, b.shrug),
         )
     )  # fmt: skip
     fixed = start.fixed

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 
 from strength_handbook.figures.body import STATURE
 from strength_handbook.figures.posing import Posed
+from strength_handbook.figures.pulling import anchored
 from strength_handbook.model.figure import Figure
 
 HELD = {
@@ -14,6 +15,7 @@ HELD = {
     "empty-trap-bar": "an empty trap bar",
     "pivot-bar": "the free end of a bar",
     "dumbbells": "a dumbbell in each hand",
+    "dumbbell": "a dumbbell in one hand",
     "bells": "a bell in each hand",
     "bell": "a bell in both hands",
     "handles": "a loaded handle in each hand",
@@ -25,10 +27,12 @@ HELD = {
     "cable": "a cable handle",
     "strap": "a strap",
     "pull-up-bar": "a bar overhead",
+    "parallel-handles": "two parallel handles overhead",
     "towels": "two towels over a bar",
     "stretcher": "a frame with somebody on it",
     "wall": "fingertips on the wall",
 }
+ANCHORED = "a strap in each hand, fastened to a beam"
 MOMENTS = ("Start", "Turn", "End")
 
 
@@ -41,7 +45,8 @@ def said(figure: Figure, poses: Sequence[Posed], name: str) -> str:
         name: the exercise's.
     """
     number = {1: "one drawing", 2: "two drawings", 3: "three drawings"}[len(poses)]
-    holds = f", with {HELD[figure.holds]}" if figure.holds in HELD else ""
+    held = ANCHORED if anchored(figure) else HELD.get(figure.holds)
+    holds = f", with {held}" if held else ""
     lines = [f"{name} from the side in {number}{holds}."]
     if len(poses) == 1:
         return f"{lines[0]} The push, in which nothing moves: {_pose(poses[0])}."
@@ -59,6 +64,8 @@ def _pose(one: Posed) -> str:
     ]
     if abs(shape.far.knee - shape.near.knee) > 8:
         parts.insert(2, f"the other knee at {_tens(shape.far.knee)}°")
+    if one.pose.shrug:
+        parts.append("shoulders lifted towards the ears")
     hand = one.points["hand"][1] * STATURE * 100
     parts.append(f"hands {_tens(hand, 5)} cm above the floor")
     return ", ".join(parts)

@@ -40,6 +40,7 @@ Held = Literal[
     "empty-trap-bar",
     "pivot-bar",
     "dumbbells",
+    "dumbbell",
     "bells",
     "bell",
     "handles",
@@ -51,6 +52,7 @@ Held = Literal[
     "cable",
     "strap",
     "pull-up-bar",
+    "parallel-handles",
     "towels",
     "stretcher",
     "wall",
@@ -59,8 +61,8 @@ Held = Literal[
 """What the hands are on."""
 
 ThingKind = Literal[
-    "box", "bench", "mat", "pins", "pivot", "cable-column", "sled", "wall", "foot-plate",
-    "back-rest", "slanted-bench",
+    "box", "bench", "mat", "pins", "pivot", "cable-column", "sled", "anchor", "wall",
+    "foot-plate", "back-rest", "chest-rest", "adjustable-bench", "slanted-bench",
 ]  # fmt: skip
 """What stands around the lifter."""
 
@@ -141,6 +143,8 @@ class Pose(Shape):
     hands_at: Places | None = None
     """With `hands`, where they are: centimetres ahead of the standing ankle, or of what the body
     rests on; behind it with a minus. Bent arms go there; straight ones bring the trunk along."""
+    shrug: Annotated[Metres, within(read_length, "0 cm", "10 cm")] = 0.0
+    """How far both shoulders are lifted towards the ears; head and trunk stay."""
     load_on: Literal["hands", "lap", "shoulder"] = "hands"
     """Where a bag lies: it may rest on the thighs or on a shoulder."""
     ahead: Annotated[Metres, within(read_length, "0 cm", "2 m")] = 0.0
@@ -153,7 +157,7 @@ class Beside(Shape):
     thing: ThingKind
     """What it is."""
     height: Annotated[Metres, within(read_length, "0 cm", "3 m")] = 0.0
-    """How high its top is; of pins and pads, how high they are."""
+    """How high its top is; of pins, a cable's pulley and an anchor, how high they are."""
     width: Height | None = None
     """How wide it is."""
     at: Places = 0.0

@@ -1,0 +1,114 @@
+"""Kit is drawn where body and room have it: common practice, no source."""
+
+import re
+
+import pytest
+
+from strength_handbook.figures.body import STATURE
+from strength_handbook.figures.chain import distance
+from strength_handbook.figures.closeness import gap
+from strength_handbook.figures.outlines import SCALE
+from strength_handbook.figures.pads import pad
+from strength_handbook.figures.posing import Posed, posed
+from strength_handbook.figures.sheet import figure_svg, figure_words
+from strength_handbook.figures.stretcher import out_of_step
+from strength_handbook.model.figure import Figure, Held, Pose
+
+
+def body(held: Held = "nothing", **keys: object) -> Posed:
+    return posed(Pose.model_validate(keys), held)
+
+
+def drawn(**keys: object) -> str:
+    return figure_svg(Figure.model_validate(keys), "Kit")
+
+
+STAND = {"pose": "standing"}
+
+
+def test_one_dumbbell_is_drawn_once_and_the_far_arm_stays_as_it_was() -> None:
+    up = {"pose": "standing", "arms": "overhead"}
+    one, two = (drawn(holds=held, start=up, turn=up) for held in ("dumbbell", "dumbbells"))
+    assert 2 * one.count('class="kit"') == two.count('class="kit"') == 4
+    points = body("dumbbell", **up).points
+    assert points["far hand"][1] < points["hip"][1] < points["head"][1] < points["hand"][1]
+
+
+def test_the_balance_goes_to_the_hand_that_holds_the_dumbbell() -> None:
+    ahead = {"pose": "standing", "shoulder": 90, "far-shoulder": 0, "knee": 170}
+    free, loaded = (body(held, **ahead).points["hip"][0] for held in ("nothing", "dumbbell"))
+    assert loaded < free
+
+
+@pytest.mark.parametrize(
+    ("thing", "lean", "front"), [("chest-rest", 45, 1), ("adjustable-bench", -60, -1)]
+)
+def test_a_pad_lies_along_the_trunk_and_touches_it(thing: str, lean: int, front: int) -> None:
+    points = body(pose="seated", ground="45 cm", lean=lean, knee=90, hip=120).points
+    for end in pad(thing, points):
+        assert 0.0 < gap(end, points["hip"], points["head"], 0.05, 0.05) < 0.08
+        (hip_x, hip_y), (x, y) = points["hip"], points["shoulder"]
+        side = (end[1] - hip_y) * (x - hip_x) - (end[0] - hip_x) * (y - hip_y)
+        assert side * front < 0
+
+
+@pytest.mark.parametrize("pulley", [45, 90, 130, 210])
+def test_a_column_is_as_tall_as_its_pulley_needs(pulley: int) -> None:
+    column = {"thing": "cable-column", "height": f"{pulley} cm", "at": 90}
+    svg = drawn(holds="cable", things=[column], start=STAND, turn=STAND)
+    high = max(int(one) for one in re.findall(r'class="thing"[^>]*height="(\d+)"', svg))
+    assert pulley / 100 / STATURE * SCALE < high
+    assert (high > 215) == (pulley > 104)
+
+
+@pytest.mark.parametrize("at", [-120, 120])
+def test_a_column_stands_beyond_its_pulley(at: int) -> None:
+    column = {"thing": "cable-column", "height": "100 cm", "at": at}
+    svg = drawn(holds="cable", things=[column], start=STAND, turn=STAND)
+    left = int(re.findall(r'class="thing" x="(-?\d+)"', svg)[0])
+    pulley = at / 100 / STATURE * SCALE
+    assert left > pulley if at > 0 else left + 34 < pulley
+
+
+def test_two_straps_meet_at_their_anchor() -> None:
+    back = {"pose": "standing", "knee": 178, "hip": 178, "ankle": 130, "shoulder": 90}
+    keys = {
+        "holds": "strap",
+        "things": [{"thing": "anchor", "height": "215 cm", "at": 45}],
+        "start": back,
+        "turn": back,
+    }
+    straps = re.findall(r'class="cord" d="M[^L"]*L([-\d ]+)M[^L"]*L([-\d ]+)"', drawn(**keys))
+    place = f"{45 / 100 / STATURE * SCALE:.0f} {-2.15 / STATURE * SCALE:.0f}"
+    assert straps == [(place, place)] * 2
+    assert "a strap in each hand" in figure_words(Figure.model_validate(keys), "Row")
+
+
+def test_a_straight_bar_is_one_round_bar_in_the_fist() -> None:
+    hang = {"pose": "hanging", "hands": "220 cm"}
+    svg = drawn(holds="pull-up-bar", start=hang, turn=hang)
+    high = round(-2.2 / STATURE * SCALE)
+    bars = re.findall(r'class="bar" cx="(-?\d+)" cy="(-?\d+)"', svg)
+    assert bars == [("0", str(high))] * 2
+    assert 'class="rod"' not in svg
+    assert 'class="rod"' in drawn(holds="parallel-handles", start=hang, turn=hang)
+
+
+def test_a_shrug_lifts_shoulders_and_hands_alike_and_nothing_else() -> None:
+    low, high = body("nothing", **STAND), body("nothing", **STAND, shrug="8 cm")
+    for name in ("shoulder", "elbow", "hand", "far hand"):
+        assert distance(low.points[name], high.points[name]) == pytest.approx(
+            0.08 / STATURE, abs=1e-4
+        )
+    for name in ("hip", "neck", "head", "knee"):
+        assert high.points[name] == pytest.approx(low.points[name], abs=0.002)
+    svg = drawn(holds="dumbbells", start=STAND, turn={**STAND, "shrug": "8 cm"})
+    assert svg.count('class="tip"') == 1
+
+
+def test_bearers_of_one_frame_walk_out_of_step() -> None:
+    points = body(pose="walking").points
+    other = out_of_step(points)
+    assert points["heel"][0] > points["far heel"][0] + 0.1
+    assert other["heel"][0] < other["far heel"][0] - 0.1
+    assert out_of_step(other) == points
