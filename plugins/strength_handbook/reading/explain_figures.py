@@ -39,6 +39,18 @@ FIGURES = {
         "turn: {pose: squat, knee: 80, lean: 90}",
         "turn: {pose: squat, knee: 80}",
     ),
+    "line-without-end": E(
+        "A cable, strap, rope or pivoted bar is fastened to something that the figure has to show: "
+        "a column, a sled or an anchor on a beam, a pivot.",
+        "holds: strap",
+        "holds: strap, things: [{thing: anchor, height: 215 cm, at: 45}]",
+    ),
+    "off-pad": E(
+        "A trunk lies along its pad from the start to the end. A chest lies on a 'chest-rest', "
+        "leaning forward; a back leans back on an 'adjustable-bench'. Arms move, the pad does not.",
+        "turn: {pose: seated, ground: 45 cm, lean: 20}  # with thing: adjustable-bench",
+        "turn: {pose: seated, ground: 45 cm, lean: -60}",
+    ),
     "out-of-reach": E(
         "Hands or feet can't get where the pose puts them, however the free joints turn.",
         "turn: {pose: hinge, knee: 178, hands: 5 cm}",
@@ -49,6 +61,12 @@ FIGURES = {
         "at the turn.",
         "turn: {pose: hinge, knee: 125, hands: 40 cm, hands-at: 8}",
         "turn: {pose: hinge, knee: 125, hands: 50 cm, hands-at: 8}",
+    ),
+    "strap-length": E(
+        "Straps from an anchor do not stretch: the hands are as far from it at each moment. Where "
+        "the body leans less, the elbows bend.",
+        "turn: {pose: standing, ankle: 97, hands: 122 cm, hands-at: 10}",
+        "turn: {pose: standing, ankle: 97, hands: 122 cm, hands-at: -4}",
     ),
     "under-floor": E(
         "A part of the body, or a plate, is under the floor. A full plate's middle is 22.5 cm high "
