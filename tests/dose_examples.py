@@ -42,6 +42,6 @@ def exercise_of(one: dict[str, Any]) -> Exercise:
 def dose_of(one: dict[str, Any]) -> Dose:
     part, lift = part_of(one["line"]), exercise_of(one)
     if "week-3" not in one:
-        return complete(part, each_side=lift.sides == "each")
+        return complete(part, each_side=lift.sides == "each", going=lift.going)
     weeks = {"3": part_of(one["week-3"]), "4": part}
     return slot_dose(Slot.model_validate(slot("A", "lift", weeks)), lift, 4)

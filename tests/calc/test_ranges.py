@@ -19,6 +19,7 @@ from strength_handbook.calc import (
     floor,
     landmine,
     one_rep_max,
+    pace,
     percent_load,
     push_up,
     repetitions,
@@ -155,14 +156,17 @@ GUARDS = [
         {},
         reps=(0, 1000),
         seconds_per_rep=(0, 120),
-        hold_s=(0, 3600),
+        hold_s=(0, 1_000_000),
         sides=(1, 2),
         side_change_s=(0, 600),
     ),
     *ends(
         set_duration.broken_set_seconds, {"parts": (5,)}, seconds_per_rep=(0, 120), pause_s=(0, 600)
     ),
-    *ends(set_duration.carry_seconds, {}, distance_m=(0, 5000), speed_m_s=(0.1, 10), sides=(1, 2)),
+    *ends(pace.pace_seconds, {}, distance_m=(0, 1e5), pace_s=(0.1, 3600), per_m=(100, 1609.344)),
+    *ends(
+        set_duration.carry_seconds, {}, distance_m=(0, 100_000), speed_m_s=(0.1, 10), sides=(1, 2)
+    ),
     *ends(duration.session_time, {"blocks": []}, overhead_min=(0, 120), warm_up_min=(0, 120)),
     *ends(
         floor.least_minutes_held,

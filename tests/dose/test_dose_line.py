@@ -114,8 +114,13 @@ share = percent(1, 60)
 work: Keys = st.one_of(
     st.fixed_dictionaries({"reps": count(200)}),
     st.fixed_dictionaries({"hold": seconds(1, 2400) | spans}),
-    st.fixed_dictionaries({"time": seconds(1, 2400) | spans}),
-    st.fixed_dictionaries({"distance": joined(number(1, 300), " m") | joined(whole(4, 900), "ft")}),
+    st.fixed_dictionaries({"time": seconds(1, 14_400) | spans}),
+    st.fixed_dictionaries({
+        "distance": joined(number(1, 300), " m")
+        | joined(whole(4, 900), "ft")
+        | joined(number(0.1, 100), st.sampled_from([" km", "km"]))
+        | joined(number(0.1, 60), st.sampled_from([" mi", " miles", "mile"]))
+    }),
     st.fixed_dictionaries({
         "cluster": st.fixed_dictionaries(
             {"parts": st.lists(whole(1, 30), min_size=2, max_size=8), "pause": seconds(1, 59)}
@@ -186,6 +191,8 @@ KEYS: dict[str, st.SearchStrategy[Any]] = {
     "breathe": free,
     "range": free,
     "intent": st.sampled_from(["fast", "controlled", "slow"]),
+    "rate": joined(whole(5, 250) | rising(whole(5, 250)), st.sampled_from([" spm", " rpm", ""])),
+    "talk": st.sampled_from(["can", "just", "cannot"]),
 }
 
 

@@ -43,6 +43,7 @@ KINDS = (
     Doing(kind="carrier", hands=0),
     Doing(kind="stack", hands=0),
     Doing(kind="body-weight", hands=0, jump=True),
+    Doing(kind="endurance", hands=0),
 )
 
 

@@ -82,7 +82,7 @@ def test_other_quantities(read: Callable[[object], float], text: str, value: flo
         (MassText, ["20 kg"], "a mass is expected here, such as '20 kg'"),
         (Metres, 2, "'2' has no unit; write '2 m' or '2 cm'"),
         (Metres, "2 s", "'2 s' is not a length; write it like '1.10 m' or '30 cm'"),
-        (Metres, "5001 m", "'5001 m' is too large; the most is 5000 m"),
+        (Metres, "101 km", "'101 km' is too large; the most is 100 km"),
         (Seconds, 90, "'90' has no unit; write '90 s' or '90 min'"),
         (Seconds, "2.30", "'2.30' has no unit; write '2:30', '2.30 s' or '2.30 min'"),
         (Seconds, "12,05", "'12,05' has no unit; write '12:05', '12,05 s' or '12,05 min'"),

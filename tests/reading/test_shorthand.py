@@ -104,6 +104,8 @@ def meant(part: DosePart) -> dict[str, Any]:
         "last": part.last_set and [part.last_set.floor, part.last_set.cap, part.last_set.rir],
         "test": part.test and [part.test.rm, part.test.attempts],
         "strip": part.strip and [part.strip.loads, part.strip.drop.text, *each_load(part.strip)],
+        "a_minute": both(part.rate),
+        "talk": part.talk,
     }
     found = {key: value for key, value in plain.items() if value is not None} | load_meant(part)
     return found | ({"series": [alike_meant(one) for one in part.series]} if part.series else {})

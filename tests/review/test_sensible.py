@@ -2,9 +2,9 @@
 
 Invented programs in the demo's room, with its exercises and some of their own: beginners who lift
 three days a week, four days of strength with heavy weeks and easy ones, two days that only keep
-what is there, fives that grow in a line, a block of strength that tapers, a class past sixty, and
-under-18s. What is rightly found of them is listed: a check that finds more is noticed, and so is
-one that has fallen silent.
+what is there, fives that grow in a line, a block of strength that tapers, a class past sixty,
+rowers in winter, and under-18s. What is rightly found of them is listed: a check that finds more is
+noticed, and so is one that has fallen silent.
 """
 
 import shutil
@@ -54,6 +54,8 @@ RIGHT: dict[str, list[tuple[str, str]]] = {
     ],
     # Chair stands twice a week, and one easy lift from a box.
     "over-sixty": [("knee-hip", "program")],
+    # Three lifts beside rowing and running: they are no whole program of strength.
+    "rowing-club": [("knee-hip", "program"), ("pattern-missing", "wave base")],
     "young": [("young-group", "week 7, t-floor A trap-bar-deadlift")],
 }
 """What is rightly found in each program: the check, and what it is about."""
@@ -61,6 +63,7 @@ NOTED = {
     "first-steps": {"tests-week"},
     "novice": {"knee-hip", "pattern-missing", "sets-few", "tests-week"},
     "over-sixty": {"knee-hip"},
+    "rowing-club": {"knee-hip", "pattern-missing"},
 }
 """What of it is only a note."""
 OF_THE_ROOM = {"plates-coarse"}

@@ -31,7 +31,7 @@ _NO_SOURCE = "common practice, no source"
     ranges={
         "reps": (0, 1000),
         "seconds_per_rep": (0, 120),
-        "hold_s": (0, 3600),
+        "hold_s": (0, 1_000_000),
         "sides": (1, 2),
         "side_change_s": (0, 600),
     },
@@ -87,7 +87,7 @@ def broken_set_seconds(parts: Sequence[int], seconds_per_rep: float, pause_s: fl
         "sides": "sides = 2 if once with each hand, else 1",
     },
     output="seconds, s",
-    ranges={"distance_m": (0, 5000), "speed_m_s": (0.1, 10), "sides": (1, 2)},
+    ranges={"distance_m": (0, 100_000), "speed_m_s": (0.1, 10), "sides": (1, 2)},
     source=_NO_SOURCE,
     evidence=Evidence.HOUSE_RULE,
 )

@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from typing import Any
 
 from strength_handbook.dose.clause import beside, reads, take
+from strength_handbook.dose.going import GOING, time_words
 from strength_handbook.dose.key import (
     BY_METHOD,
     NO_LESSON,
@@ -56,6 +57,8 @@ def _board_time(seconds: float, board: Board) -> str:
 
 
 def _time_words(seconds: float, told: Told) -> str:
+    if told.dose.going is not None:
+        return time_words(seconds, told)
     sets, time = told.dose.sets, clock_words(seconds)
     text = f"{sets_words(sets)} of {time}{told.sides}"
     if told.part.density is not None:
@@ -81,6 +84,8 @@ _DENSITY = Lesson(
 
 
 def _time_method(_: float, dose: Dose) -> Method:
+    if dose.going is not None:
+        return GOING
     if dose.said.density is None:
         return Method("timed", _TIMED)
     return Method("density", _DENSITY)

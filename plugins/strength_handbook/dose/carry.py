@@ -3,8 +3,10 @@
 from collections.abc import Iterator
 from typing import Any
 
+from strength_handbook.calc.pace import pace_seconds
 from strength_handbook.calc.set_duration import carry_seconds
 from strength_handbook.dose.clause import reads, take
+from strength_handbook.dose.going import GOING, LONGEST_CARRY_M, distance_words
 from strength_handbook.dose.key import (
     BY_METHOD,
     STAYS,
@@ -23,7 +25,7 @@ from strength_handbook.dose.key import (
     taught,
 )
 from strength_handbook.dose.line_words import COUNT, LATER, MASS, METRES, TIME
-from strength_handbook.dose.share import Lasting, Pace, Share, Walk
+from strength_handbook.dose.share import Lasting, Pace, Share, Walk, Way
 from strength_handbook.dose.texts import (
     clock_words,
     line_count,
@@ -37,14 +39,18 @@ from strength_handbook.model.dose import Distance, Dose
 from strength_handbook.model.dose_part import DosePart
 from strength_handbook.model.methods import Team
 from strength_handbook.model.printed import NBSP, clock, count_word, length_words, metres
+from strength_handbook.model.span import middle_of
 
 
 def _line_distance(length: float, part: DosePart) -> str:
     far = line_length(length, "m")
-    return f"distance {far}" if part.sets is None else f"{line_count(part.sets)} -> {far}"
+    sign = "x" if length > LONGEST_CARRY_M else " -> "
+    return f"distance {far}" if part.sets is None else f"{line_count(part.sets)}{sign}{far}"
 
 
 def _distance_words(length: float, told: Told) -> str:
+    if told.dose.going is not None:
+        return distance_words(length, told)
     sets = sets_words(told.dose.sets, "walk", "walks")
     return f"{sets} of {length_words(length)}{told.sides} {told.load}"
 
@@ -64,7 +70,11 @@ _CARRY = Method("carry", Lesson("a carry", "Walk tall, and set it down before it
 
 
 def _share(length: float, pace: Pace) -> Share:
-    """The walk, after what is held before it."""
+    """The walk, after what is held before it; or the way at the usual pace."""
+    going = pace.dose.going
+    if going is not None and going.per_m:
+        seconds = pace_seconds(length, middle_of(going.pace), going.per_m)
+        return Share(seconds, (Way(length, going),), formula="pace_seconds")
     speed, pause = pace.rule("walking-speed"), pace.dose.said.pause
     walk, held = carry_seconds(length, speed), pause.time if pause else 0.0
     before = (Lasting(held, "held"),) if held else ()
@@ -88,7 +98,7 @@ DISTANCE = Key[float](
     board=((OnBoard.SET, lambda length, _: metres(length)),),
     words=((Said.TASK, _distance_words),),
     step=_distance_step,
-    method=lambda *_: _CARRY,
+    method=lambda _, dose: _CARRY if dose.going is None else GOING,
     data=(Datum("distance_m", _metres, Amount("distance", "m", "length")),),
     door=AtDoor.CARRIED,
     use=KeyUse(BY_METHOD, lambda length, _: {"m": whole(length)}, _share),

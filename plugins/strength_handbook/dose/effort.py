@@ -117,6 +117,8 @@ def _effort_words(reserve: float, told: Told) -> str:
     effort = f"ffort {_to(out_of_ten(reserve))} out of 10"
     if isinstance(dose.load, PercentOfEffort):
         return ""
+    if dose.going is not None:
+        return f"E{effort}"
     if not in_repetitions(dose):
         return f"E{effort}, breathing all the time"
     if Hazard.PARTNER_CONTACT in told.exercise.hazards:

@@ -85,8 +85,11 @@ def behind_reps(there: There) -> bool:
 
 
 def not_behind_work(there: There) -> bool:
-    """Only where no sets with what is done in them stand before it."""
-    return not there.work
+    """Only where no sets with what is done in them stand before it, for what is not rowed or run.
+
+    Of that a time is the work.
+    """
+    return not there.work and not to_go(there)
 
 
 def behind_work(there: There) -> bool:
@@ -119,6 +122,21 @@ def off_body_behind_sets(there: There) -> bool:
     return there.sets and not there.adds
 
 
+def to_go(there: There) -> bool:
+    """Only for what is rowed, run or ridden."""
+    return there.kind == "endurance"
+
+
+def to_go_first(there: There) -> bool:
+    """The same, before any sets."""
+    return to_go(there) and not there.sets
+
+
+def not_to_go(there: There) -> bool:
+    """Only for what is not rowed, run or ridden, or may not be."""
+    return not to_go(there)
+
+
 def of_kind(*kinds: str) -> Only:
     """Only for exercises that are loaded so, or of which nothing is known."""
     return lambda there: there.kind in ("", *kinds)
@@ -140,8 +158,8 @@ def weighed_behind_work(there: There) -> bool:
 
 
 def not_weighed(there: There) -> bool:
-    """Only for what may be loaded in another way."""
-    return not weighed(there)
+    """Only for what may be loaded in another way, and is not rowed or run."""
+    return not weighed(there) and not to_go(there)
 
 
 def weights_to_come(there: There) -> bool:

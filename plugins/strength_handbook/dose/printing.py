@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
+from strength_handbook.dose.going import LONGEST_CARRY_M
 from strength_handbook.dose.key import Because, Board, InLine, OnBoard, Said, Told, texts
 from strength_handbook.dose.line_words import LONGEST
 from strength_handbook.dose.load import load_in_words
@@ -58,9 +59,10 @@ def pieces(dose: Dose, *, short: bool = False) -> list[Printed]:
         short: in the shortest form that a coach still reads.
     """
     by_place = _by_place(Board(dose.part, dose, short))
+    lengths = _in_lengths(dose.said.distance, going=dose.going is not None)
     core = by_place[OnBoard.DAY]
     if dose.said.test is None and not only_a_top(dose):
-        work = [*_sets(by_place, short=short)]
+        work = [*_sets(by_place, short=short, lengths=lengths)]
         work += [*by_place[OnBoard.BESIDE], *by_place[OnBoard.ON_TOP]]
         core = [*core, Printed(work[0].field, " ".join(one.text for one in work))]
     return [
@@ -84,7 +86,7 @@ def core_notation(dose: Dose, *, load: bool = True) -> str:
 def partial_notation(part: DosePart) -> str:
     """A part of a dose, such as a door changes it; says only what the part says."""
     by_place = _by_place(Board(part))
-    by_place[OnBoard.SET] = _sets(by_place)
+    by_place[OnBoard.SET] = _sets(by_place, lengths=_in_lengths(part.distance, going=False))
     on_top = " ".join(one.text for one in by_place[OnBoard.ON_TOP])
     by_place[OnBoard.ON_TOP] = [Printed("", on_top)] if on_top else []
     return " · ".join(one.text for place in OnBoard for one in by_place[place])
@@ -101,10 +103,17 @@ def _by_place(board: Board) -> dict[OnBoard, list[Printed]]:
     return found
 
 
-def _sets(by_place: dict[OnBoard, list[Printed]], *, short: bool = False) -> list[Printed]:
+def _in_lengths(metres: float | None, *, going: bool) -> bool:
+    """True for what is walked from end to end of a lane."""
+    return metres is not None and metres <= LONGEST_CARRY_M and not going
+
+
+def _sets(
+    by_place: dict[OnBoard, list[Printed]], *, short: bool = False, lengths: bool = False
+) -> list[Printed]:
     """Sets, and what one of them is, as one piece."""
     found = by_place[OnBoard.SET]
-    sign = "→" if any(one.field == "distance" for one in found) else "×"
+    sign = "→" if lengths else "×"
     between = sign if short else f"\u00a0{sign}\u00a0"
     return [Printed("sets", between.join(one.text for one in found))] if found else []
 

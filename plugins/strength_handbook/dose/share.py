@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from typing import TypeAlias
 
 from strength_handbook.model.dose import Dose
+from strength_handbook.model.going import Going
 from strength_handbook.model.span import middle_of
 
 STRIP_REPS = 8
@@ -44,7 +45,20 @@ class Walk:
     speed_m_s: float
 
 
-Term: TypeAlias = Times | Lasting | Walk
+@dataclass(frozen=True, slots=True)
+class Way:
+    """A way at a pace.
+
+    Attributes:
+        metres: how far.
+        going: over what the pace is counted, and the pace.
+    """
+
+    metres: float
+    going: Going
+
+
+Term: TypeAlias = Times | Lasting | Walk | Way
 
 
 @dataclass(frozen=True, slots=True)

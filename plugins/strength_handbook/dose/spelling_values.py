@@ -45,13 +45,6 @@ class Value:
     begins: str = "0123456789.,:"
 
 
-def _length(text: str) -> str:
-    """Metres for kilometres, all others in their unit."""
-    house = quantity(LENGTHS)(text)
-    number, unit = house.split()
-    return f"{Decimal(number.replace(',', '.')) * 1000:f} m" if unit == "km" else house
-
-
 def _percent(text: str) -> str:
     return f"{number_and_unit(text)[0]} %"
 
@@ -166,6 +159,9 @@ _LABEL = r"(?:\s*(?:repetitions|repetition|reps|rep|contacts|contact)|r)\b\.?"
 """A single letter belongs to its number: behind a gap it may be the rest."""
 
 
+_TURNS = r"(?:1?[1-9]\d|2[0-4]\d)"
+"""Strokes, turns or steps a minute."""
+
 _NUMBERS = {
     "one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8,
     "nine": 9, "ten": 10, "twelve": 12, "fifteen": 15, "twenty": 20,
@@ -250,6 +246,7 @@ VALUES: Mapping[str, Value] = {
     "number": Value(NUMBER, _same, "8"),
     "more": Value(NUMBER, _same, "9"),
     "left": Value(rf"\d+(?:{_TO}\d+)?", _range, "2"),
+    "turns": Value(rf"{_TURNS}(?:{_TO}{_TURNS})?", _range, "24"),
     "effort": Value(rf"{NUMBER}(?:{_TO}{NUMBER})?", _range, "8"),
     "small": Value(r"(?:10|[1-9])(?:[.,]\d)?", _same, "8"),
     "time": Value(TIME, house_time, "90 s"),
@@ -271,7 +268,7 @@ VALUES: Mapping[str, Value] = {
     "half_share": Value(_PERCENT, lambda text: f"{_half(text)} %", "50 %"),
     "half_mass": Value(_MASS, _half_mass, "48 kg"),
     "times": Value(r"(?:\d+(?:[.,]\d+)?|[.,]\d+)", _share, "1.5"),
-    "length": Value(rf"{NUMBER}\s*{any_of(LENGTHS)}", _length, "40 yards"),
+    "length": Value(rf"{NUMBER}\s*{any_of(LENGTHS)}", quantity(LENGTHS), "40 yards"),
     "height": Value(rf"{NUMBER}\s*{any_of(HEIGHTS)}", quantity(HEIGHTS), "24 inches"),
     "far": Value(_FAR, _same, "2 km"),
     "tempo": Value(_TEMPO, _tempo, "30X0"),
@@ -285,7 +282,7 @@ VALUES: Mapping[str, Value] = {
     "plain": Value(PLAIN, _room_mass, "140"),
     "kilo": Value(rf"{NUMBER}k", lambda text: f"{text[:-1]} kg", "20k"),
     "same_sets": Value(r"(?P=sets)", _same, "3"),
-    "far_length": Value(rf"{NUMBER}\s*{_NO_M}|[1-9]\d+\s*m", _length, "40 m"),
+    "far_length": Value(rf"{NUMBER}\s*{_NO_M}|[1-9]\d+\s*m", quantity(LENGTHS), "40 m"),
     "light_mass": Value(r"(?:[1-9]|[1-3]\d|40)(?:[.,]\d)?'?s", _bare_mass, "16s"),
     "bare_mass": Value(r"[1-9]\d?(?:[.,]\d)?'?s", _bare_mass, "16s"),
 }  # fmt: skip

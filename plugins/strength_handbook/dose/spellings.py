@@ -9,6 +9,8 @@ from strength_handbook.dose.meant import (
     behind_work,
     for_jumps,
     surely_of_kind,
+    to_go,
+    to_go_first,
     weighed,
     without_sets,
 )
@@ -96,6 +98,13 @@ SPELLINGS: tuple[Spelling, ...] = (
     ),
     spelled("{sets} -> {far_length}", "{far_length} {x} {sets}", "{far_length} {x} {sets} {set}",
             only=surely_of_kind("hands", "carrier")),
+    spelled("1x{length}", "{length}", only=to_go_first),
+    spelled("1x{work}", "{work}", "{work} steady", only=to_go_first),
+    spelled("{sets}x{time}, rest {time2}", "{sets} {x} {time} / {time2}", only=to_go),
+    spelled("{turns} spm", "{turns} strokes a minute", "{turns} strokes per minute",
+            "{turns} steps a minute", "{turns} steps per minute", "cadence {turns}",
+            "rate {turns}", "stroke rate {turns}"),
+    spelled("can talk", "conversational", "conversational pace", "talking pace"),
     spelled("distance {length}", "{length}"),
     spelled(
         "rest {resting}",

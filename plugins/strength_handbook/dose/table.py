@@ -12,6 +12,7 @@ from strength_handbook.dose import (
     cluster,
     deload,
     effort,
+    going,
     load,
     manner,
     resistance,
@@ -26,8 +27,8 @@ from strength_handbook.model.dose import Dose
 from strength_handbook.model.dose_part import WORK_FIELDS
 
 _MODULES = (
-    amount, best_of_day, by_clock, carry, cluster, deload, effort, load, manner, resistance, series,
-    still, strip,
+    amount, best_of_day, by_clock, carry, cluster, deload, effort, going, load, manner, resistance,
+    series, still, strip,
 )  # fmt: skip
 """Where the entries stand."""
 
@@ -35,8 +36,8 @@ _ORDER = (
     "note", "deload_of", "keep_sets", "keep_load", "keep_hold", "test", "top", "sets", "reps",
     "hold", "time", "distance", "cluster", "strip", "series", "cap", "each_side", "load",
     "training_max", "bands", "chains", "assist", "team", "height", "settings", "density",
-    "last_set", "tempo", "rir", "rpe", "rest", "every", "position", "push", "pause", "return_by",
-    "range_", "breathe", "intent", "remark",
+    "last_set", "tempo", "rir", "rpe", "rate", "talk", "rest", "every", "position", "push",
+    "pause", "return_by", "range_", "breathe", "intent", "remark",
 )  # fmt: skip
 """Keys that stand at the same place are printed in this order, and others behind them."""
 

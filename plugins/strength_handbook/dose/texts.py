@@ -72,6 +72,8 @@ def line_time(seconds: float) -> str:
         return f"{shortest.removesuffix(' s') if both_s else shortest}-{longest}"
     if seconds < 120 or seconds != int(seconds):
         return f"{line_number(seconds)} s"
+    if seconds >= 6000:  # a clock has two digits
+        return f"{line_number(seconds)} s" if seconds % 60 else f"{seconds / 60:g} min"
     return f"{int(seconds) // 60}:{int(seconds) % 60:02d}"
 
 

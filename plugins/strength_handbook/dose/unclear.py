@@ -7,6 +7,7 @@ from strength_handbook.dose.meant import (
     behind_work,
     not_behind_work,
     not_for_jumps,
+    not_to_go,
     not_weighed,
     weighed,
     without_sets,
@@ -18,6 +19,10 @@ from strength_handbook.dose.unclear_load import ONE, UNCLEAR_LOADS
 _MACHINE = (
     "can't be written here yet; write the time, such as '1x20 min, RPE 4', and this in the slot's "
     "'note'"
+)
+_FAR = (
+    "more than 1000 m is no carry; write it in an exercise whose file says 'load: "
+    "{{kind: endurance, of: run}}'"
 )
 
 UNCLEAR: tuple[Unclear, ...] = (
@@ -60,12 +65,12 @@ UNCLEAR: tuple[Unclear, ...] = (
         "the bottom'; write one of them",
         "{short}", only=behind_work,
     ),
-    unclear(f"more than 1000 m {_MACHINE}", "{far}", only=not_weighed),
-    unclear(f"more than 1000 m {_MACHINE}", "{sets} {x} {far}", "{sets} {set} of {far}",
-            "{sets} -> {far}", "{far} row", "{far} run", "{far} ski", "{far} ride", "{far} bike"),
+    unclear(_FAR, "{far}", only=not_weighed),
+    unclear(_FAR, "{sets} {x} {far}", "{sets} {set} of {far}", "{sets} -> {far}", "{far} row",
+            "{far} run", "{far} ski", "{far} ride", "{far} bike", only=not_to_go),
     unclear(
         "'{all}' can be a distance, '1 -> {n} m', or a rest, 'rest {n} min'; write one of them",
-        "{n} m",
+        "{n} m", only=not_to_go,
     ),
     unclear(
         "'{all}' can be minutes, '{sets}x{n} min', or feet, '{sets} -> {n} ft'; write one of them",
@@ -74,7 +79,7 @@ UNCLEAR: tuple[Unclear, ...] = (
     unclear(
         "'{all}' can be work and rest, '{sets}x{time}, rest {time2}', or one side and then the "
         "other, '{sets}x{time} ES'; write one of them",
-        "{sets} {x} {time} / {time2}", "{sets} {x} {time} + {time2}",
+        "{sets} {x} {time} / {time2}", "{sets} {x} {time} + {time2}", only=not_to_go,
     ),
     unclear(
         "'{all}' can be work and rest, '{n} s on {n2} s off', repetitions on each side, 'reps {n} "

@@ -16,6 +16,7 @@ from strength_handbook.model.dose_part import (
     OpenSet,
     refused_beside,
 )
+from strength_handbook.model.going import Going
 from strength_handbook.model.load import Load, heaviness
 from strength_handbook.model.methods import SeriesPart
 from strength_handbook.model.span import ends, out_of_ten
@@ -38,7 +39,7 @@ __all__ = [
 ]  # fmt: skip
 
 
-_NOTHING = DosePart()
+_UNSAID = DosePart()
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,6 +57,7 @@ class Dose:
         rest: seconds of rest after a set (or a round), or None.
         every: seconds from the start of one set to the start of the next, or None.
         each_side: done with one side, then with the other.
+        going: how it gets from here to there; None for what is no endurance.
         series: sets that differ, as a plain dose for each that are alike, in order; empty where all
             sets are alike. Then `sets` are all of them, and what else stands here is that of the
             heaviest.
@@ -72,8 +74,9 @@ class Dose:
     rest: float | None = None
     every: float | None = None
     each_side: bool = False
+    going: Going | None = None
     series: tuple["Dose", ...] = ()
-    said: DosePart = _NOTHING
+    said: DosePart = _UNSAID
 
     @property
     def alike(self) -> "tuple[Dose, ...]":
@@ -179,10 +182,7 @@ _OF_SETS = frozenset({"sets", "last_set", "cap"})
 """What a dose says of its sets, which others that differ replace."""
 
 
-_UNSAID = DosePart()
-
-
-def complete(*parts: DosePart, each_side: bool = False) -> Dose:
+def complete(*parts: DosePart, each_side: bool = False, going: Going | None = None) -> Dose:
     """One dose from its parts, the most particular first: week, slot, exercise.
 
     A dose with nothing but a ramp is one set of the ramp's repetitions; a test is as many sets as
@@ -209,10 +209,12 @@ def complete(*parts: DosePart, each_side: bool = False) -> Dose:
         missing.append("reps (or hold, distance or time)")
     if work is None or missing:
         raise IncompleteDoseError(missing)
-    return _built(values, work, each_side=each_side)
+    return _built(values, work, each_side=each_side, going=going)
 
 
-def _built(values: dict[str, Any], work: Work, *, each_side: bool) -> Dose:
+def _built(
+    values: dict[str, Any], work: Work, *, each_side: bool, going: Going | None = None
+) -> Dose:
     rpe = values.get("rpe")
     return Dose(
         sets=values["sets"],
@@ -225,6 +227,7 @@ def _built(values: dict[str, Any], work: Work, *, each_side: bool) -> Dose:
         rest=values.get("rest"),
         every=values.get("every"),
         each_side=values.get("each_side", each_side),
+        going=going,
         said=_UNSAID.model_copy(update=values),
     )
 

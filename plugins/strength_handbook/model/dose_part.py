@@ -9,6 +9,7 @@ from typing import Annotated, Literal
 from pydantic import Field, PlainValidator, WithJsonSchema, model_validator
 
 from strength_handbook.model.count import RepsText, SetsText, TopText
+from strength_handbook.model.going import RateText, Talk
 from strength_handbook.model.load import Load, LoadText, PercentOfTop
 from strength_handbook.model.marks import Compared
 from strength_handbook.model.methods import (
@@ -37,14 +38,15 @@ from strength_handbook.model.quantities import (
     read_percent,
 )
 from strength_handbook.model.shape import Shape, refuse
-from strength_handbook.model.span import REST_PATTERN, read_work
+from strength_handbook.model.span import LONGEST_GOING_S, REST_PATTERN, read_work
 from strength_handbook.model.tempo import TempoText
 
-SetTime = Annotated[
-    float,
-    PlainValidator(read_work),  # nothing after it that would make a bare float of a range
-    WithJsonSchema({"type": "string", "pattern": REST_PATTERN, "examples": ["30 s", "20-30 s"]}),
-]
+_TIMES = WithJsonSchema(
+    {"type": "string", "pattern": REST_PATTERN, "examples": ["30 s", "20-30 s", "20 min"]}
+)
+# Nothing after the validator that would make a bare float of a range.
+HoldTime = Annotated[float, PlainValidator(read_work), _TIMES]
+SetTime = Annotated[float, PlainValidator(lambda value: read_work(value, LONGEST_GOING_S)), _TIMES]
 
 
 class OpenSet(Shape):
@@ -100,12 +102,12 @@ class DosePart(Shape):
     """How many sets."""
     reps: Annotated[RepsText | None, Compared("reps")] = None
     """Repetitions a set: ``5``, ``8-12`` or ``5+``."""
-    hold: Annotated[SetTime | None, Compared("hold_s")] = None
+    hold: Annotated[HoldTime | None, Compared("hold_s")] = None
     """Seconds a hold lasts: ``30 s`` or ``20-30 s``."""
     distance: Annotated[
-        Annotated[Metres, within(read_length, "1 m", "1000 m")] | None, Compared("distance_m")
+        Annotated[Metres, within(read_length, "1 m", "100 km")] | None, Compared("distance_m")
     ] = None
-    """How far to carry or drag."""
+    """How far to carry, drag, row, run …: ``40 m``, ``5 km``, ``3 miles``."""
     time: Annotated[SetTime | None, Compared("time_s")] = None
     """How long to work, for sets by the clock: ``40 s`` or ``30-40 s``."""
     cluster: Cluster | None = None
@@ -129,6 +131,10 @@ class DosePart(Shape):
     """Good repetitions left at the end of each set: ``2`` or ``2-3``."""
     rpe: Annotated[Effort | None, Compared("rir")] = None
     """Effort from 1 to 10 instead, ``8`` or ``7-8``; 10 less the repetitions left."""
+    rate: Annotated[RateText | None, Compared("rate")] = None
+    """Strokes, turns or steps a minute: ``24 spm``, ``22-26 spm`` or ``90 rpm``."""
+    talk: Annotated[Talk | None, Compared("talk")] = None
+    """Whether one can talk on the way: ``can``, ``just`` or ``cannot``."""
     rest: Annotated[RestTime | None, Compared("rest_s")] = None
     """Rest after a set, or after a round of paired exercises."""
     every: Annotated[

@@ -7,7 +7,8 @@ from pydantic import Field, model_validator
 from strength_handbook.model.doors import Doors, Text
 from strength_handbook.model.dose import DosePart
 from strength_handbook.model.figure import Figure
-from strength_handbook.model.loading import Loading
+from strength_handbook.model.going import Going
+from strength_handbook.model.loading import Endurance, Loading
 from strength_handbook.model.marks import Compared, Label
 from strength_handbook.model.plain import WHOLE, Name, within
 from strength_handbook.model.quantities import Metres, read_length
@@ -151,6 +152,11 @@ class Exercise(Shape):
     """Which muscles do the work."""
     next_step: Annotated[Text | None, Compared("words")] = None
     """What happens when it gets easy."""
+
+    @property
+    def going(self) -> Going | None:
+        """How it gets from here to there; None for what is lifted, carried or held."""
+        return self.load.going if isinstance(self.load, Endurance) else None
 
     def all_cautions(self) -> tuple[str, ...]:
         """Cautions that follow from the hazards, then the first height and the exercise's own."""

@@ -5,7 +5,7 @@ from typing import Literal, Self
 Metric = Literal["m", "cm", "mm"]
 
 METRES_IN = {
-    "m": 1.0, "cm": 0.01, "mm": 0.001,
+    "m": 1.0, "cm": 0.01, "mm": 0.001, "km": 1000.0,
     "ft": 0.3048, "in": 0.0254, "yd": 0.9144, "mi": 1609.344,
 }  # fmt: skip
 """Exact by definition: international yard and pound agreement, 1959."""
@@ -42,7 +42,7 @@ class Length(float):
 
 
 def own_unit(length: float) -> str:
-    """The unit of a length that was written in feet, inches, yards or miles; "" for any other."""
+    """The unit of a length that was written in any but m, cm and mm; "" for those."""
     unit = length.unit if isinstance(length, Length) else "m"
     return "" if unit in _METRIC else unit
 
@@ -60,7 +60,7 @@ def amount_in(length: float, unit: str, digits: int = 2) -> str:
 def length_text(
     length: float, metric: Metric = "m", *, like: float | None = None, gap: str = " "
 ) -> str:
-    """A length with its unit: as written in feet, inches, yards or miles, else metric.
+    """A length with its unit: as written in feet, inches, yards, miles or km, else metric.
 
     Args:
         length: metres.

@@ -7,6 +7,7 @@ from typing import Annotated, Literal
 
 from pydantic import Field, model_validator
 
+from strength_handbook.model.going import Doing, Going, PaceText, Per, too_odd, usual
 from strength_handbook.model.plain import DECIMAL, WHOLE, Name, within
 from strength_handbook.model.quantities import (
     BodyMass,
@@ -199,6 +200,33 @@ class StrapRow(_Loading):
     """Columns: angle of the body from upright, feet under the anchor."""
 
 
+class Endurance(_Loading):
+    """Rowing, skiing, riding, running, walking, swimming, stepping: by time, distance and pace."""
+
+    kind: Literal["endurance"]
+    of: Doing
+    """What one does."""
+    per: Per | None = None
+    """Over what its pace is counted; if left out 500 m for rowing and skiing, 100 m for swimming,
+    1 km for all else. Stepping has no distance."""
+    typical: PaceText | None = None
+    """The time over that distance in which most members go easily, such as `2:00-2:40`; from it
+    come the minutes of a distance. If left out, a usual one."""
+
+    @model_validator(mode="after")
+    def _has_distance(self) -> "Endurance":
+        if self.of == "step" and (self.per or self.typical is not None):
+            raise refuse("pair", "stepping has no distance: leave 'per' and 'typical' out")
+        if self.typical is not None and (odd := too_odd(self.typical, self.going.per)):
+            raise refuse("range", f"{odd}; check 'typical' and 'per'")
+        return self
+
+    @property
+    def going(self) -> Going:
+        """What it is, over what its pace is counted, and how fast most go."""
+        return usual(self.of, self.per, self.typical)
+
+
 Loading = Annotated[
     OnBar
     | InHands
@@ -210,6 +238,7 @@ Loading = Annotated[
     | PushUp
     | StrapRow
     | PlateHeld
+    | Endurance
     | ByEffort,
     Field(discriminator="kind"),
 ]

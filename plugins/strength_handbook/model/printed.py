@@ -109,7 +109,7 @@ def metres(value: float) -> str:
 
 _FAR_WORDS = {
     "m": ("metre", "metres"), "ft": ("foot", "feet"), "in": ("inch", "inches"),
-    "yd": ("yard", "yards"), "mi": ("mile", "miles"),
+    "yd": ("yard", "yards"), "mi": ("mile", "miles"), "km": ("kilometre", "kilometres"),
 }  # fmt: skip
 
 

@@ -180,13 +180,14 @@ def _duration(found: re.Match[str]) -> float:
     return _number(found[3]) * _SECONDS[found[4]]
 
 
+_MILES = {"mile": "mi", "miles": "mi"}
 read_length = _reader(
-    rf"{NUMBER}\s*(m|cm|mm|ft|in|yd|mi)",
-    lambda m: Length.of(_number(m[1]), m[2]),
+    rf"{NUMBER}\s*(km|miles?|mi|m|cm|mm|ft|in|yd)",
+    lambda m: Length.of(_number(m[1]), _MILES.get(m[2], m[2])),
     what="a length",
     bare="'{0} m' or '{0} cm'",
     example="'1.10 m' or '30 cm'",
-    most=(5000, "5000 m"),
+    most=(100_000, "100 km"),
 )
 read_duration = _reader(
     rf"(?:(\d{{1,2}}):([0-5]\d)|{NUMBER}\s*(s|sec|min|h))",
@@ -244,7 +245,7 @@ BodyMass = Annotated[MassText, within(Mass.parse, "20 kg", "300 kg")]
 Metres = Annotated[
     float,
     PlainValidator(read_length),  # nothing after it that would make a bare float of it
-    _text_schema(rf"^{_N}(m|cm|mm|ft|in|yd|mi)$", "1.10 m", "30 cm", "60 mm"),
+    _text_schema(rf"^{_N}(km|miles?|mi|m|cm|mm|ft|in|yd)$", "1.10 m", "30 cm", "60 mm"),
 ]
 """A length, kept in metres with the unit it was written in."""
 

@@ -34,12 +34,12 @@ def slot_dose(slot: Slot, exercise: Exercise, week: int) -> Dose:
     part = slot.weeks[week] or DosePart()
     each_side = exercise.sides == "each"
     if part.deload_of is None:
-        return complete(part, slot, exercise.dose, each_side=each_side)
+        return complete(part, slot, exercise.dose, each_side=each_side, going=exercise.going)
     source = slot.weeks.get(part.deload_of)
     if source is None or source.deload_of is not None:
         raise NoSuchWeekError(part.deload_of)
     own = part.model_copy(update=dict.fromkeys(_DELOAD_KEYS))
-    full = complete(own, source, slot, exercise.dose, each_side=each_side)
+    full = complete(own, source, slot, exercise.dose, each_side=each_side, going=exercise.going)
     return lighter(
         full,
         DELOAD_SETS if part.keep_sets is None else part.keep_sets,

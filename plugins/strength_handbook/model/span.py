@@ -13,7 +13,9 @@ from strength_handbook.model.shape import refuse, shown
 LONGEST_S = 30 * 60.0
 """Most seconds of a rest."""
 LONGEST_WORK_S = 40 * 60.0
-"""Most seconds of one hold or one set by the clock."""
+"""Most seconds of one hold, or of one set by the clock of what is lifted or carried."""
+LONGEST_GOING_S = 4 * 3600.0
+"""Most seconds of rowing, running and the like in one go."""
 WIDEST = 4
 """The longer end of a range of seconds is at most so many times the shorter: what is wider is
 hardly meant as one, `4x8-90 s`. Common practice, no source."""
@@ -115,7 +117,7 @@ def out_of_ten(value: float) -> float:
     return between(10 - high, 10 - low)
 
 
-def _read_both(value: Any, read: Callable[[str], float], unit: str = "") -> float | None:
+def read_both(value: Any, read: Callable[[str], float], unit: str = "") -> float | None:
     """A range; None where it is none.
 
     Args:
@@ -146,11 +148,11 @@ def read_span(value: Any) -> float:
     """
     text = value if isinstance(value, str) else ""
     bare = re.fullmatch(r"\s*[\d.,]+\s*[-–].*?([a-z]+)\s*", text)
-    found = _read_both(value, read_duration, f" {bare[1]}" if bare else "")
+    found = read_both(value, read_duration, f" {bare[1]}" if bare else "")
     return read_duration(value) if found is None else found
 
 
-def _limited(value: float, least: float, most: float, unit: Callable[[float], str]) -> float:
+def limited(value: float, least: float, most: float, unit: Callable[[float], str]) -> float:
     """The number, whose ends have limits.
 
     Raises:
@@ -170,18 +172,20 @@ def read_rest(value: Any) -> float:
     Raises:
         PydanticCustomError: as `read_span`, and for a longer one.
     """
-    return _limited(read_span(value), 0, LONGEST_S, lambda most: f"{most / 60:g} min")
+    return limited(read_span(value), 0, LONGEST_S, lambda most: f"{most / 60:g} min")
 
 
-def read_work(value: Any) -> float:
-    """How long a hold or a set by the clock lasts, 1 s to 40 min: ``30 s``, ``20-30 s``.
+def read_work(value: Any, most: float = LONGEST_WORK_S) -> float:
+    """How long a hold or a set by the clock lasts, from 1 s on: ``30 s``, ``20-30 s``.
+
+    Args:
+        value: as it was written.
+        most: seconds of the longest.
 
     Raises:
         PydanticCustomError: as `read_span`, beyond the limits, and for a range that is too wide.
     """
-    time = _limited(
-        read_span(value), 1, LONGEST_WORK_S, lambda end: f"{end / 60:g} min" if end > 1 else "1 s"
-    )
+    time = limited(read_span(value), 1, most, lambda end: f"{end / 60:g} min" if end > 1 else "1 s")
     low, high = ends(time)
     if high > WIDEST * low:
         raise refuse(
@@ -233,8 +237,8 @@ def read_left(value: Any) -> float:
         PydanticCustomError: where it is no whole number, or the range runs backwards or is too
             wide.
     """
-    found = _read_both(value, read_whole)
-    left = _limited(read_whole(value) if found is None else found, 0, 9, "{:g}".format)
+    found = read_both(value, read_whole)
+    left = limited(read_whole(value) if found is None else found, 0, 9, "{:g}".format)
     return _narrow(left, value, "2-3")
 
 
@@ -244,6 +248,6 @@ def read_effort(value: Any) -> float:
     Raises:
         PydanticCustomError: where it is no number, or the range runs backwards or is too wide.
     """
-    found = _read_both(value, read_decimal)
-    effort = _limited(read_decimal(value) if found is None else found, 1, 10, "{:g}".format)
+    found = read_both(value, read_decimal)
+    effort = limited(read_decimal(value) if found is None else found, 1, 10, "{:g}".format)
     return _narrow(effort, value, "7-8")

@@ -17,6 +17,7 @@ class Pattern(StrEnum):
     TRUNK = "trunk"
     ISOLATED = "isolated"
     JUMP = "jump"
+    ENDURANCE = "endurance"
 
 
 class Muscle(StrEnum):
@@ -73,6 +74,7 @@ class Hazard(StrEnum):
     SLED = "sled"
     PUSH_ON_PINS = "push-on-pins"
     SWING = "swing"
+    HARD_CONDITIONING = "hard-conditioning"
 
 
 CAUTIONS: dict[Hazard, str] = {
@@ -189,6 +191,11 @@ CAUTIONS: dict[Hazard, str] = {
         "The bell leaves along the line of the swing if grip fails. Two metres clear in front and "
         "behind, dry handle, nobody in line."
     ),
+    Hazard.HARD_CONDITIONING: (
+        "Hard work drives heart and breath. New to it, pregnant, heart, lung or blood pressure "
+        "trouble: ask your clinician first. Drink, and go easier in heat. Chest pain, dizziness or "
+        "feeling faint: stop and tell somebody."
+    ),
 }
 """One caution for every hazard; general information that defers to the staff, the maker's manual
 and the member's clinician. Common practice, no source, unless the safety page says otherwise."""
@@ -234,5 +241,6 @@ HAZARD_NAMES: dict[Hazard, str] = {
     Hazard.SLED: "a moving sled",
     Hazard.PUSH_ON_PINS: "pushing against steel",
     Hazard.SWING: "a bell that flies",
+    Hazard.HARD_CONDITIONING: "a racing heart",
 }
 """Every hazard in a few words, for the line under a dose; the caution stands with the exercise."""

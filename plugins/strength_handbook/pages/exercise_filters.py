@@ -24,7 +24,8 @@ def left_out_by(room: Room, exercise: Exercise) -> str:
         "alone": exercise.spotting.alone != "fine",
         "overhead": Hazard.OVERHEAD in hazards or exercise.pattern is Pattern.VERTICAL_PUSH,
         "breath": Hazard.BREATH_HOLD in hazards,
-        "jump": exercise.pattern is Pattern.JUMP or Hazard.IMPACT in hazards,
+        "jump": exercise.pattern is Pattern.JUMP
+        or (exercise.going is None and Hazard.IMPACT in hazards),
         "supine": bool({Hazard.SUPINE, Hazard.SUPINE_BAR} & hazards),
         "hanging": Hazard.HANGING in hazards,
         "kit": not _needs_nothing_heavy(room, exercise),

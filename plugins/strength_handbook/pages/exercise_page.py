@@ -7,15 +7,17 @@ from strength_handbook.dose.printing import partial_notation
 from strength_handbook.figures.sheet import figure_svg
 from strength_handbook.model.doors import HURTS
 from strength_handbook.model.exercise import IF_IT_STAYS, DraftExercise, Exercise
+from strength_handbook.model.going import Going
 from strength_handbook.model.loading import (
     BodyWeightLift,
     ByEffort,
+    Endurance,
     InHands,
     OnBar,
     OnCarrier,
     OnMachine,
 )
-from strength_handbook.model.printed import mass, percent
+from strength_handbook.model.printed import clock, mass, percent
 from strength_handbook.pages.cards.page import card_codes
 from strength_handbook.pages.instead_html import less_than_written
 from strength_handbook.pages.load_html import table_html
@@ -58,7 +60,8 @@ def exercise_page(worked: Worked, key: str) -> Page:
     uses = worked.uses.get(key, ())
     names = worked.book.room.names()
     table = exercise_table(exercise.load, worked.scales[key], units)
-    loads = "Loads" if table is None else "Loads by body weight"
+    unweighed = "Pace" if exercise.going is not None else "Loads"
+    loads = unweighed if table is None else "Loads by body weight"
     html = render(
         "exercise.html",
         {
@@ -141,6 +144,8 @@ def _table_note(exercise: Exercise, scale: Scale | None) -> list[str]:
         notes.append(load.by)
         if load.share is not None:
             notes.append(f"{percent(load.share)} of body weight moves ({load.share_source}).")
+    elif isinstance(load, Endurance):
+        notes += _pace_notes(load.going)
     elif isinstance(load, OnMachine):
         notes.append(
             "This machine has its own units. They are not kilograms, and other machines count "
@@ -158,6 +163,16 @@ def _table_note(exercise: Exercise, scale: Scale | None) -> list[str]:
         notes.append(rounding_rule(scale))
     notes.append("The coach's eye and the effort limit come first.")
     return notes
+
+
+def _pace_notes(going: Going) -> list[str]:
+    """Over what a pace is counted, and how fast the minutes take members to be."""
+    if not going.per:
+        return ["It is done by time: no pace, no distance."]
+    return [
+        f"A pace is the time for {going.per}.",
+        f"Minutes are reckoned at {clock(going.pace)} for {going.per}: that is nobody's aim.",
+    ]
 
 
 def _doors(

@@ -159,6 +159,8 @@ def _lookup(slot: WorkedSlot, units: str) -> Lookup:
         if isinstance(load, RepMax) and load.percent != 100:
             feel = f"{percent(load.percent)} of a load you could lift {count_word(load.reps)} times"
         return Lookup(f"{load.text}: {feel}.", by_body_below=True)
+    if dose.going is not None:
+        return Lookup(_by_breath(slot))
     return Lookup(_by_effort(slot), by_body_below=not isinstance(loading, ByEffort | OnMachine))
 
 
@@ -176,6 +178,13 @@ def _body_weight(load: BodyWeight) -> str:
         return "Body weight only; nothing added."
     what = mass(load.change.grams, load.change.unit)
     return f"Body weight {'plus' if load.sign > 0 else 'less'} {what}."
+
+
+def _by_breath(slot: WorkedSlot) -> str:
+    """How hard rowing, running and the like should be: the dose says it, the rest is patience."""
+    if slot.dose.sets.high > 1:
+        return "Begin so that the last one is as fast as the first."
+    return "Begin so that the second half is as fast as the first."
 
 
 def _by_effort(slot: WorkedSlot) -> str:

@@ -48,7 +48,7 @@ class TeamPlan:
 
 def carry_plan(book: Book, slot: WorkedSlot) -> CarryPlan | None:
     """Turns and seconds of a walk; None where nothing is carried over a distance."""
-    if not isinstance(slot.dose.work, Distance):
+    if slot.dose.going is not None or not isinstance(slot.dose.work, Distance):
         return None
     metres = slot.dose.work.metres
     seconds = carry_seconds(metres, book.rule("walking-speed"))

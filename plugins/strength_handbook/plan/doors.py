@@ -217,7 +217,7 @@ def _same_dose(door: Door, slot: WorkedSlot) -> Dose | None:
     if any(getattr(own, name) is not None for name in ("sets", *WORK_FIELDS)):
         today = today.model_copy(update=dict.fromkeys(_WHOLE))
     try:
-        return complete(own, _fitting(own, today))
+        return complete(own, _fitting(own, today), going=dose.going)
     except InconsistentDoseError:
         return None
 
@@ -231,9 +231,9 @@ def _fitting(own: DosePart, today: DosePart) -> DosePart:
 
 def _other_dose(door: Door, exercise: Exercise, slot: WorkedSlot) -> Dose | None:
     """The door's dose over the other exercise's; over today's where those leave sets open."""
-    own, each = door.dose or DosePart(), exercise.sides == "each"
+    own, each, going = door.dose or DosePart(), exercise.sides == "each", exercise.going
     try:
-        return complete(own, exercise.dose, each_side=each)
+        return complete(own, exercise.dose, each_side=each, going=going)
     except IncompleteDoseError:
         pass
     # Its own loads are another exercise's.
@@ -241,6 +241,6 @@ def _other_dose(door: Door, exercise: Exercise, slot: WorkedSlot) -> Dose | None
     carried = DosePart().model_copy(update={name: getattr(today, name) for name in _CARRIED})
     carried = _fitting(own, _fitting(exercise.dose, carried))
     try:
-        return complete(own, exercise.dose, carried, each_side=each)
+        return complete(own, exercise.dose, carried, each_side=each, going=going)
     except IncompleteDoseError:
         return None

@@ -114,7 +114,7 @@ def method_plan(
 
 
 def _contacts(slot: WorkedSlot, session: WorkedSession, week: WorkedWeek) -> Contacts | None:
-    if Hazard.IMPACT not in slot.exercise.hazards:
+    if slot.dose.going is not None or Hazard.IMPACT not in slot.exercise.hazards:
         return None
     return Contacts(
         round(slot.volume.contacts),

@@ -67,8 +67,10 @@ def slot_volume(
     total_reps = repetition_volume([group])
     held = isometric_dose(sets, one.held_s, sides)
     tension = total_tension(_tension(dose), total_reps)
-    # A jump is practice of landing and leaving; it is counted by its contacts.
-    counts = exercise.pattern is not Pattern.JUMP and is_hard(book, dose)
+    # A jump is practice of landing and leaving; it is counted by its contacts. Rowing and running
+    # make no muscle strong as sets near the limit do: they have minutes.
+    strength = exercise.pattern is not Pattern.JUMP and dose.going is None
+    counts = strength and is_hard(book, dose)
     hard = sets if counts else 0.0
     direct, helping = exercise.muscles.direct, exercise.muscles.helping
     return Volume(

@@ -30,6 +30,17 @@ _BY_LOAD: Mapping[str, str] = {
 }
 
 
+def going_example(of: str) -> str:
+    """A dose of what is rowed, run or ridden."""
+    return {
+        "row": "'6x500 m, RPE 8, 26 spm, rest 2:00'",
+        "ski": "'6x500 m, RPE 8, rest 2:00'",
+        "swim": "'8x100 m, RPE 7, rest 30 s'",
+        "run": "'5 km, can talk'",
+        "walk": "'5 km, can talk'",
+    }.get(of, "'8x40 s, RPE 8, rest 20 s' or '20 min, can talk'")
+
+
 @dataclass(frozen=True, slots=True)
 class Doing:
     """What is done.
@@ -68,14 +79,21 @@ def doing(exercise: Plain) -> Doing:
         return ANYTHING
     load = exercise.get("load")
     kind = str(load.get("kind")) if isinstance(load, dict) else ""
+    if kind == "endurance" and isinstance(load, dict):
+        example = going_example(str(load.get("of")))
+        return Doing(example, kind, 0, name=_words(exercise))
     example = _BY_PATTERN.get(str(exercise.get("pattern"))) or _BY_LOAD.get(kind, EXAMPLE)
     return Doing(
         _HOLD if _is_hold(exercise.get("dose")) else example,
         kind,
         _hands(load) if kind else None,
-        frozenset(re.findall(r"[^\W\d_]+", str(exercise.get("name", "")).lower())),
+        _words(exercise),
         jump=exercise.get("pattern") == Pattern.JUMP,
     )
+
+
+def _words(exercise: Mapping[str, Plain]) -> frozenset[str]:
+    return frozenset(re.findall(r"[^\W\d_]+", str(exercise.get("name", "")).lower()))
 
 
 def _hands(load: Plain) -> int:

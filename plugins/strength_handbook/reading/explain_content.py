@@ -37,6 +37,13 @@ CONTENT = {
         "exercises/Box Squat.yaml",
         "exercises/box-squat.yml",
     ),
+    "endurance": E(
+        "What is rowed, skied, ridden, run, walked, swum or stepped is done by time or distance, "
+        "with how hard it is behind it. What is carried goes 1000 m at most, and a set of anything "
+        "else lasts 40 minutes at most.",
+        "1: 3x5 @ 60 kg",
+        "1: 6x500 m, RPE 8, 26 spm, rest 2:00",
+    ),
     "form": E(
         "The word has a fixed form here, such as a short name in small letters and hyphens, or an "
         "order letter with a digit.",
@@ -55,6 +62,12 @@ CONTENT = {
         "Where more is different, each kind needs a slot, with an order of its own.",
         "1: 5 @ 65 %, 3 @ 100 kg",
         "1: 5 @ 65 %, 3 @ 75 %, 1+ @ 85 %, rest 3:00",
+    ),
+    "pace": E(
+        "A pace is the time for the distance that 'per' names, such as 500 m: written as minutes "
+        "and seconds, without that distance.",
+        "typical: 2:10/500 m",
+        "typical: 2:10",
     ),
     "length": E("A text or list is too short or too long for its place on the page."),
     "load": E(

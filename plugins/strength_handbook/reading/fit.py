@@ -16,6 +16,7 @@ from strength_handbook.model.session import Session, Slot
 from strength_handbook.model.shape import quoted
 from strength_handbook.model.slot_dose import NoSuchWeekError, slot_dose
 from strength_handbook.reading.files import INDEX, FileKind
+from strength_handbook.reading.going import going_problems
 from strength_handbook.reading.problem import Problem
 from strength_handbook.reading.source import Path, Source
 from strength_handbook.reading.suggest import one_of
@@ -177,16 +178,26 @@ def _check_doses(
             text = f"{error}; write it here, at the slot or in the exercise"
             yield source.problem(place, "incomplete-dose", text)
             continue
+        for key, text in going_problems(dose):
+            at = _said_at(source, place, path, key)
+            if key not in said:
+                yield source.problem(at, "endurance", text)
+            said.add(key)
         if _rep_seconds(dose) * (dose.reps.high if dose.reps else 0) > LONGEST_SET_S:
-            at = next((p for p in ((*place, "reps"), (*path, "reps")) if p in source.marks), place)
+            at = _said_at(source, place, path, "reps")
             text = "at this tempo one set would last more than an hour; check both"
             yield source.problem(at, "range", text)
         # A load that is not written for this week stands at the slot, or in the exercise's file.
-        at = next((p for p in ((*place, "load"), (*path, "load")) if p in source.marks), place)
+        at = _said_at(source, place, path, "load")
         for slug, text in _check_load(program, exercise, slot, dose):
             if slug not in said:  # one correction mends all weeks
                 yield source.problem(at, slug, text)
             said.add(slug)
+
+
+def _said_at(source: Source, week: Path, slot: Path, key: str) -> Path:
+    """Where a dose's key stands: in the week's, at the slot, or in the exercise's own file."""
+    return next((p for p in ((*week, key), (*slot, key)) if p in source.marks), week)
 
 
 def _rep_seconds(dose: Dose) -> int:

@@ -198,12 +198,25 @@ def _of_dose(desk: Desk, slot: WorkedSlot, where: str) -> Iterator[Danger]:
     exercise, said = slot.exercise, slot.dose.said
     yield from _on_bar(said, where)
     yield from _of_seconds(desk, slot, where)
+    if slot.dose.going is not None and (hard := _hard(desk, slot)):
+        yield Danger((Hazard.HARD_CONDITIONING,), f"{where} {hard}")
     if said.push is not None:
         yield Danger((Hazard.PUSH_ON_PINS,), f"{where} pushes against something fixed")
     braced = exercise.pattern in _BRACED and isinstance(exercise.load, OnBar | OnMachine)
     percent = reaches_percent(slot)
     if braced and percent is not None and percent >= desk.rule("brace-from"):
         yield Danger((Hazard.BREATH_HOLD,), f"{where} asks for {number(percent)} %")
+
+
+def _hard(desk: Desk, slot: WorkedSlot) -> str:
+    """Why a dose of rowing or running is hard; empty where it is not."""
+    if slot.dose.said.talk == "cannot":
+        return "leaves no breath to talk"
+    left = slot.dose.fewest_left
+    effort = None if left is None else 10 - left
+    if effort is not None and effort >= desk.rule("hard-conditioning"):
+        return f"asks for effort {number(effort)}"
+    return ""
 
 
 def _of_seconds(desk: Desk, slot: WorkedSlot, where: str) -> Iterator[Danger]:

@@ -116,7 +116,8 @@ def near_limit(book: Book, slot: WorkedSlot) -> str:
 
 def is_jump(slot: WorkedSlot) -> bool:
     """True for jumps and whatever else is landed."""
-    return slot.exercise.pattern is Pattern.JUMP or Hazard.IMPACT in slot.exercise.hazards
+    landing = slot.dose.going is None and Hazard.IMPACT in slot.exercise.hazards
+    return slot.exercise.pattern is Pattern.JUMP or landing
 
 
 def is_quick(slot: WorkedSlot, *, deload: bool = False) -> bool:

@@ -36,7 +36,7 @@ BY_PATTERN: dict[Pattern, tuple[Joint, ...]] = {
     Pattern.VERTICAL_PULL: (Joint.ELBOW,),
     Pattern.JUMP: (Joint.KNEE, Joint.ANKLE),
 }
-"""A carry, a trunk exercise and one for a single joint go by their muscles alone."""
+"""A carry, a trunk exercise, one for a single joint and endurance go by their muscles alone."""
 
 BY_HAZARD: dict[Hazard, tuple[Joint, ...]] = {
     Hazard.BAR_ON_BACK: (Joint.LOWER_BACK,),
@@ -64,7 +64,7 @@ BY_MUSCLE: dict[Muscle, tuple[Joint, ...]] = {
 }
 """For exercises that go by their muscles; only those that work directly."""
 
-_BY_MUSCLES = (Pattern.CARRY, Pattern.TRUNK, Pattern.ISOLATED)
+_BY_MUSCLES = (Pattern.CARRY, Pattern.TRUNK, Pattern.ISOLATED, Pattern.ENDURANCE)
 
 
 def joints_of(exercise: Exercise) -> tuple[Joint, ...]:

@@ -12,6 +12,10 @@ THRESHOLDS: dict[str, RuleKind] = {
         80, "%", "From this share of the best single on, big lifts tempt to hold the breath.",
         40, 120,
     ),
+    "hard-conditioning": RuleKind(
+        7, "RPE", "Rowing, running and the like from this effort on needs its caution.", 3, 10,
+        "vigorous is 7 to 8 of 10, Physical Activity Guidelines for Americans 2018",
+    ),
     "long-hold": RuleKind(10, "s", "A hold longer than this counts as long.", 1, 600),
     "back-plate-left": RuleKind(
         2, "reps", "Fewest good repetitions left where a plate lies on the back.", 1, 6

@@ -42,13 +42,18 @@ def rest_missing(this: Check, desk: Desk) -> Iterator[Finding]:
     Family.COMPLETE,
     Severity.ERROR,
     what="Doses that say neither a load nor how hard a set is, where the exercise has loads to "
-    "choose from.",
+    "choose from; of rowing, running and the like those without an effort.",
     why="Members guess the load, and everybody guesses something else.",
 )
 def load_missing(this: Check, desk: Desk) -> Iterator[Finding]:
     """Nothing says how heavy."""
     for at in desk.slots:
         if _says_how_heavy(at):
+            continue
+        if at.slot.dose.going is not None:
+            text, spot = "nothing says how hard it is", Spot(at.wave, at.path)
+            change = Mending("write an effort, such as 'RPE 6', or 'can talk'")
+            yield this.finds(at, text, spot=spot, change=change)
             continue
         example = sample("'@ 60 kg' or '@ 70 %'")
         if isinstance(at.slot.exercise.load, BodyWeightLift):
@@ -66,6 +71,8 @@ def _says_how_heavy(at: SlotAt) -> bool:
     if isinstance(loading, BodyWeightLift) and loading.carrier is None and loading.help is None:
         return True
     said = dose.said
+    if dose.going is not None:
+        return (dose.load, dose.reserve, said.talk) != (None, None, None)
     given = (dose.load, dose.top, dose.reserve, said.test, said.team, said.assist, said.push)
     return any(one is not None for one in given)
 

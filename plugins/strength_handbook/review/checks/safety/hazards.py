@@ -19,7 +19,7 @@ from strength_handbook.review.finding import Edit, Finding, Mending
     "of an exercise, against its list of hazards; each hazard brings its caution to the page. A "
     "hold without a load that is far from the limit is no long hold.",
     why="Members read a caution only where its hazard is named.",
-    rules=("slow-lowering", "long-hold", "brace-from"),
+    rules=("slow-lowering", "long-hold", "brace-from", "hard-conditioning"),
 )
 def hazard_missing(this: Check, desk: Desk) -> Iterator[Finding]:
     """Exercises whose hazards leave one out."""

@@ -1,0 +1,62 @@
+"""What is rowed or run is done by time or distance; and nothing else is done for so long."""
+
+from collections.abc import Iterator
+from typing import NamedTuple
+
+from strength_handbook.model.dose import Clock, Distance, Dose
+from strength_handbook.model.going import Going
+from strength_handbook.model.span import LONGEST_WORK_S, ends
+from strength_handbook.reading.doing import going_example
+
+MOST_CARRY_M = 1000.0
+"""Nobody carries or drags something farther in one go."""
+
+_KIND = "write 'load: {kind: endurance, of: run}' in its file where it is run, rowed or ridden"
+_ING = {
+    "row": "rowing", "ski": "skiing", "ride": "riding", "run": "running", "walk": "walking",
+    "swim": "swimming", "step": "stepping",
+}  # fmt: skip
+
+
+class Misfit(NamedTuple):
+    """Something that a dose can't ask of its exercise: the key that says it, and what to write."""
+
+    key: str
+    text: str
+
+
+def going_problems(dose: Dose) -> Iterator[Misfit]:
+    """What a dose can't ask of its exercise."""
+    if dose.going is None:
+        yield from _too_far(dose)
+    else:
+        yield from _not_by_pace(dose, dose.going)
+
+
+def _too_far(dose: Dose) -> Iterator[Misfit]:
+    work = dose.work
+    if isinstance(work, Distance) and work.metres > MOST_CARRY_M:
+        yield Misfit(
+            "distance", f"the most is {MOST_CARRY_M:g} m for what is carried or dragged; {_KIND}"
+        )
+    if isinstance(work, Clock) and ends(work.seconds)[1] > LONGEST_WORK_S:
+        yield Misfit("time", f"the most is {LONGEST_WORK_S / 60:g} min for one set; {_KIND}")
+    if dose.said.rate is not None:
+        yield Misfit("rate", f"a number a minute belongs to what is rowed, run or ridden; {_KIND}")
+
+
+def _not_by_pace(dose: Dose, going: Going) -> Iterator[Misfit]:
+    what, example = _ING[going.doing], going_example(going.doing)
+    if not isinstance(dose.work, Clock | Distance):
+        key = next((key for key in _OTHERS if getattr(dose.said, key) is not None), "")
+        yield Misfit(key, f"{what} is done by time or distance; write it like {example}")
+    elif isinstance(dose.work, Distance) and not going.per:
+        yield Misfit("distance", f"{what} has no distance; write a time, like {example}")
+    elif isinstance(dose.work, Clock) and dose.said.density is not None:
+        yield Misfit("density", f"{what} has no repetitions to count; write it like {example}")
+    if dose.load is not None:
+        yield Misfit("load", f"{what} has no load; write how hard it is, like {example}")
+
+
+_OTHERS = ("reps", "hold", "cluster", "strip", "series", "test", "top")
+"""Keys that say what a set is, and are no way to row."""
