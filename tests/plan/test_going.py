@@ -83,6 +83,13 @@ def test_each_of_those_who_share_a_machine_waits_for_the_other(tmp_path: Path) -
     assert session_floor(clock).shortages == ()
 
 
+def test_more_members_than_machines_are_too_many(tmp_path: Path) -> None:
+    worked, one = session(tmp_path, "rower", "5 km, can talk", group={"members": 21})
+    clock = session_clock(worked.book, worked.programs[0].program, one)
+    (short,) = session_floor(clock).shortages
+    assert (short.thing, short.needed, short.owned) == ("floor", 21, 20)
+
+
 @pytest.mark.parametrize(
     ("load", "per", "pace"),
     [
