@@ -94,6 +94,8 @@ DOSES: dict[str, tuple[Data, Data]] = {
     "tempo": (dose(), dose(tempo="3-0-1-0")),
     "rir": (dose(), dose(rir=3)),
     "rpe": (dose(), dose(rpe=7)),
+    "rate": (dose(HOLD, time="40 s", rate=24), dose(HOLD, time="40 s", rate=26)),
+    "talk": (dose(), dose(talk="can")),
     "rest": (dose(), dose(rest="3:00")),
     "every": (dose(("rest",), every="60 s"), dose(("rest",), every="90 s")),
     "each_side": (dose(), dose(each_side=True)),

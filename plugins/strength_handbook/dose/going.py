@@ -98,7 +98,7 @@ RATE = Key[float](
         ),
     ),
     step=_rate_step,
-    data=(Datum("rate", _rate, Amount("strokes, turns or steps a minute", kind="text")),),
+    data=(Datum("rate", _rate, Amount("strokes or steps a minute", kind="text")),),
     door=AtDoor.STAYS,
     use=SAID_ONLY,
 )
@@ -136,7 +136,7 @@ TALK = Key[Talk](
     board=((OnBoard.MANNER, lambda talk, _: _TALK[talk][0]),),
     words=((Said.EFFORT, lambda talk, _: _TALK[talk][1]),),
     step=_talk_step,
-    data=(Datum("talk", lambda dose: dose.said.talk, Amount("talking", kind="text")),),
+    data=(Datum("talk", lambda dose: dose.said.talk, Amount("talk test", kind="text")),),
     door=AtDoor.STAYS,
     use=SAID_ONLY,
 )

@@ -41,8 +41,8 @@ def _too_far(dose: Dose) -> Iterator[Misfit]:
         )
     if isinstance(work, Clock) and ends(work.seconds)[1] > LONGEST_WORK_S:
         yield Misfit("time", f"the most is {LONGEST_WORK_S / 60:g} min for one set; {_KIND}")
-    if dose.said.rate is not None:
-        yield Misfit("rate", f"a number a minute belongs to what is rowed, run or ridden; {_KIND}")
+    if dose.said.rate is not None and not isinstance(work, Clock | Distance):
+        yield Misfit("rate", f"a number a minute belongs to a time or a distance; {_KIND}")
 
 
 def _not_by_pace(dose: Dose, going: Going) -> Iterator[Misfit]:
