@@ -9,12 +9,12 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from strength_handbook.model.count import Count
+from strength_handbook.model.dose_errors import IncompleteDoseError, InconsistentDoseError
 from strength_handbook.model.dose_part import (
     BESIDE_NO_SERIES,
     WORK_FIELDS,
     DosePart,
     OpenSet,
-    refused_beside,
 )
 from strength_handbook.model.going import Going
 from strength_handbook.model.load import Load, heaviness
@@ -152,26 +152,6 @@ class Dose:
     def fast(self) -> bool:
         """True where the lift is meant as fast as possible."""
         return (self.tempo is not None and self.tempo.fast) or self.said.intent == "fast"
-
-
-class IncompleteDoseError(ValueError):
-    """A dose that leaves something out that nobody has said anywhere.
-
-    Attributes:
-        missing: the keys that are missing, in a coach's words.
-    """
-
-    def __init__(self, missing: list[str]) -> None:
-        self.missing = missing
-        super().__init__(f"the dose lacks {' and '.join(missing)}")
-
-
-class InconsistentDoseError(IncompleteDoseError):
-    """A dose whose parts do not go together: the week has sets that differ, the slot has bands."""
-
-    def __init__(self, key: str) -> None:
-        ValueError.__init__(self, refused_beside(key))
-        self.missing = [key]
 
 
 _EXCLUSIVE = (frozenset(WORK_FIELDS), frozenset({"rest", "every"}), frozenset({"rir", "rpe"}))
