@@ -7,7 +7,7 @@ import pytest
 from dose_examples import EXAMPLES, dose_of
 from strength_handbook.dose.key import Because, Key
 from strength_handbook.dose.one_set import SIDE_CHANGE_S, one_set
-from strength_handbook.dose.share import Lasting, Pace, Term, Times, Walk, Way
+from strength_handbook.dose.share import Lasting, Pace, Paced, Term, Times, Walk
 from strength_handbook.dose.table import KEYS
 from strength_handbook.model.house_rules import RULES
 from strength_handbook.model.span import ends
@@ -25,7 +25,7 @@ def seconds_of(term: Term) -> float:
             return seconds
         case Walk(metres, speed):
             return metres / speed
-        case Way(metres, going):
+        case Paced(metres, going):
             return metres / going.per_m * (sum(ends(going.pace)) / 2)
 
 

@@ -25,7 +25,7 @@ from strength_handbook.dose.key import (
     taught,
 )
 from strength_handbook.dose.line_words import COUNT, LATER, MASS, METRES, TIME
-from strength_handbook.dose.share import Lasting, Pace, Share, Walk, Way
+from strength_handbook.dose.share import Lasting, Pace, Paced, Share, Walk
 from strength_handbook.dose.texts import (
     clock_words,
     line_count,
@@ -74,7 +74,7 @@ def _share(length: float, pace: Pace) -> Share:
     going = pace.dose.going
     if going is not None and going.per_m:
         seconds = pace_seconds(length, middle_of(going.pace), going.per_m)
-        return Share(seconds, (Way(length, going),), formula="pace_seconds")
+        return Share(seconds, (Paced(length, going),), formula="pace_seconds")
     speed, pause = pace.rule("walking-speed"), pace.dose.said.pause
     walk, held = carry_seconds(length, speed), pause.time if pause else 0.0
     before = (Lasting(held, "held"),) if held else ()

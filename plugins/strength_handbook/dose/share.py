@@ -46,7 +46,7 @@ class Walk:
 
 
 @dataclass(frozen=True, slots=True)
-class Way:
+class Paced:
     """A way at a pace.
 
     Attributes:
@@ -58,7 +58,7 @@ class Way:
     going: Going
 
 
-Term: TypeAlias = Times | Lasting | Walk | Way
+Term: TypeAlias = Times | Lasting | Walk | Paced
 
 
 @dataclass(frozen=True, slots=True)

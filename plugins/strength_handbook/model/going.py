@@ -13,7 +13,7 @@ from strength_handbook.model.plain import read_whole
 from strength_handbook.model.shape import refuse
 from strength_handbook.model.span import Span, ends, limited, read_both, read_span
 
-Doing = Literal["row", "ski", "ride", "run", "walk", "swim", "step"]
+Activity = Literal["row", "ski", "ride", "run", "walk", "swim", "step"]
 Talk = Literal["can", "just", "cannot"]
 """Whether one can talk on the way: the talk test."""
 Per = Literal["100 m", "500 m", "1 km", "1 mile"]
@@ -46,7 +46,7 @@ class Going:
         pace: seconds for that, between which most members go; 0 where there is no distance.
     """
 
-    doing: Doing
+    doing: Activity
     per: str = ""
     pace: float = 0.0
 
@@ -56,7 +56,7 @@ class Going:
         return _METRES.get(self.per, 0.0)
 
 
-def usual(doing: Doing, per: Per | None, pace: float | None) -> Going:
+def usual(doing: Activity, per: Per | None, pace: float | None) -> Going:
     """What an exercise's file says of how it goes, and the usual for what it leaves out.
 
     >>> usual("run", "1 mile", None).per_m

@@ -7,7 +7,7 @@ from typing import Annotated, Literal
 
 from pydantic import Field, model_validator
 
-from strength_handbook.model.going import Doing, Going, PaceText, Per, too_odd, usual
+from strength_handbook.model.going import Activity, Going, PaceText, Per, too_odd, usual
 from strength_handbook.model.plain import DECIMAL, WHOLE, Name, within
 from strength_handbook.model.quantities import (
     BodyMass,
@@ -204,7 +204,7 @@ class Endurance(_Loading):
     """Rowing, skiing, riding, running, walking, swimming, stepping: by time, distance and pace."""
 
     kind: Literal["endurance"]
-    of: Doing
+    of: Activity
     """What one does."""
     per: Per | None = None
     """Over what its pace is counted; if left out 500 m for rowing and skiing, 100 m for swimming,

@@ -4,7 +4,7 @@ from collections.abc import Iterator, Sequence
 
 from strength_handbook.calc.duration import Block, block_seconds, cycle_seconds, gap_seconds
 from strength_handbook.dose.one_set import SIDE_CHANGE_S, one_set
-from strength_handbook.dose.share import Lasting, Term, Times, Walk, Way
+from strength_handbook.dose.share import Lasting, Paced, Term, Times, Walk
 from strength_handbook.model.book import Book
 from strength_handbook.model.house_rules import RULES
 from strength_handbook.model.printed import clock
@@ -87,7 +87,7 @@ def _term(term: Term) -> str:
             return f"{seconds(length)} {how}".strip()
         case Walk(metres, speed):
             return f"{number(metres)}{NBSP}m ÷ {number(speed, 2)}{NBSP}m/s"
-        case Way(metres, going):
+        case Paced(metres, going):
             between = ", at its middle" if isinstance(going.pace, Span) else ""
             return f"{number(metres)}{NBSP}m at {clock(going.pace)} for {going.per}{between}"
 
