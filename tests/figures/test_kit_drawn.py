@@ -6,6 +6,7 @@ import pytest
 
 from strength_handbook.figures.body import STATURE
 from strength_handbook.figures.chain import distance
+from strength_handbook.figures.checks import impossible
 from strength_handbook.figures.closeness import gap
 from strength_handbook.figures.outlines import SCALE
 from strength_handbook.figures.pads import pad
@@ -112,3 +113,30 @@ def test_bearers_of_one_frame_walk_out_of_step() -> None:
     assert points["heel"][0] > points["far heel"][0] + 0.1
     assert other["heel"][0] < other["far heel"][0] - 0.1
     assert out_of_step(other) == points
+
+
+@pytest.mark.parametrize("faces", ["ahead", "back"])
+def test_the_back_of_a_chair_is_where_it_does_not_face(faces: str) -> None:
+    chair = {"thing": "chair", "height": "45 cm", "at": 100, "faces": faces}
+    svg = drawn(things=[chair], start=STAND, turn=STAND)
+    back, seat = re.findall(r'class="thing" x="(-?\d+)" y="(-?\d+)"', svg)[:2]
+    assert int(back[1]) < int(seat[1]) == round(-0.45 / STATURE * SCALE)
+    middle = 1.0 / STATURE * SCALE
+    assert int(back[0]) > middle if faces == "back" else int(back[0]) < int(seat[0]) < middle
+
+
+def test_who_sits_on_a_chair_may_lean_back_over_the_heels() -> None:
+    sit = {"pose": "squat", "knee": 86, "ankle": 88, "lean": 0}
+    one = body("nothing", **sit)
+    for things, found in (([], ["falls-over"]), ([{"thing": "chair"}], [])):
+        high = (one.points["hip"][1] - 0.07) * STATURE * 100
+        at = one.points["hip"][0] * STATURE * 100
+        beside = [{**thing, "height": f"{high:.0f} cm", "at": round(at)} for thing in things]
+        figure = Figure.model_validate({"things": beside, "start": sit, "turn": sit})
+        assert [wrong.slug for wrong in impossible(figure, one)] == found
+
+
+def test_a_sled_that_is_pushed_has_posts_as_high_as_the_hands() -> None:
+    svg = drawn(things=[{"thing": "sled", "height": "95 cm", "at": 80}], start=STAND, turn=STAND)
+    (high,) = {int(one) for one in re.findall(r'class="rod" d="[^"]*V-(\d+)"', svg)}
+    assert high == round(0.95 / STATURE * SCALE)

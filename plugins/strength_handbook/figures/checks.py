@@ -178,12 +178,12 @@ def _falls(figure: Figure, one: Posed) -> Iterator[Impossible]:
 
 
 def _seat(figure: Figure, one: Posed) -> list[float]:
-    """Where a box or bench under the hips carries, too."""
+    """Where a box, bench or chair under the hips carries, too."""
     hip = one.points["hip"]
     return [
         hip[0]
         for thing in figure.things
-        if thing.thing in ("box", "bench")
+        if thing.thing in ("box", "bench", "chair")
         and abs(hip[1] - 0.07 - thing.height / STATURE) * STATURE < 2 * MISS
     ]
 

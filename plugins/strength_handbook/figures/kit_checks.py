@@ -19,7 +19,7 @@ TOUCH = HUB + PIN_HALF / SCALE
 """From the middle of a bar to the middle of a pin that it touches, as both are drawn; statures."""
 NEAR = 0.015
 """Metres between bar and pin that still look like touching."""
-SOLID = ("box", "bench")
+SOLID = ("box", "bench", "chair")
 CUT = 0.02
 """Metres by which a shin or a shoe may cut a corner that nobody sees at this size."""
 RESTS = ("thigh", "far thigh", "hip", "far hip", "hand")

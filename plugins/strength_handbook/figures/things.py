@@ -12,7 +12,7 @@ from strength_handbook.figures.pulling import draw_line, heap_place, pulled_alon
 from strength_handbook.figures.seat import RAIL, SOLE, back_and_head, draw_seat
 from strength_handbook.model.figure import Beside, Figure
 
-WIDTHS = {"box": 0.5, "bench": 0.35, "mat": 1.2, "pad": 0.4, "pins": 1.0}
+WIDTHS = {"box": 0.5, "bench": 0.35, "chair": 0.42, "mat": 1.2, "pad": 0.4, "pins": 1.0}
 """Metres, where the file says none; drawn by eye."""
 
 
@@ -28,6 +28,8 @@ _GRIP_AHEAD, _GRIP_UP = 0.262, 0.103
 """Where the handle of a slanted bench is: ahead of the hip, and above the floor; drawn by eye."""
 _HOUSING, _OVER = 215, 9
 """How high a column's housing is, and how far its mast goes over a pulley above that; units."""
+_CHAIR_BACK = 88
+"""How far the back of a chair is above its seat, units: some 43 cm; drawn by eye."""
 _STAND = 66
 """How far ahead of an anchor the post of its beam stands, units."""
 REACH = {"sled": 0.32, "cable-column": 0.12, "back-rest": RAIL, "anchor": 0.17}
@@ -70,7 +72,7 @@ def surroundings(figure: Figure, one: Posed) -> list[tuple[Point, float]]:
         left, right = edges(thing)
         high = thing.height / STATURE
         right += REACH.get(thing.thing, 0.0)
-        high += POST if thing.thing == "pins" else 0.0
+        high += {"pins": POST, "chair": _CHAIR_BACK / SCALE}.get(thing.thing, 0.0)
         found += [((left, high), 0.07), ((right, high), 0.07)]
         if thing.thing == "sled" and (heap := heap_place(figure, one)) is not None:
             found += [((heap[0] - 0.1, 0.0), 0.13)]
@@ -119,6 +121,8 @@ def _draw(thing: Beside) -> str:
                 f'height="16" rx="6"/><path class="post" d="M{left + 12:.0f} {-top + 16:.0f}V0'
                 f'M{right - 12:.0f} {-top + 16:.0f}V0"/>'
             )
+        case "chair":
+            return _chair(left, right, top, back=right if thing.faces == "back" else left)
         case "mat":
             high = top or THIN  # one without a height lifts nobody: it is drawn into the floor
             return (
@@ -135,8 +139,9 @@ def _draw(thing: Beside) -> str:
             return _column(left + wide / 2, top, behind=thing.at < 0)
         case "sled":
             x = left + wide / 2
+            post = f"V-{top:.0f}" if top else "v-50"
             return (
-                f'<path class="rod" d="M{x - 4:.0f}-8h110M{x + 50:.0f}-8v-62M{x:.0f}-8v-50"/>'
+                f'<path class="rod" d="M{x - 4:.0f}-8h110M{x + 50:.0f}-8v-62M{x:.0f}-8{post}"/>'
                 f'<rect class="kit" x="{x + 22:.0f}" y="-34" width="56" height="22" rx="4"/>'
             )
         case "pivot":
@@ -154,6 +159,17 @@ def _draw(thing: Beside) -> str:
             return f'<rect class="thing" x="{x:.0f}" y="{-top:.0f}" width="14" height="{top:.0f}"/>'
         case _:
             return ""
+
+
+def _chair(left: float, right: float, top: float, *, back: float) -> str:
+    """Seat, legs and back rest of a chair; all in units."""
+    return (
+        f'<path class="post" d="M{left + 7:.0f} {-top + 14:.0f}V0M{right - 7:.0f} '
+        f'{-top + 14:.0f}V0"/><rect class="thing" x="{back - 6:.0f}" '
+        f'y="{-top - _CHAIR_BACK:.0f}" width="12" height="{_CHAIR_BACK + 14}" rx="4"/>'
+        f'<rect class="thing" x="{left:.0f}" y="{-top:.0f}" width="{right - left:.0f}" '
+        'height="14" rx="4"/>'
+    )
 
 
 def _column(x: float, top: float, *, behind: bool) -> str:

@@ -61,7 +61,7 @@ Held = Literal[
 """What the hands are on."""
 
 ThingKind = Literal[
-    "box", "bench", "mat", "pins", "pivot", "cable-column", "sled", "anchor", "wall",
+    "box", "bench", "chair", "mat", "pins", "pivot", "cable-column", "sled", "anchor", "wall",
     "foot-plate", "back-rest", "chest-rest", "adjustable-bench", "slanted-bench",
 ]  # fmt: skip
 """What stands around the lifter."""
@@ -157,12 +157,15 @@ class Beside(Shape):
     thing: ThingKind
     """What it is."""
     height: Annotated[Metres, within(read_length, "0 cm", "3 m")] = 0.0
-    """How high its top is; of pins, a cable's pulley and an anchor, how high they are."""
+    """How high its top is; of a chair its seat; of pins, a cable's pulley and an anchor, how high
+    they are; of a sled its posts, where hands push them."""
     width: Height | None = None
     """How wide it is."""
     at: Places = 0.0
     """Where its middle is: centimetres ahead of the standing ankle, or of what the body rests on;
     behind it with a minus. A sled on a line is there at the start, and the line brings it along."""
+    faces: Literal["ahead", "back"] = "ahead"
+    """Where a chair faces: the way the lifter does, or back towards the lifter."""
 
 
 class Other(Shape):
