@@ -140,3 +140,11 @@ def test_a_sled_that_is_pushed_has_posts_as_high_as_the_hands() -> None:
     svg = drawn(things=[{"thing": "sled", "height": "95 cm", "at": 80}], start=STAND, turn=STAND)
     (high,) = {int(one) for one in re.findall(r'class="rod" d="[^"]*V-(\d+)"', svg)}
     assert high == round(0.95 / STATURE * SCALE)
+
+
+@pytest.mark.parametrize(("far", "said"), [(28, "in both hands"), (178, "in one hand")])
+def test_a_weight_is_said_to_be_in_as_many_hands_as_are_on_it(far: int, said: str) -> None:
+    pose = {"pose": "standing", "shoulder": 0, "elbow": 28, "far-shoulder": 0, "far-elbow": far}
+    for held in ("bell", "dumbbell"):
+        figure = Figure.model_validate({"holds": held, "start": pose, "turn": pose})
+        assert f"with a {held} {said}." in figure_words(figure, "Squat")

@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 
 from strength_handbook.figures.body import STATURE
+from strength_handbook.figures.chain import distance
 from strength_handbook.figures.posing import Posed
 from strength_handbook.figures.pulling import anchored
 from strength_handbook.model.figure import Figure
@@ -15,9 +16,9 @@ HELD = {
     "empty-trap-bar": "an empty trap bar",
     "pivot-bar": "the free end of a bar",
     "dumbbells": "a dumbbell in each hand",
-    "dumbbell": "a dumbbell in one hand",
+    "dumbbell": "a dumbbell",
     "bells": "a bell in each hand",
-    "bell": "a bell in both hands",
+    "bell": "a bell",
     "handles": "a loaded handle in each hand",
     "handle": "a loaded handle in one hand",
     "plate": "a plate on the chest",
@@ -33,6 +34,8 @@ HELD = {
     "wall": "fingertips on the wall",
 }
 ANCHORED = "a strap in each hand, fastened to a beam"
+TOGETHER = 0.03
+"""How near two hands on one weight are, statures."""
 MOMENTS = ("Start", "Turn", "End")
 
 
@@ -45,13 +48,23 @@ def said(figure: Figure, poses: Sequence[Posed], name: str) -> str:
         name: the exercise's.
     """
     number = {1: "one drawing", 2: "two drawings", 3: "three drawings"}[len(poses)]
-    held = ANCHORED if anchored(figure) else HELD.get(figure.holds)
+    held = _held(figure, poses)
     holds = f", with {held}" if held else ""
     lines = [f"{name} from the side in {number}{holds}."]
     if len(poses) == 1:
         return f"{lines[0]} The push, in which nothing moves: {_pose(poses[0])}."
     lines += [f"{when}: {_pose(one)}." for when, one in zip(MOMENTS, poses, strict=False)]
     return " ".join(lines)
+
+
+def _held(figure: Figure, poses: Sequence[Posed]) -> str | None:
+    if anchored(figure):
+        return ANCHORED
+    held = HELD.get(figure.holds)
+    if figure.holds not in ("bell", "dumbbell"):
+        return held
+    together = all(distance(one.points["hand"], one.points["far hand"]) < TOGETHER for one in poses)
+    return f"{held} in {'both hands' if together else 'one hand'}"
 
 
 def _pose(one: Posed) -> str:

@@ -58,7 +58,8 @@ Held = Literal[
     "wall",
     "nothing",
 ]
-"""What the hands are on."""
+"""What the hands are on. One dumbbell or bell is in the near hand, in both where both are there;
+of a dumbbell the far arm stays as in the base pose unless it is written."""
 
 ThingKind = Literal[
     "box", "bench", "chair", "mat", "pins", "pivot", "cable-column", "sled", "anchor", "wall",
