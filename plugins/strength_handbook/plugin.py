@@ -45,6 +45,7 @@ from strength_handbook.publish.sidebar import coach_chapter, fill_nav
 from strength_handbook.publish.since import Since, read_since
 from strength_handbook.publish.touch_up import (
     name_landmarks,
+    on_paper,
     packed,
     problem_banner,
     problem_page,
@@ -301,6 +302,7 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
 
     def _touched_up(self, html: str) -> str:
         html = without_gaps(name_landmarks(html))
-        if self.errors and self.site is not None:
-            html = with_banner(html, problem_banner(self.errors, self.held))
-        return html
+        if self.site is None:
+            return html
+        html = on_paper(html, self.site.paper)
+        return with_banner(html, problem_banner(self.errors, self.held)) if self.errors else html

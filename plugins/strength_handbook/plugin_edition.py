@@ -62,8 +62,9 @@ def begin(handbook: Handbook, leave: Callable[[], None]) -> "ServedEdition | Non
     worked = drafted.desk.worked
     since = handbook.compared(Checked(None, (), drafted.desk))
     parts = {part.name: part for part in site_parts(worked, since.changes)}
-    frame = (worked.book.room.gym, chapters(worked), tuple(parts), tuple(data_files(worked)))
-    if frame != (site.title, site.chapters, tuple(site.parts), tuple(site.data)):
+    room = worked.book.room
+    frame = (room.gym, room.printed_on(), chapters(worked), tuple(parts), tuple(data_files(worked)))
+    if frame != (site.title, site.paper, site.chapters, tuple(site.parts), tuple(site.data)):
         return None
     handbook.site = site = replace(site, inserts=inserts(worked, since.changes))
     return ServedEdition(handbook, built, site, drafted, since, parts, leave)

@@ -12,8 +12,10 @@ from playwright.sync_api import Browser
 import books
 import demo
 from phones import serving
+from strength_handbook.model.paper import A4, LETTER, Paper
 from strength_handbook.pages.coach.sheet import sheet_page
 from strength_handbook.plan.work_out import work_out
+from strength_handbook.publish.touch_up import paper_class
 from strength_handbook.reading.book import read_book
 
 pytestmark = pytest.mark.browser
@@ -24,6 +26,8 @@ LETTERS = b"/Type /Font"
 
 A4_ACROSS = (842, 595)
 """A4 in points: 297 × 210 mm at 72 to the inch (ISO 216)."""
+LETTER_ACROSS = (792, 612)
+"""Letter in points: 11 × 8.5 in (ANSI/ASME Y14.1, size A)."""
 
 
 @pytest.fixture(scope="module")
@@ -124,7 +128,9 @@ def test_no_print_ends_with_an_empty_sheet(browser: Browser, drafts: tuple[str, 
 def test_other_programs_are_on_one_sheet_too(
     browser: Browser, tmp_path: Path, weeks: int, sessions: int, slots: int, sheets: int
 ) -> None:
-    assert printed(browser, folder(tmp_path, weeks, sessions, slots)) == [A4_ACROSS] * sheets
+    root = folder(tmp_path, weeks, sessions, slots)
+    assert printed(browser, root) == [A4_ACROSS] * sheets
+    assert printed(browser, root, LETTER) == [LETTER_ACROSS] * sheets
 
 
 def test_a_program_for_which_one_sheet_is_too_small_has_one_for_each_wave(
@@ -163,17 +169,17 @@ def doses(weeks: int) -> dict[str, str]:
     }
 
 
-def printed(browser: Browser, root: Path) -> list[tuple[int, int]]:
+def printed(browser: Browser, root: Path, paper: Paper = A4) -> list[tuple[int, int]]:
     """Sizes of the sheets of the first program on one page, with our own style alone."""
     reading = read_book(root)
     assert reading.book is not None, reading.problems
-    html = sheet_page(work_out(reading.book).programs[0]).html
+    html = sheet_page(work_out(reading.book).programs[0], paper).html
     names = ("handbook", "coach", "print")
     css = "".join((THEME / f"{name}.css").read_text("utf-8") for name in names)
     page = browser.new_page()
     page.set_content(
         f"<!doctype html><style>{css}</style><style>body {{ font-family: sans-serif; margin: 0 }}"
-        f'</style><body><div class="md-typeset">{html}</div>'
+        f'</style><body{paper_class(paper)}><div class="md-typeset">{html}</div>'
     )
     sizes = page_sizes(page.pdf(prefer_css_page_size=True))
     page.close()

@@ -24,6 +24,21 @@ def messages(kind: type, data: Mapping[str, Any]) -> list[str]:
 
 
 @pytest.mark.parametrize(
+    ("written", "name"),
+    [
+        ({}, "A4"),
+        ({"units": "lb"}, "Letter"),
+        ({"units": "lb", "paper": "A4"}, "A4"),
+        ({"units": "kg", "paper": "letter"}, "Letter"),
+    ],
+)
+def test_paper_goes_with_the_units_unless_it_is_written(
+    written: Mapping[str, str], name: str
+) -> None:
+    assert room(**written).printed_on().name == name
+
+
+@pytest.mark.parametrize(
     ("row", "kilograms"),
     [
         ({"mass": "8 kg"}, [8]),

@@ -245,6 +245,7 @@ def test_what_only_the_checks_refuse_follows_on_the_page_itself(
         ("programs/exercises/chair-squat.yml", "name: ", "name: New "),
         ("programs/spring/program.yml", "program: ", "program: New "),
         ("programs/room.yml", "gym: ", "gym: New "),
+        ("programs/room.yml", "gym: ", "paper: letter\ngym: "),
         ("handbook/note.md", "# ", "# New "),
         ("mkdocs.yml", "site_name: ", "site_name: New "),
     ],

@@ -8,6 +8,7 @@ import yaml
 
 import demo
 from strength_handbook.checked import check_folder
+from strength_handbook.model.paper import A4, LETTER
 from strength_handbook.pages.page import Page, Site
 from strength_handbook.pages.site import write_pages
 from strength_handbook.publish.export import LIST, ForeignFolderError, export
@@ -41,7 +42,7 @@ def _taken_apart(text: str) -> tuple[dict[str, object], str]:
 def test_every_page_of_the_demo_survives_python_markdown(site: Site) -> None:
     assert len(site.pages) > len(demo.EXERCISES)
     for page in site.pages:
-        keys, body = _taken_apart(as_markdown(page))
+        keys, body = _taken_apart(as_markdown(page, A4))
         assert keys["title"] == page.title
         html = markdown.markdown(body, extensions=EXTENSIONS)
         assert html.strip() == f"<div>\n{page.html.strip()}\n</div>", page.uri
@@ -49,10 +50,16 @@ def test_every_page_of_the_demo_survives_python_markdown(site: Site) -> None:
 
 def test_blank_lines_would_end_the_block_and_are_taken_out() -> None:
     html = '<h1 id="top">A</h1>\n\n  \n<p>b</p>\n<pre>one\n\n  two</pre>'
-    _, body = _taken_apart(as_markdown(Page("a.md", "A", html)))
+    _, body = _taken_apart(as_markdown(Page("a.md", "A", html), A4))
     block = body.strip().split("\n")
     assert "" not in [line.strip() for line in block]
     assert "<pre>one&#10;&#10;  two</pre>" in body
+
+
+def test_a_page_says_its_paper() -> None:
+    page = Page("a.md", "A", "<p>x</p>")
+    assert '\n<div class="sh-letter">\n' in as_markdown(page, LETTER)
+    assert "\n<div>\n" in as_markdown(page, A4)
 
 
 @pytest.mark.parametrize(
@@ -60,12 +67,12 @@ def test_blank_lines_would_end_the_block_and_are_taken_out() -> None:
 )
 def test_titles_come_back_as_they_were(title: str) -> None:
     page = Page("a.md", title, "<p>x</p>", description=f"{title}: y")
-    keys, _ = _taken_apart(as_markdown(page))
+    keys, _ = _taken_apart(as_markdown(page, A4))
     assert keys == {"title": title, "description": f"{title}: y"}
 
 
 def _pages(*uris: str) -> Site:
-    return Site("Gym", tuple(Page(uri, uri, "<p>x</p>") for uri in uris))
+    return Site("Gym", A4, tuple(Page(uri, uri, "<p>x</p>") for uri in uris))
 
 
 def test_scripts_and_styles_are_few_files(tmp_path: Path) -> None:

@@ -4,8 +4,9 @@ from typing import Annotated, Literal, TypeVar
 
 from pydantic import AfterValidator, Field, StringConstraints, model_validator
 
-from strength_handbook.model.marks import Compared, Label, NamesThings
+from strength_handbook.model.marks import Compared, Label, NamesThings, NotCompared
 from strength_handbook.model.masses import Masses, Number, Weight
+from strength_handbook.model.paper import A4, LETTER, PAPERS, Paper
 from strength_handbook.model.plain import DECIMAL, WHOLE, Name, within
 from strength_handbook.model.quantities import Mass, MassText, Metres, read_length
 from strength_handbook.model.resistance import Band, Chain, Pivot
@@ -233,6 +234,11 @@ class Room(Shape):
     """Who trains here in this program."""
     units: Annotated[Literal["kg", "lb"], Compared("units")] = "kg"
     """The unit that pages print."""
+    paper: Annotated[
+        Literal["A4", "letter"] | None, NotCompared("the same words on other sheets")
+    ] = None
+    """What the printer takes: A4, or US Letter. Without it a gym that counts in pounds prints on
+    Letter, any other on A4; cards for the stations take half of it."""
     bars: Annotated[dict[Id, Bar], Compared("room")] = Field(default_factory=dict, max_length=20)
     plates: Annotated[Plates, Compared("room")] = Field(default_factory=list)
     """At each rack."""
@@ -255,6 +261,12 @@ class Room(Shape):
     """Everything else: benches, boxes, mats, rigs."""
     emergency: Annotated[Emergency, Compared("room")]
     """What stands on the emergency panel."""
+
+    def printed_on(self) -> Paper:
+        """The paper: what is written, or what goes with the units."""
+        if self.paper is not None:
+            return PAPERS[self.paper]
+        return LETTER if self.units == "lb" else A4
 
     def names(self) -> dict[str, str]:
         """Name of every thing in the room by its id."""

@@ -4,6 +4,7 @@ import posixpath
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
+from strength_handbook.model.paper import Paper
 from strength_handbook.pages.inserts import Insert
 
 Name = tuple[str | int, ...]
@@ -70,6 +71,7 @@ class Site:
 
     Attributes:
         title: the handbook's name.
+        paper: what its pages are printed on.
         pages: in reading order: previous and next follow it.
         data: address of each data file and its text.
         chapters: the sidebar's program chapters.
@@ -78,6 +80,7 @@ class Site:
     """
 
     title: str
+    paper: Paper
     pages: tuple[Page, ...]
     data: dict[str, str] = field(default_factory=dict)
     chapters: tuple[Chapter, ...] = ()

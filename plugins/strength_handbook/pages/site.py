@@ -65,6 +65,7 @@ def write_pages(worked: Worked, since: Mapping[str, Changes] | None = None, base
     made = {part.name: tuple(part.make()) for part in site_parts(worked, since, base)}
     return Site(
         title=worked.book.room.gym,
+        paper=worked.book.room.printed_on(),
         pages=tuple(page for pages in made.values() for page in pages),
         data={address: make() for address, make in data_files(worked).items()},
         chapters=chapters(worked),

@@ -9,10 +9,12 @@ import shutil
 from collections.abc import Iterator
 from pathlib import Path
 
+from strength_handbook.model.paper import Paper
 from strength_handbook.pages.page import Page, Site
 from strength_handbook.publish.bundle import bundled
 from strength_handbook.publish.command_errors import MisuseError
 from strength_handbook.publish.front_matter import front_matter
+from strength_handbook.publish.touch_up import paper_class
 
 LIST = ".strength-handbook-export"
 """File in an exported folder that names what the export wrote, so that it may replace it."""
@@ -56,16 +58,17 @@ def export(site: Site, out: Path) -> int:
     return len(texts)
 
 
-def markdown(page: Page) -> str:
-    """A page as a Markdown file."""
+def markdown(page: Page, paper: Paper) -> str:
+    """A page as a Markdown file, for some paper."""
     html = _PRE.sub(lambda pre: pre[0].replace("\n", "&#10;"), page.html)
-    return f"{front_matter(page)}\n<div>\n{_BLANK.sub('', html).strip()}\n</div>\n"
+    block = _BLANK.sub("", html).strip()
+    return f"{front_matter(page)}\n<div{paper_class(paper)}>\n{block}\n</div>\n"
 
 
 def _texts(site: Site) -> Iterator[tuple[str, bytes]]:
     """Address and content of every file."""
     for page in site.pages:
-        yield page.uri, markdown(page).encode()
+        yield page.uri, markdown(page, site.paper).encode()
     for address, text in site.data.items():
         yield address, text.encode()
     for path in sorted((THEME / "assets").rglob("*.*")):

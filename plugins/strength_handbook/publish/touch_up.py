@@ -1,4 +1,4 @@
-"""Last touches on a finished HTML page: names for screen readers, and the banner with problems.
+"""Last touches on a finished HTML page: names for screen readers, its paper, problems in a banner.
 
 The theme leaves two landmarks without a name and gives two others the same one (found with
 axe-core, rules `aria-dialog-name` and `landmark-unique`). The names are set here, in the text, so
@@ -12,6 +12,7 @@ from html import escape
 from minify_html import minify
 
 from strength_handbook.checked import counted
+from strength_handbook.model.paper import A4, Paper
 from strength_handbook.reading.problem import Problem
 
 _NAMES = (
@@ -38,6 +39,21 @@ def name_landmarks(html: str) -> str:
         title = f'<label class="md-nav__title" for="{found[2]}"'
         html = html.replace(title, f'{title} id="{found[2]}_label"')
     return _SECTION.sub(r"\1", html)
+
+
+def on_paper(html: str, paper: Paper) -> str:
+    """The page with its paper's class on the body.
+
+    >>> from strength_handbook.model.paper import LETTER
+    >>> on_paper('<body dir="ltr">', LETTER), on_paper('<body dir="ltr">', A4)
+    ('<body class="sh-letter" dir="ltr">', '<body dir="ltr">')
+    """
+    return html.replace("<body ", f"<body{paper_class(paper)} ", 1)
+
+
+def paper_class(paper: Paper) -> str:
+    """What tells the styles the paper; they take A4 where nothing does."""
+    return "" if paper == A4 else f' class="sh-{paper.key}"'
 
 
 def without_gaps(html: str) -> str:

@@ -7,9 +7,10 @@ import pytest
 
 import demo
 from strength_handbook.figures.outlines import SCALE
+from strength_handbook.model.paper import A4, LETTER, Paper
 from strength_handbook.pages.cards.card import make_card, parts_of
 from strength_handbook.pages.cards.drawing import GAP, LEAST, Drawing, drawing
-from strength_handbook.pages.cards.fit import CODE, WIDTH, fit, head_height
+from strength_handbook.pages.cards.fit import CODE, fit, head_height, inside_of
 from strength_handbook.pages.cards.page import cards_pages
 from strength_handbook.plan.work_out import work_out
 from strength_handbook.plan.worked import Worked
@@ -23,15 +24,15 @@ def worked() -> Worked:
     return work_out(book)
 
 
-def drawings(worked: Worked) -> dict[str, Drawing | None]:
+def drawings(worked: Worked, paper: Paper = A4) -> dict[str, Drawing | None]:
     """The drawing of each exercise of the first wave, with its card's own sizes."""
-    part = next(parts_of(worked))
+    part, inside = next(parts_of(worked)), inside_of(paper)
     found = {}
     for key, uses in part.uses(worked):
-        card, step = fit(make_card(worked, part, key, uses))
-        found[key] = one = drawing(worked, card, step)
+        card, step = fit(make_card(worked, part, key, uses), inside)
+        found[key] = one = drawing(worked, card, step, inside)
         if one is not None:
-            room = WIDTH - CODE
+            room = inside.width - CODE
             assert head_height(card, step, one.words) <= head_height(card, step, room)
             wide, high = map(int, re.findall(r'viewBox="0 0 (\d+) (\d+)"', one.svg)[0])
             assert one.words + GAP + wide * one.height / high <= room + 0.01
@@ -44,6 +45,11 @@ def test_a_drawing_takes_no_line_and_no_size_from_the_words(worked: Worked) -> N
     assert sum(one is not None for one in found.values()) >= 12
     assert found["copenhagen-side-plank"] is None  # it has no figure
     assert found["dumbbell-floor-press"] is None  # too wide beside so long a name
+
+
+def test_a_narrower_card_has_drawings_too(worked: Worked) -> None:
+    found = drawings(worked, LETTER)
+    assert sum(one is not None for one in found.values()) >= 8
 
 
 def test_it_has_what_the_figure_says_but_no_names_of_moments(worked: Worked) -> None:

@@ -5,8 +5,9 @@ from typing import NamedTuple
 
 from strength_handbook.figures.outlines import SCALE
 from strength_handbook.figures.sheet import figure_svg
+from strength_handbook.model.paper import Size
 from strength_handbook.pages.cards.card import Card
-from strength_handbook.pages.cards.fit import CODE, WIDTH, FitStep, head_height
+from strength_handbook.pages.cards.fit import CODE, FitStep, head_height
 from strength_handbook.pages.cards.text_size import width
 from strength_handbook.plan.remembered import remembered
 from strength_handbook.plan.worked import Worked
@@ -33,24 +34,32 @@ class Drawing(NamedTuple):
     height: float
 
 
-def drawing(worked: Worked, card: Card, step: FitStep) -> Drawing | None:
-    """What fits beside the name without another line of it; None where that is too small."""
+def drawing(worked: Worked, card: Card, step: FitStep, inside: Size) -> Drawing | None:
+    """What fits beside the name without another line of it; None where that is too small.
+
+    Args:
+        worked: the programs.
+        card: as it fits.
+        step: its sizes.
+        inside: where its words stand, as `fit.inside_of` says.
+    """
     svg = _svg(worked, card.key)
     box = _BOX.search(svg)
     if box is None:
         return None
-    room, tall = WIDTH - CODE, head_height(card, step, WIDTH - CODE)
+    beside = inside.width - CODE
+    tall = head_height(card, step, beside)
     longest = max(width(word, step.name, bold=True) for word in card.name.split())
     words = next(
         (
             wide
-            for wide in range(int(max(100, longest + SLACK)), int(room), _STEP)
+            for wide in range(int(max(100, longest + SLACK)), int(beside), _STEP)
             if head_height(card, step, wide - SLACK) <= tall
         ),
-        room,
+        beside,
     )
     wide, high = map(int, box.groups())
-    scale = min((room - words - GAP) / wide, (tall - 2) / high)
+    scale = min((beside - words - GAP) / wide, (tall - 2) / high)
     if scale * SCALE < LEAST:
         return None
     return Drawing(svg, words, scale * high)

@@ -1,20 +1,21 @@
-"""The largest letters with which a card fits on one side of A5, and what to shorten where none do.
+"""The largest letters with which a card fits on one side, and what to shorten where none do.
 
-Lengths are in points. They mirror the rules for cards in `print.css`; a test prints every card of
-the demo and of a book with very long texts, and counts the sheets.
+Lengths are in points; `inside` is where a card's words stand. They mirror the rules for cards in
+`print.css`; a test prints every card of the demo and of a book with very long texts, and counts
+the sheets.
 """
 
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
+from strength_handbook.model.paper import MM, Paper, Size
 from strength_handbook.pages.cards.card import Card, DoseRow
 from strength_handbook.pages.cards.strips import CardStrip
 from strength_handbook.pages.cards.text_size import height, width
 from strength_handbook.plan.remembered import remembered
 
-WIDTH = 378.0
-HEIGHT = 549.0
-"""A5 less 7 mm on each side, and a little to spare."""
+MARGIN = 7 * MM
+"""On each side of a card."""
 CODE = 62.0
 """The phone code at the top right, with the gap beside it."""
 WEEK = 48.0
@@ -59,56 +60,69 @@ STEPS = tuple(
 """From the largest letters to the smallest, and a shorter strip before smaller ones."""
 
 
-def fit(card: Card) -> tuple[Card, FitStep]:
+def inside_of(paper: Paper) -> Size:
+    """Where the words of a card stand: whole points, and a little to spare.
+
+    >>> from strength_handbook.model.paper import A4, LETTER
+    >>> inside_of(A4), inside_of(LETTER)
+    (Size(width=378, height=549), Size(width=355, height=566))
+    """
+    card = paper.card
+    return Size(int(card.width - 2 * MARGIN) - 1, int(card.height - 2 * MARGIN) - 6)
+
+
+def fit(card: Card, inside: Size) -> tuple[Card, FitStep]:
     """The card, shortened only where it must be, and the sizes with which it fits."""
-    step = _largest(card)
+    step = _largest(card, inside)
     if step is not None:
-        return card, _grown(card, step)
+        return card, _grown(card, step, inside)
     last = STEPS[-1]
     for shorter in _shortened(card):
         card = shorter
-        if card_height(card, last) <= HEIGHT:
+        if card_height(card, last, inside) <= inside.height:
             break
     return card, last
 
 
-def wants_two(card: Card) -> bool:
+def wants_two(card: Card, inside: Size) -> bool:
     """True where many doses leave too little for the rest: the weeks belong on several cards."""
-    if len(card.doses) < 2 or _doses(card.doses, card.always, STEPS[-1]) <= HEIGHT * DOSES_SHARE:
+    if len(card.doses) < 2:
         return False
-    step = _largest(card)
+    if _doses(card.doses, card.always, STEPS[-1], inside) <= inside.height * DOSES_SHARE:
+        return False
+    step = _largest(card, inside)
     return step is None or step.text < LEGIBLE
 
 
 @remembered(256)  # asked whether weeks are to be parted, then for the sizes
-def _largest(card: Card) -> FitStep | None:
-    return next((step for step in STEPS if card_height(card, step) <= HEIGHT), None)
+def _largest(card: Card, inside: Size) -> FitStep | None:
+    return next((step for step in STEPS if card_height(card, step, inside) <= inside.height), None)
 
 
-def _grown(card: Card, step: FitStep) -> FitStep:
+def _grown(card: Card, step: FitStep, inside: Size) -> FitStep:
     """The same with a larger dose, then larger cues, as far as there is room."""
     for dose in range(36, int(step.dose), -1):
-        if card_height(card, bigger := replace(step, dose=dose)) <= HEIGHT:
+        if card_height(card, bigger := replace(step, dose=dose), inside) <= inside.height:
             step = bigger
             break
     for cue in range(18, int(step.cue), -1):
-        if card_height(card, bigger := replace(step, cue=cue)) <= HEIGHT:
+        if card_height(card, bigger := replace(step, cue=cue), inside) <= inside.height:
             return bigger
     return step
 
 
-def card_height(card: Card, step: FitStep) -> float:
+def card_height(card: Card, step: FitStep, inside: Size) -> float:
     """Height of a card with letters of some sizes."""
     return (
-        head_height(card, step, WIDTH - CODE)
-        + _doses(card.doses, card.always, step)
-        + _body(card, step)
+        head_height(card, step, inside.width - CODE)
+        + _doses(card.doses, card.always, step, inside)
+        + _body(card, step, inside)
         + 4
-        + sum(height(f"“{cue}”", step.cue, WIDTH, 1.18, bold=True) for cue in card.cues)
-        + _box(f"Stop {card.stop}", step.stop)
-        + _help(card, step.text)
+        + sum(height(f"“{cue}”", step.cue, inside.width, 1.18, bold=True) for cue in card.cues)
+        + _box(f"Stop {card.stop}", step.stop, inside)
+        + _help(card, step.text, inside)
         + 30
-        + height(f"Card code XXXXX. {foot(card)}", 8, WIDTH, 1.2)
+        + height(f"Card code XXXXX. {foot(card)}", 8, inside.width, 1.2)
     )
 
 
@@ -119,45 +133,47 @@ def foot(card: Card) -> str:
     return f"Version {card.version}. {until} {rest}: exercises/{card.key}/"
 
 
-def head_height(card: Card, step: FitStep, room: float) -> float:
+def head_height(card: Card, step: FitStep, wide: float) -> float:
     """Height of name and place in a column of some width, beside the phone code."""
-    name = height(card.name, step.name, room, 1.08, bold=True)
-    return max(CODE, name + height(card.place, 9, room, 1.25) + 4) + 2
+    name = height(card.name, step.name, wide, 1.08, bold=True)
+    return max(CODE, name + height(card.place, 9, wide, 1.25) + 4) + 2
 
 
-def _doses(doses: tuple[DoseRow, ...], always: str, step: FitStep) -> float:
-    room = WIDTH - WEEK - 4
-    total = height(f"Always {always}", step.details, WIDTH, 1.15) + 2 if always else 0.0
+def _doses(doses: tuple[DoseRow, ...], always: str, step: FitStep, inside: Size) -> float:
+    wide = inside.width - WEEK - 4
+    total = height(f"Always {always}", step.details, inside.width, 1.15) + 2 if always else 0.0
     for row in doses:
         core, details = row.core, row.details
         beside = width(core, step.dose, bold=True) + 8 + width(details, step.details)
         tall = step.dose * 1.12
-        if beside > room:
-            tall = height(core, step.dose, room, 1.12, bold=True)
-            tall += height(details, step.details, room, 1.15)
+        if beside > wide:
+            tall = height(core, step.dose, wide, 1.12, bold=True)
+            tall += height(details, step.details, wide, 1.15)
         total += max(tall, height(row.when, 9, WEEK, 1.2, bold=True)) + 3
     return total
 
 
-def taken_at_right(card: Card, step: FitStep) -> bool:
+def taken_at_right(card: Card, step: FitStep, inside: Size) -> bool:
     """True where the column of the set-up is the shorter one."""
-    left, right, taken = _columns(card, step.text, step.rows)
+    left, right, taken = _columns(card, step.text, step.rows, inside)
     return right + taken[1] < left + taken[0]
 
 
-def _body(card: Card, step: FitStep) -> float:
+def _body(card: Card, step: FitStep, inside: Size) -> float:
     """Two columns: strips or how to choose, and the set-up."""
-    left, right, taken = _columns(card, step.text, step.rows)
+    left, right, taken = _columns(card, step.text, step.rows, inside)
     if right + taken[1] < left + taken[0]:
         return max(left, right + taken[1]) + 4
     return max(left + taken[0], right) + 4
 
 
 @remembered(256)  # larger doses and cues are tried beside the same columns
-def _columns(card: Card, size: float, most_rows: int) -> tuple[float, float, tuple[float, float]]:
+def _columns(
+    card: Card, size: float, most_rows: int, inside: Size
+) -> tuple[float, float, tuple[float, float]]:
     """Heights of both columns, and of what may stand in either."""
     share = STRIP_SHARE if card.strips else 0.5
-    left_room, right_room = (WIDTH - GAP) * share, (WIDTH - GAP) * (1 - share)
+    left_room, right_room = (inside.width - GAP) * share, (inside.width - GAP) * (1 - share)
     left = sum(_strip(strip, size, most_rows, left_room) for strip in card.strips)
     left += _paragraph(f"How heavy {card.how}", size, left_room) if card.how else 0.0
     right = _paragraph("Set up", size, right_room)
@@ -172,14 +188,14 @@ def strip_widths(strip: CardStrip) -> list[float]:
     return [part / sum(parts) for part in parts]
 
 
-def _strip(strip: CardStrip, size: float, most_rows: int, room: float) -> float:
+def _strip(strip: CardStrip, size: float, most_rows: int, wide: float) -> float:
     rows = strip.shown(most_rows)
-    widths = [room * share - 3 for share in strip_widths(strip)]
+    widths = [wide * share - 3 for share in strip_widths(strip)]
     heads = [strip.first, *(f"{column.weeks} {column.share}" for column in strip.columns)]
     heads += [strip.plates_head] if strip.plates_head else []
     head = max(
-        height(text, size * 0.85, wide, 1.25, bold=True)
-        for text, wide in zip(heads, widths, strict=True)
+        height(text, size * 0.85, column, 1.25, bold=True)
+        for text, column in zip(heads, widths, strict=True)
     )
     # Two lines of a head may stand apart: weeks above, share below.
     head += size * 1.1
@@ -188,22 +204,22 @@ def _strip(strip: CardStrip, size: float, most_rows: int, room: float) -> float:
         plain = max(height(load, size, widths[1], 1.2, bold=True) for load in loads)
         last = height(plates, size, widths[-1], 1.2) if plates else 0.0
         body += max(plain, last, size * 1.2) + size * 0.2 + 1
-    return height(strip.name, size * 0.9, room, 1.25) + head + body + 6
+    return height(strip.name, size * 0.9, wide, 1.25) + head + body + 6
 
 
-def _paragraph(text: str, size: float, room: float) -> float:
-    return height(text, size, room, 1.22) + size * 0.25
+def _paragraph(text: str, size: float, wide: float) -> float:
+    return height(text, size, wide, 1.22) + size * 0.25
 
 
-def _box(text: str, size: float) -> float:
-    return height(text, size, WIDTH - 14, 1.2) + 10
+def _box(text: str, size: float, inside: Size) -> float:
+    return height(text, size, inside.width - 14, 1.2) + 10
 
 
-def _help(card: Card, size: float) -> float:
-    room = WIDTH - 14
+def _help(card: Card, size: float, inside: Size) -> float:
+    wide = inside.width - 14
     lines = [f"Spotting {card.spotting}", f"Alone? {card.alone}"]
     lines += [f"Care {card.caution}"] if card.caution else []
-    return sum(_paragraph(line, size, room) for line in lines) + 8
+    return sum(_paragraph(line, size, wide) for line in lines) + 8
 
 
 def _shortened(card: Card) -> Iterator[Card]:

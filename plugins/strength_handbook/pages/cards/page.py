@@ -1,10 +1,11 @@
-"""Cards to print on A5 and hang at the stations: one for each exercise of each wave."""
+"""Cards to print and hang at the stations: one for each exercise of each wave."""
 
 from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import pairwise
 from typing import Any
 
+from strength_handbook.model.paper import Size
 from strength_handbook.pages.cards.card import Card, CardPart, make_card, parts_of
 from strength_handbook.pages.cards.code import content_code, phone_code
 from strength_handbook.pages.cards.drawing import drawing
@@ -12,6 +13,7 @@ from strength_handbook.pages.cards.fit import (
     FitStep,
     fit,
     foot,
+    inside_of,
     strip_widths,
     taken_at_right,
     wants_two,
@@ -108,7 +110,7 @@ def _sets_of_weeks(
     worked: Worked, part: CardPart, key: str, uses: tuple[Use, ...]
 ) -> Iterator[tuple[Use, ...]]:
     """All uses on one card, or halves of them where there are too many doses for one side."""
-    if len(uses) > 1 and wants_two(make_card(worked, part, key, uses)):
+    if len(uses) > 1 and wants_two(make_card(worked, part, key, uses), _inside(worked)):
         cut = _cut(uses)
         yield from _sets_of_weeks(worked, part, key, uses[:cut])
         yield from _sets_of_weeks(worked, part, key, uses[cut:])
@@ -133,17 +135,18 @@ def _printed(
     worked: Worked, part: CardPart, key: str, groups: tuple[tuple[Use, ...], ...]
 ) -> Iterator[PrintedCard]:
     # Two hyphens stand in no id, so joined ids of different parts stay different.
+    inside = _inside(worked)
     anchor = f"{part.program.id}--{part.wave}--{key}"
     for number, uses in enumerate(groups, 1):
-        card, step = fit(make_card(worked, part, key, uses))
+        card, step = fit(make_card(worked, part, key, uses), inside)
         weeks = f": {week_words(use.week.week for use in uses)}" if len(groups) > 1 else ""
         own = anchor + (f"--{number}" if number > 1 else "")
-        figure = drawing(worked, card, step)
-        html = render("card.html", _values(card, step, own) | {"figure": figure})
+        figure = drawing(worked, card, step, inside)
+        html = render("card.html", _values(card, step, own, inside) | {"figure": figure})
         yield PrintedCard(own, key, card.name + weeks, html, content_code(html))
 
 
-def _values(card: Card, step: FitStep, anchor: str) -> dict[str, Any]:
+def _values(card: Card, step: FitStep, anchor: str, inside: Size) -> dict[str, Any]:
     strips = [
         {
             "name": strip.name,
@@ -155,9 +158,18 @@ def _values(card: Card, step: FitStep, anchor: str) -> dict[str, Any]:
         }
         for strip in card.strips
     ]
-    at_right = taken_at_right(card, step)
+    at_right = taken_at_right(card, step, inside)
     return {"id": anchor, "card": card, "step": step, "strips": strips, "taken_at_right": at_right,
             "foot": foot(card)}  # fmt: skip
+
+
+def _inside(worked: Worked) -> Size:
+    return inside_of(worked.book.room.printed_on())
+
+
+def _says(worked: Worked) -> str:
+    paper = worked.book.room.printed_on().card_name
+    return f"Cards to print on {paper} and hang at the stations"
 
 
 def _title(worked: Worked, part: CardPart) -> str:
@@ -172,13 +184,14 @@ def _wave_page(worked: Worked, part: CardPart, cards: tuple[PrintedCard, ...], b
         {
             "title": title,
             "window": window(part.program, (week.week for week in part.weeks)),
+            "paper": worked.book.room.printed_on(),
             "list": link(part.url, URL),
             "cards": [safe(card.finished(part.url, base)) for card in cards],
         },
     )
     headings = tuple(Heading(2, card.id, card.name) for card in cards)
     return Page(part.url.rstrip("/") + ".md", title, html, headings, parent="cards.md",
-                description="Cards to print on A5 and hang at the stations")  # fmt: skip
+                description=_says(worked))  # fmt: skip
 
 
 def _list_page(
@@ -198,11 +211,17 @@ def _list_page(
             for card in room_cards(worked.book.room)]  # fmt: skip
     html = render(
         "cards_list.html",
-        {"waves": waves, "room": room, "room_link": link(URL, "cards/room/"), "base": base},
+        {
+            "waves": waves,
+            "room": room,
+            "room_link": link(URL, "cards/room/"),
+            "base": base,
+            "paper": worked.book.room.printed_on(),
+        },
     )
     headings = [
         Heading(2, f"{part.program.id}--{part.wave}", _title(worked, part)) for part, _ in parts
     ]
     headings.append(Heading(2, "room", "Room"))
     return Page("cards.md", "Cards", html, tuple(headings), in_nav=True,
-                description="Cards to print on A5 and hang at the stations")  # fmt: skip
+                description=_says(worked))  # fmt: skip

@@ -4,15 +4,18 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Any
 
+from strength_handbook.model.paper import Size
 from strength_handbook.model.room import Room
 from strength_handbook.pages.cards.code import content_code
+from strength_handbook.pages.cards.fit import inside_of
 from strength_handbook.pages.cards.text_size import height
 from strength_handbook.pages.page import Heading, Page, link
 from strength_handbook.pages.render import render, safe
 
 URL = "cards/room/"
 _CODE, _PICK = "<!--card-code-->", "<!--pick-->"
-_WIDTH, _HEIGHT = 350.0, 540.0
+_FRAME = Size(28.0, 9.0)
+"""What a frame and its padding take: of the width, and of the height."""
 _SIZES = (18.0, 16.0, 15.0, 14.0, 13.0, 12.0, 11.0, 10.0, 9.0, 8.0, 7.0, 6.0)
 
 BAND = tuple(
@@ -64,6 +67,7 @@ def room_cards_page(room: Room) -> Page:
     values = {
         "list": link(URL, "cards/"),
         "cards": [safe(_finished(card)) for card in cards],
+        "paper": room.printed_on(),
     }
     headings = tuple(Heading(2, card.id, card.name) for card in cards)
     return Page(URL.rstrip("/") + ".md", "Cards: room", render("room_cards.html", values),
@@ -124,15 +128,17 @@ def _card(
         "blank": blank,
         "first": first,
     }
-    size = next((s for s in _SIZES if _height(values, s) <= _HEIGHT), _SIZES[-1])
+    inside = inside_of(room.printed_on())
+    wide, tall = inside.width - _FRAME.width, inside.height - _FRAME.height
+    size = next((s for s in _SIZES if _height(values, s, wide) <= tall), _SIZES[-1])
     html = render("room_card.html", values | {"size": size})
     return RoomCard(key, name, html, content_code(html))
 
 
-def _height(values: dict[str, Any], size: float) -> float:
+def _height(values: dict[str, Any], size: float, wide: float) -> float:
     total = 30 * 1.1 * 2 + (70 if values["number"] else 0) + (34 if values["blank"] else 0) + 26
     for line in (*values["lines"], values["first"]):
-        total += height(line, size, _WIDTH - 1.5 * size, 1.22, bold=True) + size * 0.25
+        total += height(line, size, wide - 1.5 * size, 1.22, bold=True) + size * 0.25
     for name, words in values["places"]:
-        total += height(f"{name} {words}", size, _WIDTH, 1.22, bold=True) + size * 0.25
+        total += height(f"{name} {words}", size, wide, 1.22, bold=True) + size * 0.25
     return total

@@ -63,7 +63,7 @@ def coach_pages(reviewed: Reviewed, since: Mapping[str, Changes] | None = None) 
         (
             program.program.program,
             [
-                sheet_page(program),
+                sheet_page(program, desk.book.room.printed_on()),
                 changes_page(program),
                 teach_in_page(worked, program),
                 floor_page(worked, program),

@@ -1,8 +1,9 @@
-"""The whole program on one A4 landscape: weeks as columns, slots as rows."""
+"""The whole program on one sheet across: weeks as columns, slots as rows."""
 
 from collections.abc import Sequence
 from typing import Any
 
+from strength_handbook.model.paper import Paper
 from strength_handbook.pages.coach.frame import coach_page, coach_uri, head_of
 from strength_handbook.pages.coach.sheet_rows import Sheet, SlotRow, by_wave, sheet_of
 from strength_handbook.pages.coach.sheet_size import (
@@ -10,6 +11,7 @@ from strength_handbook.pages.coach.sheet_size import (
     READABLE,
     SIZES,
     first_column_lines,
+    inside_of,
     lines_of,
     room_for,
 )
@@ -23,32 +25,32 @@ SUMS = (
 )
 
 
-def sheet_page(program: WorkedProgram) -> Page:
+def sheet_page(program: WorkedProgram, paper: Paper) -> Page:
     """The program on one page; a page for each wave where it does not fit on one."""
-    sheets = fitting_sheets(program)
+    sheets = fitting_sheets(program, paper)
     return coach_page(
         coach_uri("one-page", program.id),
         "On one page",
         "coach_sheet.html",
         head_of(program)
-        | {"sheets": [_view(sheet, size) for sheet, size in sheets]},
-        says="The whole program on one A4 sheet, to print across",
+        | {"sheets": [_view(sheet, size) for sheet, size in sheets], "paper": paper},
+        says=f"The whole program on one {paper.name} sheet, to print across",
     )  # fmt: skip
 
 
-def fitting_sheets(program: WorkedProgram) -> list[tuple[Sheet, float]]:
+def fitting_sheets(program: WorkedProgram, paper: Paper) -> list[tuple[Sheet, float]]:
     """Sheets with their size of print in points: one, or one for each wave."""
     whole = sheet_of(program.weeks)
-    size = _size(whole)
+    size = _size(whole, paper)
     if size is not None:
         return [(whole, size)]
     parts = [sheet_of(weeks) for weeks in by_wave(program.weeks)]
-    return [(part, _size(part) or LEAST) for part in parts]
+    return [(part, _size(part, paper) or LEAST) for part in parts]
 
 
-def _size(sheet: Sheet) -> float | None:
+def _size(sheet: Sheet, paper: Paper) -> float | None:
     """The largest print with which a sheet stays on one page, or None."""
-    columns = len(sheet.weeks)
+    columns, inside = len(sheet.weeks), inside_of(paper)
     sessions = [(one.title, [_texts(row) for row in one.rows]) for one in sheet.sessions]
     fixed = len(SUMS) + 6
     rows = fixed + sum(2 * len(texts) for _, texts in sessions)
@@ -56,11 +58,11 @@ def _size(sheet: Sheet) -> float | None:
         height = sum(
             max(
                 first_column_lines(title, size),
-                sum(lines_of(row, columns, size) for row in texts),
+                sum(lines_of(row, columns, size, inside.width) for row in texts),
             )
             for title, texts in sessions
         )
-        if height + fixed <= room_for(size, rows=rows):
+        if height + fixed <= room_for(size, inside.height, rows=rows):
             return size
     return None
 
