@@ -1,11 +1,13 @@
 """The same on US Letter: half a sheet for each card, two sheets for a session."""
 
 from collections.abc import Callable
+from io import BytesIO
 
 import pytest
+from pypdf import PdfReader
 
 from phones import Gym, Opened
-from printed import HALF_LETTER, LETTER, columns_of, printed, sheets_of
+from printed import A4, HALF_LETTER, LETTER, columns_of, printed, sheets_of
 from thorough import LONG
 
 pytestmark = pytest.mark.browser
@@ -63,7 +65,23 @@ def test_a_session_is_two_sheets_at_most_and_no_exercise_is_torn(
         assert torn == {}, address
 
 
-@pytest.mark.parametrize("address", ["winter/", "winter/week-09/", "exercises/trap-bar-deadlift/"])
+@pytest.mark.parametrize("paper", [A4, LETTER], ids=["A4", "Letter"])
+def test_a_week_is_one_sheet(
+    phone: Callable[..., Opened], opened: Opened, paper: tuple[float, float]
+) -> None:
+    found = phone() if paper == A4 else opened
+    for week in range(1, 13):
+        page = found.go(f"winter/week-{week:02}/")
+        pdf = page.pdf(prefer_css_page_size=True)
+        sheets, sizes = sheets_of(pdf)
+        assert [pytest.approx(size, abs=1) for size in sizes] == [paper]
+        assert sheets == 1, week
+        said = " ".join(PdfReader(BytesIO(pdf)).pages[0].extract_text().split())
+        for words in page.locator(".sh-card h2, .sh-list .sh-dose").all_inner_texts():
+            assert " ".join(words.split()) in said, week
+
+
+@pytest.mark.parametrize("address", ["winter/", "room/", "exercises/trap-bar-deadlift/"])
 def test_all_other_pages_are_on_letter_too(opened: Opened, address: str) -> None:
     sheets, sizes = printed(opened.go(address))
     assert sheets <= 3
