@@ -168,7 +168,7 @@ def one_of_two(one: str, other: str, *values: st.SearchStrategy[Any]) -> st.Sear
 KEYS: dict[str, st.SearchStrategy[Any]] = {
     "sets": count(50),
     "load": load,
-    "top": st.sampled_from(["1RM", "5 RM", "20rm", "none"]),
+    "top": st.sampled_from(["1RM", "5 RM", "20rm", "none", "5 @ RPE 8", "3 @ rir 1"]),
     "last-set": last_set,
     "tempo": tempo,
     "each-side": st.just(True),  # noqa: FBT003  # a value of the data
@@ -258,7 +258,8 @@ clauses = st.one_of(
     joined(st.sampled_from(["RIR ", "@ RIR ", "rir"]), whole(0, 9) | rising(whole(0, 9))),
     joined("RPE ", whole(1, 10) | rising(efforts)), joined("rest ", seconds(0, 1800)),
     joined("every ", seconds(1, 1800)), st.sampled_from(["ES", "each side", "intent slow"]),
-    st.sampled_from(["ramp to 5RM", "top 3RM", "top none", "test 3RM in 4 attempts", "test 1RM"]),
+    st.sampled_from(["ramp to 5RM", "top 3RM", "top none", "ramp to 3 @ RPE 8.5"]),
+    st.sampled_from(["test 3RM in 4 attempts", "test 1RM"]),
     joined("cap ", whole(1, 200)), joined("TM ", percent(70, 100)),
     joined("bands ", share, " at top"), joined("bands ", band, " and ", band),
     joined("chains ", whole(1, 6), " pairs"), joined("help band ", band),

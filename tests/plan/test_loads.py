@@ -192,6 +192,10 @@ def test_per_hand_counts_twice_in_the_volume(tmp_path: Path) -> None:
         # Chart of Sheppard and Triplett 2016: 5 repetitions 87 %, 8 repetitions 80 %.
         ("3x8 @ 8RM", 80),
         ("2x5 @ 90 % of top, top 5RM", 0.9 * 87),
+        # Five done and two left are seven repetitions, 83 %; five and three are eight.
+        ("ramp to 5 @ RPE 8", 83),
+        ("2x5 @ 90 % of top, ramp to 5 @ RPE 8", 0.9 * 83),
+        ("ramp to 5 @ RPE 8, 3x5, RPE 7", 80),
         ("3x20 @ 20RM", None),  # the chart ends at 15
         ("3x20 @ 90 % of top, top 20RM", None),
     ],

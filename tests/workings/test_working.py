@@ -105,6 +105,11 @@ def test_help_on_a_pull_up(handbook: Worked) -> None:
         # Chart of Sheppard and Triplett 2016: 8 repetitions 80 %, 5 repetitions 87 %.
         ("3x6 @ 8RM", ["8 repetitions: 80 % by the chart", "100 kg × 80 % = 80 kg"]),
         ("ramp to 5RM, 2x5 @ 90 % of top", ["87 kg × 90 % = 78.3 kg"]),
+        (
+            "ramp to 5 @ RPE 8, 2x5 @ 90 % of top",
+            ["5 done and 2 left = 7 repetitions: 83 %, an estimate", "83 kg × 90 % = 74.7 kg"],
+        ),
+        ("ramp to 5 @ RPE 8, 3x5, RPE 7", ["5 done and 3 left = 8 repetitions: 80 %"]),
         # Six done and three left: the load for nine, 77 %.
         (
             "3x6 @ RIR 3",

@@ -18,7 +18,9 @@ from strength_handbook.dose.key import (
     Said,
     Told,
 )
-from strength_handbook.model.dose import Dose, DosePart, only_a_top
+from strength_handbook.dose.line_words import NUMBER
+from strength_handbook.dose.texts import whole
+from strength_handbook.model.dose import Dose, DosePart, by_effort_after_top, only_a_top
 from strength_handbook.model.methods import Test
 from strength_handbook.model.printed import NBSP, count_word
 
@@ -26,20 +28,29 @@ REST_S = (120, 240)
 """Between attempts, shortest and longest, in seconds; source as of `plan.ladder`."""
 
 
+_EFFORT = rf"\d+\s*@\s*(?:RPE|RIR)\s*{NUMBER}"
+
+
 def _line_top(top: str, _: DosePart) -> str:
     return "top none" if top == "none" else f"ramp to {top}"
 
 
 def _board_top(top: str, _: Board) -> str:
-    return "no top set" if top == "none" else f"ramp to {top}"
+    return "no top set" if top == "none" else f"ramp to {top.replace(' ', NBSP)}"
 
 
 def _top_words(_: str, told: Told) -> Iterator[str]:
     if told.dose.said.test is not None:
         return
-    best = "single" if told.dose.top == 1 else count_word(told.dose.top or 0)
-    alone = only_a_top(told.dose)
-    yield f"Work up to today's best {best}{'' if alone else ' first'}"
+    top, left = told.dose.top or 1, told.dose.top_left
+    first = "" if only_a_top(told.dose) else " first"
+    best = "single" if top == 1 else count_word(top)
+    if left:
+        what = "a single" if top == 1 else f"a set of {best}"
+        good = "one" if left == 1 else "ones"
+        yield f"Work up to {what} that leaves {count_word(left)} good {good}{first}"
+    else:
+        yield f"Work up to today's best {best}{first}"
 
 
 _RAMP = Lesson(
@@ -50,18 +61,37 @@ _BACK_OFF = Lesson(
 )
 
 
+_BY_EFFORT = Lesson(
+    "a top set by effort",
+    "Add weight from set to set, until one leaves just as many good ones as are asked.",
+)
+_BACK_OFF_BY_EFFORT = Lesson(
+    "sets after a top set by effort",
+    "First a set that leaves as many good ones as are asked, then lighter sets.",
+)
+
+
 def _top_method(_: str, dose: Dose) -> Method:
-    return Method("ramp", _RAMP) if dose.load is None else Method("back-off", _BACK_OFF)
+    if dose.load is None and not by_effort_after_top(dose):
+        return Method("ramp", _BY_EFFORT if dose.top_left else _RAMP)
+    return Method("back-off", _BACK_OFF_BY_EFFORT if dose.top_left else _BACK_OFF)
+
+
+def _top_guide(_: str, dose: Dose) -> dict[str, Any]:
+    """Repetitions of the top set, and how many it leaves."""
+    return {"p": dose.top} | ({"P": whole(dose.top_left)} if dose.top_left else {})
 
 
 TOP = Key[str](
     field="top",
     read=reads(
-        (r"top\s+(\d+\s*RM|none)", take("top")),
-        (r"ramp\s+to\s+(\d+\s*RM)", take("top")),
+        (rf"top\s+(\d+\s*RM|{_EFFORT}|none)", take("top")),
+        (rf"ramp\s+to\s+(\d+\s*RM|{_EFFORT})", take("top")),
         advice={
-            "top": "an RM belongs after 'top', such as 'top 5RM', or 'none'",
-            "ramp": "an RM belongs after 'ramp to', such as 'ramp to 5RM'",
+            "top": "an RM or an effort belongs after 'top', such as 'top 5RM', 'top 5 @ RPE 8', or "
+            "'none'",
+            "ramp": "an RM or an effort belongs after 'ramp to', such as 'ramp to 5RM' or 'ramp to "
+            "5 @ RPE 8'",
         },
     ),
     line=(InLine.DAY, _line_top),
@@ -70,9 +100,7 @@ TOP = Key[str](
     step=Because("it is told with the load that follows from it"),
     method=_top_method,
     door=AtDoor.OF_SETS,
-    use=KeyUse(
-        BY_METHOD, lambda _, dose: {"p": dose.top}, Because("the way up to it is counted by itself")
-    ),
+    use=KeyUse(BY_METHOD, _top_guide, Because("the way up to it is counted by itself")),
 )
 
 

@@ -146,10 +146,10 @@ def _load(text: str) -> str:
 _TO = r"(?:\s*[-–]\s*|\s+to\s+)"
 
 
-def _range(text: str) -> str:
+def house_range(text: str) -> str:
     """A number, or a range with a hyphen.
 
-    >>> _range("2"), _range("2 to 3"), _range("7–8.5")
+    >>> house_range("2"), house_range("2 to 3"), house_range("7–8.5")
     ('2', '2-3', '7-8.5')
     """
     return re.sub(_TO, "-", text)
@@ -245,9 +245,9 @@ VALUES: Mapping[str, Value] = {
     "big": Value(r"(?:[2-9]|\d\d)", _same, "10"),
     "number": Value(NUMBER, _same, "8"),
     "more": Value(NUMBER, _same, "9"),
-    "left": Value(rf"\d+(?:{_TO}\d+)?", _range, "2"),
-    "turns": Value(rf"{_TURNS}(?:{_TO}{_TURNS})?", _range, "24"),
-    "effort": Value(rf"{NUMBER}(?:{_TO}{NUMBER})?", _range, "8"),
+    "left": Value(rf"\d+(?:{_TO}\d+)?", house_range, "2"),
+    "turns": Value(rf"{_TURNS}(?:{_TO}{_TURNS})?", house_range, "24"),
+    "effort": Value(rf"{NUMBER}(?:{_TO}{NUMBER})?", house_range, "8"),
     "small": Value(r"(?:10|[1-9])(?:[.,]\d)?", _same, "8"),
     "time": Value(TIME, house_time, "90 s"),
     "work": Value(rf"(?:(?:{TIME}|{NUMBER})(?:[-–]|\s+to\s+))?{TIME}", house_resting, "90 s"),

@@ -18,9 +18,9 @@ _HEAVY = (
     r"(?:work(?:ing)?\s+up\s+to|build(?:ing)?\s+(?:up\s+)?to|ramp(?:ing)?\s+(?:up\s+)?to)?\s*"
     r"(?:(?:an?|the|one)\s+)?(?:heavy\s+)?(?:top\s*set(?:\s+of\b|:)?|top)?\s*"
 )
-_THEN = r"\s*(?:[,;]?\s*(?:and\s+)?then\b|[,;]|[-=]?>|→)\s*"
-_BACK = r"(?:back[\s-]?(?:off|down)s?(?:\s+sets?)?(?:\s+(?:with|of|at))?\s*:?\s*)?"
-_SETS = (
+THEN = r"\s*(?:[,;]?\s*(?:and\s+)?then\b|[,;]|[-=]?>|→)\s*"
+BACK = r"(?:back[\s-]?(?:off|down)s?(?:\s+sets?)?(?:\s+(?:with|of|at))?\s*:?\s*)?"
+SETS = (
     rf"(?P<sets>\d+)\s*(?:[x×*]|(?:back[\s-]?(?:off|down)\s+)?sets?\s+of\b)\s*"
     rf"(?P<reps>{COUNT})(?:\s*reps?)?"
 )
@@ -30,10 +30,10 @@ _OFF = (
 )
 _PATTERN = re.compile(
     rf"{_HEAVY}(?:1\s*[x×*]\s*)?(?P<first>\d+)(?:\s*reps?)?\s*(?:@|\bat\b|\bwith\b)\s*"
-    rf"(?P<load>{_LOAD}){_THEN}(?:"
-    rf"{_BACK}{_SETS}\s*(?:(?:@|\bat\b|,)\s*)?(?:{_OFF.format(name='off')}|(?P<other>{_LOAD}))"
-    rf"|{_BACK}{_OFF.format(name='before')}\s*(?:for|,|:|x)?\s*"
-    rf"{_SETS.replace('?P<sets>', '?P<sets2>').replace('?P<reps>', '?P<reps2>')}){END}",
+    rf"(?P<load>{_LOAD}){THEN}(?:"
+    rf"{BACK}{SETS}\s*(?:(?:@|\bat\b|,)\s*)?(?:{_OFF.format(name='off')}|(?P<other>{_LOAD}))"
+    rf"|{BACK}{_OFF.format(name='before')}\s*(?:for|,|:|x)?\s*"
+    rf"{SETS.replace('?P<sets>', '?P<sets2>').replace('?P<reps>', '?P<reps2>')}){END}",
     re.IGNORECASE,
 )
 

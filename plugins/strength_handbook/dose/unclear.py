@@ -138,19 +138,19 @@ UNCLEAR: tuple[Unclear, ...] = (
     ),
     unclear(
         "'{all}' can mean today's best, 'ramp to 1RM', with a share of it behind, '3x5 @ 80 % of "
-        "top', or a set with some left, such as '1x1, RPE 8'; write one of them",
+        "top', or a set with some left, such as 'ramp to 1 @ RPE 8'; write one of them",
         "work [up] to [a] [{manner}] {single}", "build [up] to [a] [{manner}] {single}",
     ),
     unclear(
         "'{all}' can mean today's best, 'ramp to 1RM', or a set with some left, such as "
-        "'1x1, RPE 8'; write one of them",
+        "'ramp to 1 @ RPE 8'; write one of them",
         "max single", "{manner} single", "[a] [{manner}] single for the day",
         only=without_sets,
     ),
     unclear(
-        "a top set with some left and what follows from it are two slots: '1x1, RPE 8' and, with "
-        "an order of its own, '3x5 @ 80 %'; today's best has room for both, 'ramp to 1RM, 3x5 @ "
-        "90 % of top'",
+        "a top set with some left is written with the word of its effort, and what follows as a "
+        "share of it, or with its own: 'ramp to 1 @ RPE 8, 3x5 @ 90 % of top', or 'ramp to 1 @ RPE "
+        "8, 3x5, RPE 7'",
         "[a] [top] {single} @ RPE {effort} [,] then", "[a] [top] {single} @ {small} [,] then",
         "[top] {n} @ RPE {effort} [,] then", "[top] {n} @ {small} [,] then",
         "work [up] to [a] {single} @ RPE {effort}", "build [up] to [a] {single} @ RPE {effort}",
@@ -178,7 +178,7 @@ UNCLEAR: tuple[Unclear, ...] = (
     ),
     unclear(
         "'{all}' can mean today's best, 'ramp to {n}RM', or a set with some left, such as "
-        "'1x{n}, RPE 8'; write one of them",
+        "'ramp to {n} @ RPE 8'; write one of them",
         "work [up] to [a] [{manner}] {n}", "build [up] to [a] [{manner}] {n}", "[a] heavy {n}",
         only=without_sets,
     ),

@@ -88,22 +88,67 @@ RepsText = Annotated[Count, BeforeValidator(_reader(MOST_REPS)), _SCHEMA]
 """How many repetitions: ``5``, ``8-12`` or ``5+``."""
 
 
+_TOP = re.compile(r"(\d{1,2})\s*(?:RM|@\s*(?:(RPE|RIR)\s*)(\d{1,2}(?:[.,]5)?))", re.IGNORECASE)
+MOST_TOP_LEFT = 5.0
+"""What a top set leaves at most: more left is judged too badly to build on. Hackett 2017."""
+
+
+def top_text(reps: int, left: float = 0.0) -> str:
+    """A top set as written in the trade.
+
+    >>> top_text(5), top_text(5, 2), top_text(1, 1.5)
+    ('5RM', '5 @ RPE 8', '1 @ RPE 8.5')
+    """
+    return f"{reps} @ RPE {10 - left:g}" if left else f"{reps}RM"
+
+
+def parse_top(text: str) -> tuple[int, float]:
+    """Repetitions of a top set, and those that it leaves: ``5RM``, ``5 @ RPE 8``, ``5 @ RIR 2``.
+
+    >>> parse_top("5RM"), parse_top("3 @ RPE 8.5"), parse_top("5 @ RIR 2")
+    ((5, 0.0), (3, 1.5), (5, 2.0))
+
+    Raises:
+        ValueError: where the text is no top set; the message says what to write.
+    """
+    found = _TOP.fullmatch(text.strip())
+    if not found:
+        raise ValueError(
+            f"{shown(text)} is not a top set; write it like '5RM', '5 @ RPE 8', or 'none'"
+        )
+    reps, number = int(found[1]), float((found[3] or "0").replace(",", "."))
+    if not 1 <= reps <= MOST_TOP_REPS:
+        raise ValueError(f"{shown(text)}: a top set has 1 to {MOST_TOP_REPS} repetitions")
+    left = 10 - number if (found[2] or "").upper() == "RPE" else number
+    if not 0 <= left <= MOST_TOP_LEFT:
+        raise ValueError(
+            f"{shown(text)}: a top set leaves at most {MOST_TOP_LEFT:g}, so it is 'RPE 5' to "
+            "'RPE 10'; write such as '5 @ RPE 8'"
+        )
+    return reps, left
+
+
 def _read_top(value: Any) -> str:
     text = value.strip() if isinstance(value, str) else ""
     if text.lower() == "none":
         return "none"
-    found = re.fullmatch(r"(\d{1,2})\s*RM", text, re.IGNORECASE)
-    if not found:
-        raise refuse("top", f"{shown(value)} is not a top set; write it like '5RM', or 'none'")
-    if not 1 <= int(found[1]) <= MOST_TOP_REPS:
-        raise refuse("top", f"{shown(value)}: a top set has 1 to {MOST_TOP_REPS} repetitions")
-    return f"{int(found[1])}RM"
+    try:
+        return top_text(*parse_top(text or shown(value).strip("'")))
+    except ValueError as error:
+        raise refuse("top", str(error)) from None
 
 
 TopText = Annotated[
     str,
     NotProse("repetitions of a best, such as 5RM"),
     BeforeValidator(_read_top),
-    WithJsonSchema({"type": "string", "pattern": r"^(\d{1,2}RM|none)$", "examples": ["5RM"]}),
+    WithJsonSchema(
+        {
+            "type": "string",
+            "pattern": r"^(\d{1,2}\s*RM|\d{1,2}\s*@\s*(RPE|RIR)\s*\d+([.,]5)?|none)$",
+            "examples": ["5RM", "5 @ RPE 8"],
+        }
+    ),
 ]
-"""The top set of the day, ``5RM``; ``none`` takes back what the slot says."""
+"""The top set of the day, ``5RM``, or one that leaves some, ``5 @ RPE 8``; ``none`` takes back what
+the slot says."""

@@ -8,13 +8,14 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from typing import Any
 
-from strength_handbook.model.count import Count
+from strength_handbook.model.count import Count, parse_top, top_text
 from strength_handbook.model.dose_errors import IncompleteDoseError, InconsistentDoseError
 from strength_handbook.model.dose_part import (
     BESIDE_NO_SERIES,
     WORK_FIELDS,
     DosePart,
     OpenSet,
+    merged,
 )
 from strength_handbook.model.going import Going
 from strength_handbook.model.load import Load, heaviness
@@ -34,8 +35,8 @@ from strength_handbook.model.work import (
 
 __all__ = [
     "Clock", "ClusterSet", "Count", "Distance", "Dose", "DosePart", "Hold", "IncompleteDoseError",
-    "InconsistentDoseError", "OpenSet", "Reps", "StripSet", "Work", "complete", "in_series",
-    "merged", "only_a_top",
+    "InconsistentDoseError", "OpenSet", "Reps", "StripSet", "Work", "by_effort_after_top",
+    "complete", "in_series", "only_a_top",
 ]  # fmt: skip
 
 
@@ -51,6 +52,7 @@ class Dose:
         work: what one set is.
         load: how heavy, or None where effort alone decides.
         top: repetitions of the RM to ramp up to first, or None.
+        top_left: good repetitions that this set leaves; 0 where it is today's best.
         last_set: how the last set is left open, or None.
         tempo: seconds of one repetition, or None.
         reserve: good repetitions left at the end of a set, or None; of a range its middle counts.
@@ -68,6 +70,7 @@ class Dose:
     work: Work
     load: Load | None = None
     top: int | None = None
+    top_left: float = 0.0
     last_set: OpenSet | None = None
     tempo: Tempo | None = None
     reserve: float | None = None
@@ -128,7 +131,7 @@ class Dose:
         values |= {
             "sets": self.sets, "load": self.load, "last_set": self.last_set, "tempo": self.tempo,
             "each_side": self.each_side, "rest": self.rest, "every": self.every,
-            "top": None if self.top is None else f"{self.top}RM",
+            "top": None if self.top is None else top_text(self.top, self.top_left),
             "rir": None if by_effort else self.reserve,
             "rpe": out_of_ten(self.reserve or 0) if by_effort else None,
         }  # fmt: skip
@@ -154,14 +157,6 @@ class Dose:
         return (self.tempo is not None and self.tempo.fast) or self.said.intent == "fast"
 
 
-_EXCLUSIVE = (frozenset(WORK_FIELDS), frozenset({"rest", "every"}), frozenset({"rir", "rpe"}))
-"""Keys that replace each other: a week that asks for a hold replaces the slot's repetitions."""
-
-
-_OF_SETS = frozenset({"sets", "last_set", "cap"})
-"""What a dose says of its sets, which others that differ replace."""
-
-
 def complete(*parts: DosePart, each_side: bool = False, going: Going | None = None) -> Dose:
     """One dose from its parts, the most particular first: week, slot, exercise.
 
@@ -172,8 +167,7 @@ def complete(*parts: DosePart, each_side: bool = False, going: Going | None = No
         IncompleteDoseError: where no part says how many sets, or of what.
     """
     values = merged(parts)
-    top = values.get("top")
-    top_reps = _top_reps(top)
+    top_reps, _ = _top_of(values)
     test = values.get("test")
     if test is not None:
         values |= {"sets": Count(test.attempts, test.attempts), "reps": Count(test.rm, test.rm)}
@@ -196,11 +190,13 @@ def _built(
     values: dict[str, Any], work: Work, *, each_side: bool, going: Going | None = None
 ) -> Dose:
     rpe = values.get("rpe")
+    top, top_left = _top_of(values)
     return Dose(
         sets=values["sets"],
         work=work,
         load=values.get("load"),
-        top=_top_reps(values.get("top")),
+        top=top,
+        top_left=top_left,
         last_set=values.get("last_set"),
         tempo=values.get("tempo"),
         reserve=values.get("rir") if rpe is None else out_of_ten(rpe),
@@ -212,8 +208,10 @@ def _built(
     )
 
 
-def _top_reps(top: str | None) -> int | None:
-    return int(top.removesuffix("RM")) if top and top != "none" else None
+def _top_of(values: dict[str, Any]) -> tuple[int | None, float]:
+    """Repetitions of the top set, and what it leaves; None where there is no such set."""
+    top = values.get("top")
+    return (None, 0.0) if top in (None, "none") else parse_top(top)
 
 
 def _of_series(values: dict[str, Any], *, each_side: bool) -> Dose:
@@ -258,23 +256,10 @@ def _heaviness(part: Dose) -> tuple[float, float]:
     return (-reps, 0) if part.load is None else (heaviness(part.load), reps)
 
 
-def merged(parts: tuple[DosePart, ...]) -> dict[str, Any]:
-    """The values of several parts together, the most particular first, by field."""
-    values: dict[str, Any] = {}
-    for part in reversed(parts):
-        own = {
-            name: value
-            for name in DosePart.model_fields
-            if (value := getattr(part, name)) is not None and value != {}
-        }
-        for group in _EXCLUSIVE:
-            if group & own.keys():
-                values = {name: value for name, value in values.items() if name not in group}
-        if "series" in own:  # they say how many there are of which load
-            loads = {"load"} if any(one.load is not None for one in own["series"]) else set()
-            values = {name: value for name, value in values.items() if name not in _OF_SETS | loads}
-        values |= own
-    return values
+def by_effort_after_top(dose: Dose) -> bool:
+    """True where sets behind today's top have no load of their own, but an effort that says it."""
+    behind = dose.top is not None and dose.load is None and not only_a_top(dose)
+    return behind and dose.reserve is not None and dose.said.test is None
 
 
 def only_a_top(dose: Dose) -> bool:

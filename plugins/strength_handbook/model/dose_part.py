@@ -4,7 +4,7 @@ The week leaves out what the slot says, the slot what the exercise says; `dose` 
 """
 
 from collections.abc import Iterator
-from typing import Annotated, Literal
+from typing import Annotated, Any, Literal
 
 from pydantic import Field, PlainValidator, WithJsonSchema, model_validator
 
@@ -122,7 +122,8 @@ class DosePart(Shape):
     load: Annotated[LoadText | None, Compared("load")] = None
     """How heavy: percent of the base, kilograms, share of body mass …"""
     top: TopText | None = None
-    """Ramp up to today's best load for so many repetitions first, such as ``5RM``."""
+    """Ramp up to today's best load for so many repetitions first, such as ``5RM``, or to one that
+    leaves some, ``5 @ RPE 8``."""
     last_set: OpenSet | None = None
     """The last set, left open."""
     tempo: Annotated[TempoText | None, Compared("tempo")] = None
@@ -242,3 +243,29 @@ def _unfit(
 
 def _many_open(part: SeriesPart) -> bool:
     return part.reps.open and part.sets > 1
+
+
+_EXCLUSIVE = (frozenset(WORK_FIELDS), frozenset({"rest", "every"}), frozenset({"rir", "rpe"}))
+"""Keys that replace each other: a week that asks for a hold replaces the slot's repetitions."""
+
+_OF_SETS = frozenset({"sets", "last_set", "cap"})
+"""What a dose says of its sets, which others that differ replace."""
+
+
+def merged(parts: tuple[DosePart, ...]) -> dict[str, Any]:
+    """The values of several parts together, the most particular first, by field."""
+    values: dict[str, Any] = {}
+    for part in reversed(parts):
+        own = {
+            name: value
+            for name in DosePart.model_fields
+            if (value := getattr(part, name)) is not None and value != {}
+        }
+        for group in _EXCLUSIVE:
+            if group & own.keys():
+                values = {name: value for name, value in values.items() if name not in group}
+        if "series" in own:  # they say how many there are of which load
+            loads = {"load"} if any(one.load is not None for one in own["series"]) else set()
+            values = {name: value for name, value in values.items() if name not in _OF_SETS | loads}
+        values |= own
+    return values

@@ -38,7 +38,13 @@ from strength_handbook.plan.loads import body_share_g
 from strength_handbook.plan.method_plan import MethodPlan, method_plan
 from strength_handbook.plan.next_written import what_follows
 from strength_handbook.plan.progress import next_target
-from strength_handbook.plan.reference import LONGEST, load_rules, one_off, reference_percent
+from strength_handbook.plan.reference import (
+    is_estimate,
+    load_rules,
+    one_off,
+    reference_percent,
+    top_percent,
+)
 from strength_handbook.plan.scale import Scale
 from strength_handbook.plan.strip_lifters import depends_on_body
 from strength_handbook.plan.strip_load import aim_percent
@@ -108,9 +114,9 @@ def slot_recipe(worked: Worked, lists: PhoneLists, slot: WorkedSlot) -> Recipe |
         if recipe is None:
             recipe = _ground(lists, slot.exercise.load, dose, scale)
         recipe["t"] = millionths(dose.load.percent)
-        if base_id and dose.top <= LONGEST:
-            recipe["o"] = millionths(percent_for_reps(dose.top))
-    elif recipe is not None and dose.top is not None:
+        if base_id and (expected := top_percent(dose)) is not None:
+            recipe["o"] = millionths(expected)
+    elif recipe is not None and dose.top is not None and not is_estimate(dose):
         recipe["x"] = 1
     if slot.exercise_id in lists.data["starts"] and _needs_start(slot):
         if recipe is None:

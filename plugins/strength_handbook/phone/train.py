@@ -9,7 +9,8 @@ The page has the loads and the coach's words already; what session mode says of 
     r  seconds of rest                  e  seconds from start to start
     b  1: one side, then the other      c  parts of a set, and seconds between them
     l  loads of a strip                 n  open set: floor, cap (0: none), 1 where all sets are
-    p  repetitions of today's top       a  attempts of a test: the unit of its result
+    p  repetitions of today's top       P  and how many it leaves; left out where it is the best
+                                        a  attempts of a test: the unit of its result
     g  1: there are steps up to it      q  repetitions of a set, or with each load of a strip
                                            set, fewest and most
     u  repetitions of a strip set in all, fewest and most
@@ -132,7 +133,7 @@ def tempo_parts(dose: Dose, *, from_bottom: bool) -> list[list[Any]]:
     return [part for part in parts if part[1]]
 
 
-LETTERS = "sapwWhclmqDunrebN"
+LETTERS = "sapPwWhclmqDunrebN"
 """What may follow from a dose alone, in the order in which a page carries it."""
 
 

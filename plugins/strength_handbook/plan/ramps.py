@@ -6,11 +6,10 @@ from functools import lru_cache
 
 from strength_handbook.calc.plates import LoadTable
 from strength_handbook.calc.ramp import ramp_plan
-from strength_handbook.calc.repetitions import TEXTBOOK_CHART, percent_for_reps
 from strength_handbook.model.load import FixedLoad
 from strength_handbook.model.loading import OnBar
 from strength_handbook.model.room import Room
-from strength_handbook.plan.reference import is_estimate
+from strength_handbook.plan.reference import is_estimate, top_percent
 from strength_handbook.plan.scales import bar_table
 from strength_handbook.plan.tables import base_strip
 from strength_handbook.plan.worked import WorkedSlot
@@ -122,7 +121,6 @@ def slot_ramps(room: Room, slot: WorkedSlot) -> Ramps | None:
 
 def _percent(slot: WorkedSlot) -> float | None:
     """Percent of the base to which the ramp leads: today's top set where there is one."""
-    top = slot.dose.top
-    if top is not None:
-        return percent_for_reps(top) if top <= TEXTBOOK_CHART[-1][0] else None
+    if slot.dose.top is not None:
+        return top_percent(slot.dose)
     return None if is_estimate(slot.dose) else slot.percent

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from strength_handbook.calc.effort import percent_from_effort, reserve_is_reliable
 from strength_handbook.calc.repetitions import TEXTBOOK_CHART, percent_for_reps, tempo_factor
 from strength_handbook.model.book import Book
-from strength_handbook.model.dose import Dose, Reps
+from strength_handbook.model.dose import Dose, Reps, by_effort_after_top
 from strength_handbook.model.load import (
     PercentOfBase,
     PercentOfEffort,
@@ -65,14 +65,14 @@ def reference_percent(dose: Dose, rules: LoadRules) -> float | None:
         case RepMax(reps, share):
             return _share(share, _charted(reps))
         case PercentOfTop(percent):
-            return _share(percent, _charted(dose.top or 1))
+            return _share(percent, _charted(1) if dose.top is None else top_percent(dose))
         case PercentOfTrainingMax(percent):
             share = dose.said.training_max or rules.training_max
             return percent * share / 100
         case PercentOfEffort(percent, _):
             return _share(percent, _from_effort(dose, rules))
-        case None if dose.top is not None:
-            return _charted(dose.top)
+        case None if dose.top is not None and not by_effort_after_top(dose):
+            return top_percent(dose)
         case None:
             return _from_effort(dose, rules)
         case _:
@@ -81,7 +81,18 @@ def reference_percent(dose: Dose, rules: LoadRules) -> float | None:
 
 def is_estimate(dose: Dose) -> bool:
     """True where the load follows from effort alone."""
-    return isinstance(dose.load, PercentOfEffort) or (dose.load is None and dose.top is None)
+    by_effort = dose.top is None or by_effort_after_top(dose)
+    return isinstance(dose.load, PercentOfEffort) or (dose.load is None and by_effort)
+
+
+def top_percent(dose: Dose) -> float | None:
+    """Percent of the base that today's top set is expected to come to; None off the chart.
+
+    One that leaves some is looked up at the sum of those done and those left.
+    """
+    if dose.top is None or dose.top + dose.top_left > LONGEST:
+        return None
+    return percent_from_effort(dose.top, dose.top_left)
 
 
 def effort_factor(dose: Dose, rules: LoadRules) -> float:

@@ -3,10 +3,10 @@
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
-from strength_handbook.calc.repetitions import TEXTBOOK_CHART, percent_for_reps
 from strength_handbook.model.load import PercentOfTop
 from strength_handbook.model.span import middle_of
 from strength_handbook.plan.loads import PlannedLoad, achieved
+from strength_handbook.plan.reference import top_percent
 from strength_handbook.plan.worked import WorkedSlot
 
 AROUND = 2
@@ -53,9 +53,10 @@ def back_off(slot: WorkedSlot, units: str) -> BackOffPlan | None:
     if not isinstance(load, PercentOfTop) or top is None:
         return None
     plain = BackOffPlan(top, middle_of(load.percent))
-    if scale is None or base is None or top > TEXTBOOK_CHART[-1][0]:
+    expected_percent = top_percent(slot.dose)
+    if scale is None or base is None or expected_percent is None:
         return plain
-    share, of_base = load.percent / 100, percent_for_reps(top) / 100
+    share, of_base = load.percent / 100, expected_percent / 100
 
     def row(top_g: int, body_g: float) -> BackOffRow:
         wanted = (top_g + body_g) * share - body_g

@@ -13,8 +13,7 @@ from pydantic import ValidationError
 from strength_handbook.dose.clause import NotationError
 from strength_handbook.dose.printing import dose_line
 from strength_handbook.dose.texts import OneLineError
-from strength_handbook.model.dose import merged
-from strength_handbook.model.dose_part import DosePart
+from strength_handbook.model.dose_part import DosePart, merged
 from strength_handbook.model.shape import quoted
 from strength_handbook.reading.changed import MoreOf, changed, fields_of
 from strength_handbook.reading.doing import Doing

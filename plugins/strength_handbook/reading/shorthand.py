@@ -19,6 +19,7 @@ from strength_handbook.dose.spelling import (
 )
 from strength_handbook.dose.spelling_values import VALUES
 from strength_handbook.dose.spellings import SPELLINGS
+from strength_handbook.dose.top_by_effort import top_by_effort_at
 from strength_handbook.dose.top_then import top_then_at
 from strength_handbook.dose.unclear import UNCLEAR
 from strength_handbook.model.samples import sample, unit
@@ -80,7 +81,7 @@ def shorthand_at(line: str, position: int, least: int, there: There) -> Shorthan
         found = way.pattern.match(line, position)
         if found and found.end() >= least and (best is None or found.end() > best[0].end()):
             best = found, one
-    listed = None
+    listed = top_by_effort_at(line, position, there)
     for look in _SEVERAL:
         listed = listed or look(line, position, sets=there.sets)
     if listed is not None and listed.end >= max(least, best[0].end() if best else 0):

@@ -25,6 +25,7 @@ from strength_handbook.model.loading import (
 )
 from strength_handbook.model.room import Room
 from strength_handbook.model.words import Hazard, Pattern
+from strength_handbook.plan.reference import top_percent
 from strength_handbook.plan.worked import WorkedSlot
 from strength_handbook.review.desk import Desk
 from strength_handbook.review.fatigue import is_easy_hold
@@ -96,8 +97,8 @@ def may_pin(exercise: Exercise, room: Room) -> bool:
 def reaches_percent(slot: WorkedSlot) -> float | None:
     """The highest percent of the best single that a slot asks for, tests and RMs included."""
     dose, heaviest = slot.dose, slot.heaviest_percent
-    known = [] if heaviest is None else [heaviest]
-    reps = [dose.top, dose.said.test.rm if dose.said.test else None]
+    known = [one for one in (heaviest, top_percent(dose)) if one is not None]
+    reps = [dose.said.test.rm if dose.said.test else None]
     reps.append(getattr(dose.load, "reps", None))
     known += [percent_for_reps(count) for count in reps if count and count <= _MOST_REPS]
     return max(known, default=None)

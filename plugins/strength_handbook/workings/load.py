@@ -5,6 +5,8 @@ from dataclasses import dataclass
 from strength_handbook.calc.effort import percent_from_effort
 from strength_handbook.calc.repetitions import percent_for_reps
 from strength_handbook.model.book import Book
+from strength_handbook.model.count import top_text
+from strength_handbook.model.dose import Dose, by_effort_after_top
 from strength_handbook.model.load import (
     BodyWeight,
     FixedLoad,
@@ -141,11 +143,11 @@ def _planned_at(book: Book, slot: WorkedSlot, example: Example, load: PlannedLoa
         case PercentOfBodyMass(points):
             return [share(example.body_g, points)]
         case PercentOfTop(points):
-            top = dose.top or 1
-            charted = percent_for_reps(top)
+            lines, charted = _top(dose)
+            top = top_text(dose.top or 1, dose.top_left)
             return [
-                _charted(top, f"{top} repetitions"),
-                share(base_g, charted, f", expected of a {top}RM; the real one decides"),
+                *lines,
+                share(base_g, charted, f", expected of a {top}; the real one decides"),
                 share(base_g * charted / 100, points),
             ]
         case RepMax(reps, points):
@@ -154,9 +156,9 @@ def _planned_at(book: Book, slot: WorkedSlot, example: Example, load: PlannedLoa
             return [_charted(reps, f"{reps} repetitions"), share(base_g, charted), *less]
         case FixedLoad() | BodyWeight():
             return [as_written(f"Written: {dose.load.text}")]
-        case None if dose.top is not None:
-            top = dose.top
-            return [_charted(top, f"{top} repetitions"), share(base_g, percent_for_reps(top))]
+        case None if dose.top is not None and not by_effort_after_top(dose):
+            lines, charted = _top(dose)
+            return [*lines, share(base_g, charted)]
         case None | PercentOfEffort() if dose.reps is not None and dose.reserve is not None:
             done, left = dose.reps.high, dose.reserve
             factor = effort_factor(dose, load_rules(book))
@@ -175,6 +177,17 @@ def _planned_at(book: Book, slot: WorkedSlot, example: Example, load: PlannedLoa
             ]
         case _:
             return [as_written(f"Planned: {amount(load.planned_g, units)}")]
+
+
+def _top(dose: Dose) -> tuple[list[Line], float]:
+    """How the percentage of today's top set was found, and that percentage."""
+    top, left = dose.top or 1, dose.top_left
+    points = percent_from_effort(top, left)
+    if not left:
+        return [_charted(top, f"{top} repetitions")], points
+    count = f"{top} done and {left:g} left = {top + left:g} repetitions"
+    line = by_formula("percent_from_effort", f"{count}: {percent(points)}, an estimate")
+    return [line], points
 
 
 def _charted(reps: float, what: str) -> Line:

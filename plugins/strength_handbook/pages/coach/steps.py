@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from strength_handbook.dose.key import WAY
 from strength_handbook.dose.table import KEYS
+from strength_handbook.model.count import top_text
 from strength_handbook.model.dose import Dose
 from strength_handbook.pages.coach.short import short_pieces
 from strength_handbook.plan.worked import WorkedSlot
@@ -29,11 +30,13 @@ def steps(before: WorkedSlot, now: WorkedSlot) -> list[str]:
 def _load(before: WorkedSlot, now: WorkedSlot) -> Iterator[str]:
     a, b = before.dose, now.dose
     was, is_ = (a.load.text if a.load else "by effort"), (b.load.text if b.load else "by effort")
-    if was == is_ and a.top == b.top:
+    ramps = [
+        f"ramp to {top_text(one.top, one.top_left)}" if one.top else "no ramp" for one in (a, b)
+    ]
+    if was == is_ and ramps[0] == ramps[1]:
         return
     text = f"{is_} instead of {was}"
-    if a.top != b.top:
-        ramps = [f"ramp to {dose.top}RM" if dose.top else "no ramp" for dose in (a, b)]
+    if ramps[0] != ramps[1]:
         yield f"{ramps[1]} instead of {ramps[0]}"
         if was == is_:
             return

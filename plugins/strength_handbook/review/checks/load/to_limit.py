@@ -64,7 +64,7 @@ def _to_the_limit(at: SlotAt) -> bool:
         return False
     if isinstance(dose.work, Hold):  # pushing hard at something fixed is what such holds are
         return False
-    if dose.top is not None and not is_light(at):
+    if dose.top is not None and not dose.top_left and not is_light(at):
         return True
     return dose.fewest_left == 0 or (dose.last_set is not None and dose.last_set.rir == 0)
 

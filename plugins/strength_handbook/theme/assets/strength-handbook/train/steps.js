@@ -55,10 +55,10 @@ function group(slots) {
   const counts = slots.map(slot => [slot.s || 0].flat());
   /** @type {Step[]} */
   const found = [];
-  for (const { o, v, g, p, r } of slots) {
+  for (const { o, v, g, p, P, r } of slots) {
     const own = { o, v, n: 1, of: 1, part: 1, parts: 1, rest: r };
     if (g) found.push({ ...own, kind: 'up' });
-    if (p) found.push({ ...own, kind: 'top', reps: p, last: true });
+    if (p) found.push({ ...own, kind: 'top', reps: p, leaves: P, last: true });
   }
   for (let n = 1; n <= Math.max(...counts.flat()); n += 1) {
     slots.forEach((slot, place) => {
@@ -102,7 +102,7 @@ const NAMES = { warm: 'Warm-up', end: 'The end', up: 'On the way up' };
 function name(step) {
   const { n = 1, of = 1, few = of, parts = 1 } = step;
   if (NAMES[step.kind]) return NAMES[step.kind];
-  if (step.kind === 'top') return `Today’s top set of ${step.reps}`;
+  if (step.kind === 'top') return `Today’s top set of ${step.reps}` + (step.leaves ? `, ${step.leaves} left` : '');
   return [
     `${step.attempt ? 'Attempt' : 'Set'} ${n} of ${few < of ? few + ' to ' : ''}${Math.max(n, of)}`,
     step.side,

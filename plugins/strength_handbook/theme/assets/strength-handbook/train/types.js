@@ -13,6 +13,7 @@
  * @property {number} [part]
  * @property {number} [parts]
  * @property {number} [reps]
+ * @property {number} [leaves]
  * @property {boolean} [strip]
  * @property {number} [alike]
  * @property {[number, number]} [each]
