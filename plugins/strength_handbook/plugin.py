@@ -30,7 +30,15 @@ from strength_handbook.pages.page import Page, Site
 from strength_handbook.pages.site import write_pages
 from strength_handbook.plugin_built import Built, Marked, SearchEntries, report
 from strength_handbook.plugin_config import HandbookConfig
-from strength_handbook.plugin_files import ASSETS, guard, put_assets, put_data, put_only, put_pages
+from strength_handbook.plugin_files import (
+    ASSETS,
+    guard,
+    put_assets,
+    put_data,
+    put_media,
+    put_only,
+    put_pages,
+)
 from strength_handbook.plugin_nav import add_chapter, lead_through
 from strength_handbook.plugin_serve import Preview
 from strength_handbook.publish import offline
@@ -163,6 +171,7 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
             return files
         self.pages = put_pages(files, (*self.site.pages, *self.drafts.values()), config)
         put_data(files, self.site.data, config)
+        put_media(files, self.site.files, config)
         shown = {
             file.src_uri
             for file in files.documentation_pages()

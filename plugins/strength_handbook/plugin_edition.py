@@ -15,6 +15,7 @@ from strength_handbook.checked import Checked, Drafted, check_drafted, draft_fol
 from strength_handbook.pages.coach.drafts import coach_pages
 from strength_handbook.pages.coach.frame import DRAFTS
 from strength_handbook.pages.coach.on_page import Notes, noted
+from strength_handbook.pages.media_html import media_files
 from strength_handbook.pages.page import Name, Page, Site
 from strength_handbook.pages.site import SitePart, chapters, data_files, inserts, site_parts
 from strength_handbook.plugin_built import Built, Marked, SearchEntries, report
@@ -62,9 +63,10 @@ def begin(handbook: Handbook, leave: Callable[[], None]) -> "ServedEdition | Non
     worked = drafted.desk.worked
     since = handbook.compared(Checked(None, (), drafted.desk))
     parts = {part.name: part for part in site_parts(worked, since.changes)}
-    room = worked.book.room
-    frame = (room.gym, room.printed_on(), chapters(worked), tuple(parts), tuple(data_files(worked)))
-    if frame != (site.title, site.paper, site.chapters, tuple(site.parts), tuple(site.data)):
+    room, files = worked.book.room, (*data_files(worked), *media_files(worked))
+    frame = (room.gym, room.printed_on(), chapters(worked), tuple(parts), files)
+    shown = (site.title, site.paper, site.chapters, tuple(site.parts), (*site.data, *site.files))
+    if frame != shown:
         return None
     handbook.site = site = replace(site, inserts=inserts(worked, since.changes))
     return ServedEdition(handbook, built, site, drafted, since, parts, leave)

@@ -1,6 +1,6 @@
 """MkDocs' list of files with the generated pages, data, scripts and styles in it."""
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from pathlib import Path
 
 from mkdocs.config.defaults import MkDocsConfig
@@ -65,6 +65,12 @@ def put_data(files: Files, data: Mapping[str, str], config: MkDocsConfig) -> Non
     for address, text in data.items():
         if address not in taken:
             files.append(File.generated(config, address, content=text))
+
+
+def put_media(files: Files, media: Mapping[str, Callable[[], bytes]], config: MkDocsConfig) -> None:
+    """Add photos and films, by address."""
+    for address, make in media.items():
+        files.append(File.generated(config, address, content=make()))
 
 
 def put_only(files: Files, pages: Iterable[str], config: MkDocsConfig) -> None:

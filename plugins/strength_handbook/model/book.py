@@ -1,11 +1,12 @@
 """Everything a gym has written, put together and checked: what the other parts work on."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from strength_handbook.model.exercise import Exercise
 from strength_handbook.model.house_rules import RULES, HouseRules, read_value
 from strength_handbook.model.lifter import Lifter
+from strength_handbook.model.media import MediaFile
 from strength_handbook.model.program import Program, Wave
 from strength_handbook.model.room import Room
 
@@ -37,6 +38,8 @@ class Book:
     programs: tuple[WrittenProgram, ...]
     rule_values: Mapping[str, float]
     """Every house rule's number: the coach's, or the default."""
+    media: Mapping[str, MediaFile] = field(default_factory=dict)
+    """Photos and films that exercises show, by name."""
 
     def rule(self, slug: str) -> float:
         """The value of a house rule.

@@ -10,6 +10,7 @@ from strength_handbook.model.figure import Figure
 from strength_handbook.model.going import Going
 from strength_handbook.model.loading import Endurance, Loading
 from strength_handbook.model.marks import Compared, Label
+from strength_handbook.model.media import Media
 from strength_handbook.model.plain import WHOLE, Name, within
 from strength_handbook.model.quantities import Metres, read_length
 from strength_handbook.model.shape import Id, Shape, refuse
@@ -132,6 +133,8 @@ class Exercise(Shape):
     """The positions in words."""
     figure: Figure | None = None
     """The positions as a drawing: a base pose and a few angles each."""
+    media: Annotated[list[Media], Field(max_length=6)] = Field(default_factory=list)
+    """Photos and short films of the gym's own, shown before the drawing."""
     set_up: Annotated[list[Text], Compared("words")] = Field(min_length=3, max_length=6)
     """Three to six steps until the first repetition."""
     cues: Annotated[Cues, Compared("words")]

@@ -21,6 +21,7 @@ from strength_handbook.model.printed import clock, mass, percent
 from strength_handbook.pages.cards.page import card_codes
 from strength_handbook.pages.instead_html import less_than_written
 from strength_handbook.pages.load_html import table_html
+from strength_handbook.pages.media_html import media_html
 from strength_handbook.pages.page import Heading, Page, link, url_of
 from strength_handbook.pages.render import render, safe
 from strength_handbook.pages.resistance_html import resistance_html
@@ -69,6 +70,7 @@ def exercise_page(worked: Worked, key: str) -> Page:
             "x": exercise,
             "answers": ANSWERS,
             "figure": safe(figure_svg(exercise.figure, exercise.name)) if exercise.figure else "",
+            "media": safe(media_html(worked, exercise, url)),
             "key": key,
             "set_up_fields": SET_UP,
             "missing": exercise.missing if isinstance(exercise, DraftExercise) else (),

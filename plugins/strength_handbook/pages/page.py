@@ -1,7 +1,7 @@
 """A page, ready to be put on a site."""
 
 import posixpath
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 
 from strength_handbook.model.paper import Paper
@@ -76,6 +76,7 @@ class Site:
         data: address of each data file and its text.
         chapters: the sidebar's program chapters.
         inserts: the parts that hand-written pages may take in, by name.
+        files: address of each photo and film, and what makes its content.
         parts: source paths of the pages that are made together, by the name of what makes them.
     """
 
@@ -85,6 +86,7 @@ class Site:
     data: dict[str, str] = field(default_factory=dict)
     chapters: tuple[Chapter, ...] = ()
     inserts: Mapping[str, Insert] = field(default_factory=dict)
+    files: Mapping[str, Callable[[], bytes]] = field(default_factory=dict)
     parts: Mapping[Name, tuple[str, ...]] = field(default_factory=dict)
 
 

@@ -25,6 +25,7 @@ from strength_handbook.pages.lists import (
     words_page,
 )
 from strength_handbook.pages.loads_page import loads_page
+from strength_handbook.pages.media_html import media_files
 from strength_handbook.pages.missed_page import missed_page, missed_uri
 from strength_handbook.pages.my_log_page import my_log_page
 from strength_handbook.pages.my_numbers_page import my_numbers_page
@@ -70,6 +71,7 @@ def write_pages(worked: Worked, since: Mapping[str, Changes] | None = None, base
         data={address: make() for address, make in data_files(worked).items()},
         chapters=chapters(worked),
         inserts=inserts(worked, since),
+        files=media_files(worked),
         parts={name: tuple(page.uri for page in pages) for name, pages in made.items()},
     )
 

@@ -71,6 +71,8 @@ def _texts(site: Site) -> Iterator[tuple[str, bytes]]:
         yield page.uri, markdown(page, site.paper).encode()
     for address, text in site.data.items():
         yield address, text.encode()
+    for address, make in site.files.items():
+        yield address, make()
     for path in sorted((THEME / "assets").rglob("*.*")):
         if path.suffix not in (".css", ".js"):
             yield path.relative_to(THEME).as_posix(), path.read_bytes()

@@ -8,6 +8,9 @@ import hashlib
 import json
 from pathlib import Path
 
+from strength_handbook.model.media import FOLDER
+from strength_handbook.pages.media_html import KEPT
+
 WORKER = Path(__file__).parent.parent / "theme" / "offline" / "worker.js"
 NAME = "sw.js"
 
@@ -38,6 +41,8 @@ def _wanted(path: Path) -> bool:
         return False
     if path.parts[0] == "data":
         return path.suffix == ".js"
+    if path.parts[0] == FOLDER:  # photos and films only where somebody asked for it
+        return path.as_posix().startswith(f"{KEPT}/")
     # Word stemmers of other languages; English is built in.
     return "lunr" not in path.parts
 

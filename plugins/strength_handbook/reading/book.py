@@ -16,6 +16,7 @@ from strength_handbook.model.book import Book, WrittenProgram, rule_values
 from strength_handbook.model.exercise import DraftExercise, Exercise
 from strength_handbook.model.house_rules import HouseRules
 from strength_handbook.model.lifter import Lifters
+from strength_handbook.model.media import MediaFile
 from strength_handbook.model.program import Program, Wave
 from strength_handbook.model.room import Room
 from strength_handbook.model.samples import samples_in
@@ -23,6 +24,7 @@ from strength_handbook.reading.doing import Doing, doing
 from strength_handbook.reading.doses import ReadAs, expand_doses
 from strength_handbook.reading.draft import filled_up
 from strength_handbook.reading.files import FileKind, FoundFile, list_folder
+from strength_handbook.reading.media import check_media
 from strength_handbook.reading.problem import Problem, Severity, sorted_problems
 from strength_handbook.reading.raw_text import MAX_BYTES, too_large
 from strength_handbook.reading.references import check_references
@@ -105,10 +107,12 @@ def read_book(
     units = known.units
     with samples_in(units):
         problems += check_references(written)
+    media, unfit = check_media(written, root)
+    problems += unfit
     ordered = sorted_problems(problems)
     if any(problem.severity is Severity.ERROR for problem in ordered):
         return Reading(None, ordered, written, read_as, read)
-    return Reading(_book(written), ordered, written, read_as, read)
+    return Reading(_book(written, media), ordered, written, read_as, read)
 
 
 def _turn(found: FoundFile) -> int:
@@ -219,7 +223,7 @@ def _shortened(problems: list[Problem]) -> list[Problem]:
     return shown
 
 
-def _book(written: Written) -> Book:
+def _book(written: Written, media: Mapping[str, MediaFile]) -> Book:
     """The book, once nothing is wrong."""
     assert written.room is not None  # noqa: S101  # a missing room is a problem
     rules = written.rules.model if written.rules else _NO_RULES
@@ -238,4 +242,5 @@ def _book(written: Written) -> Book:
             for key, file in sorted(written.programs.items())
         ),
         rule_values=rule_values(rules),
+        media=media,
     )

@@ -30,6 +30,18 @@ CONTENT = {
         "1: 4x5 at 74 %, RIR 2",
         "1: 4x5 @ 74 %, tempo 4-1-X-0, RIR 2, rest 2:30",
     ),
+    "media": E(
+        "Photos (.jpg, .png, .webp) and short films (.mp4, .webm) lie in media/ beside room.yml. "
+        "The build makes photos small and leaves place and day behind; a film is published as it "
+        "is, so it must be short and say no place.",
+        "- photo: Step down.HEIC",
+        "- photo: step-down.jpg\n  shows: One heel over the edge of the box.\n  people: agreed",
+    ),
+    "media-unused": E(
+        "A file in media/ that no exercise names is not published; perhaps it was forgotten.",
+        "media/old.jpg, and no exercise shows it",
+        "media:\n  - photo: old.jpg\n    shows: Standing on the box.\n    people: nobody",
+    ),
     "file-name": E(
         "The kind of a file follows from its place and name: room.yml, house-rules.yml and "
         "lifters.yml at the top, exercises/<id>.yml, <program>/program.yml and "

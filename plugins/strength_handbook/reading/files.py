@@ -23,8 +23,8 @@ _MEANT = re.compile(r"(.*?)\.ya?ml(?:\.txt)?", re.IGNORECASE | re.DOTALL)
 _OTHER_ENDINGS = (".txt", ".json")
 """A file ends so by mistake where only the ending keeps it from being read."""
 _TOP = ("room.yml", "house-rules.yml", "lifters.yml")
-RESERVED = ("exercises", "room", "numbers", "safety", "words", "cards", "coach", "data", "tags",
-            "search", "assets", "index", "readme")  # fmt: skip
+RESERVED = ("exercises", "room", "numbers", "safety", "words", "cards", "media", "coach", "data",
+            "tags", "search", "assets", "index", "readme")  # fmt: skip
 """Addresses of the site that a program cannot be named after."""
 INDEX = ("index", "readme")
 """Names that stand for the folder itself on a site."""
