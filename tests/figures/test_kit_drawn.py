@@ -148,3 +148,18 @@ def test_a_weight_is_said_to_be_in_as_many_hands_as_are_on_it(far: int, said: st
     for held in ("bell", "dumbbell"):
         figure = Figure.model_validate({"holds": held, "start": pose, "turn": pose})
         assert f"with a {held} {said}." in figure_words(figure, "Squat")
+
+
+@pytest.mark.parametrize(("far", "drawn_as"), [(150, "rod"), (20, "bar")])
+def test_a_stick_goes_through_both_hands(far: int, drawn_as: str) -> None:
+    pose = {"pose": "standing", "shoulder": 20, "elbow": 90, "far-shoulder": far, "far-elbow": 90}
+    svg = drawn(holds="stick", start=pose, turn=pose)
+    assert svg.count(f'class="{drawn_as}"') == 2
+    if drawn_as == "rod":
+        points = body("stick", **pose).points
+        ((x, y, to_x, to_y), _) = re.findall(
+            r'class="rod" d="M(-?\d+) (-?\d+)L(-?\d+) (-?\d+)', svg
+        )
+        ends = [(int(x) / SCALE, -int(y) / SCALE), (int(to_x) / SCALE, -int(to_y) / SCALE)]
+        for hand in (points["hand"], points["far hand"]):
+            assert gap(hand, ends[0], ends[1], 0, 0) < 0.005

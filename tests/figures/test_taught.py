@@ -45,6 +45,16 @@ def test_a_bell_is_hiked_back_between_the_thighs_above_the_knees() -> None:
     assert knee[1] < hand[1] < hip[1]
 
 
+def test_a_bell_that_is_lifted_has_its_arrow_beside_it() -> None:
+    start = {"pose": "hinge", "knee": 120, "hands": "26 cm", "hands-at": 19}
+    turn = {"pose": "standing", "shoulder": 13}
+    figure = Figure.model_validate({"holds": "bell", "start": start, "turn": turn})
+    (way,) = re.findall(r'class="way" d="M([^"]+)"', figure_svg(figure, "Lift"))
+    x, y = (int(number) for number in way.rsplit("L", 1)[1].split())
+    hand = moments(figure)[1].points["hand"]
+    assert distance((x / SCALE, -y / SCALE), (hand[0], hand[1] - 0.06)) > 0.1
+
+
 def test_hands_between_the_thighs_are_drawn_before_the_near_leg() -> None:
     svg = figure_svg(figure_of("kettlebell-swing"), "Swing")
     start, turn = svg.split('class="when"')[:2]

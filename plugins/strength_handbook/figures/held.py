@@ -5,16 +5,20 @@ from math import atan2, degrees
 from strength_handbook.figures.bag import bag_place, draw_bag
 from strength_handbook.figures.bars import bar_place, draw_bar
 from strength_handbook.figures.body import PLATE_RADIUS
-from strength_handbook.figures.chain import Point, Points
+from strength_handbook.figures.chain import Point, Points, distance
 from strength_handbook.figures.clearance import row
 from strength_handbook.figures.drawn import Drawn
-from strength_handbook.figures.outlines import SCALE, place
+from strength_handbook.figures.outlines import SCALE, line, middle_of, place
 from strength_handbook.figures.posing import Posed
 from strength_handbook.figures.rig import draw_rig, draw_straight_bar
 from strength_handbook.model.figure import Held
 
 _BEHIND = (0.042, 0.012)
 """How far the farther of two bells is moved, as much as its hand allows; statures."""
+_BESIDE_EACH_OTHER = 0.05
+"""How near hands are, statures, that hold a stick across the line of sight."""
+_PAST = 0.12
+"""How far a stick goes past each hand, statures; drawn by eye."""
 _BESIDE = (0.050, 0.012)
 """How far the farther of two long handles is moved, so that there are two to see; statures."""
 
@@ -52,6 +56,8 @@ def draw_held(one: Posed, held: Held) -> Drawn:
             return draw_straight_bar(hand)
         case "parallel-handles" | "towels":
             return draw_rig(hand, towels=held == "towels")
+        case "stick":
+            return _stick(hand, far)
         case "bag":
             bag = draw_bag(points, one.pose)
             around = ((bag_place(points, one.pose), 0.1),)
@@ -60,6 +66,16 @@ def draw_held(one: Posed, held: Held) -> Drawn:
             return Drawn(around=around, between=bag)
         case _:
             return Drawn()
+
+
+def _stick(hand: Point, far: Point) -> Drawn:
+    """A light stick through both hands; from its end where they are beside each other."""
+    apart = distance(hand, far)
+    if apart < _BESIDE_EACH_OTHER:
+        x, y = place(hand)
+        return Drawn("", f'<circle class="bar" cx="{x:.0f}" cy="{y:.0f}" r="5"/>', ((hand, 0.03),))
+    ends = middle_of(hand, far, -_PAST / apart), middle_of(hand, far, 1 + _PAST / apart)
+    return Drawn(f'<path class="rod" d="{line(ends)}"/>', "", tuple(row(ends, 0.02)))
 
 
 def _below(hand: Point, by: float = 0.06) -> Point:

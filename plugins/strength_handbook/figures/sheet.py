@@ -16,7 +16,7 @@ from strength_handbook.figures.posing import Posed, posed
 from strength_handbook.figures.pulling import cord, on_the_line
 from strength_handbook.figures.stretcher import draw_stretcher, out_of_step
 from strength_handbook.figures.things import draw_things, in_the_way, pin_over, surroundings
-from strength_handbook.figures.way import way_of
+from strength_handbook.figures.way import swings, way_of
 from strength_handbook.figures.words import said
 from strength_handbook.model.figure import Figure
 
@@ -127,7 +127,7 @@ def _panel(figure: Figure, one: Posed, way: Sequence[Point], *, asked: bool) -> 
     swung = ""
     short = SHORT / 2 if one.pose.shrug else SHORT
     if way and distance(way[0], way[-1]) > short:
-        if figure.holds == "bell":  # from between the thighs
+        if swings(figure):  # from between the thighs
             swung, marks = arrow(way), tip(way)
         else:
             way = beside(way, everybody, circles, ahead=figure.moves == "load")

@@ -9,7 +9,7 @@ from strength_handbook.figures.body import STATURE
 from strength_handbook.figures.chain import Angles, Arm, Leg, Point, Points, distance, joints, moved
 from strength_handbook.figures.marks import SHORT
 from strength_handbook.figures.outlines import middle_of
-from strength_handbook.figures.posing import Posed
+from strength_handbook.figures.posing import Posed, posed
 from strength_handbook.figures.pulling import sled_end
 from strength_handbook.model.figure import Figure
 
@@ -30,14 +30,21 @@ def way_of(start: Posed, turn: Posed, figure: Figure) -> Sequence[Point]:
     if figure.moves == "hips" and _lands(start, turn):
         return _flight(start, turn)
     straight = start.fixed in ("ball", "hand") or figure.moves == "load"
-    steps = 8 if figure.holds == "bell" or not straight else 1
+    swung = swings(figure)
+    steps = 8 if swung or not straight else 1
     if start.fixed != turn.fixed:
         return [_moving(one.points, figure) for one in (start, turn)]
     if turn.pose.pose == "walking":  # a carry: ahead, at the height of the chest
         x, y = turn.points["shoulder"]
         return [(x + _AHEAD, y - _CHEST), (x + _AHEAD + _CARRIED, y - _CHEST)]
     points = [_moving(_between(start, turn, step / steps), figure) for step in range(steps + 1)]
-    return _short_of(points, _BELL) if figure.holds == "bell" else points
+    return _short_of(points, _BELL) if swung else points
+
+
+def swings(figure: Figure) -> bool:
+    """A bell comes from behind the knees, between the thighs: its way is that of the arms."""
+    start = posed(figure.start, figure.holds).points
+    return figure.holds == "bell" and start["hand"][0] < start["knee"][0]
 
 
 def _lands(start: Posed, turn: Posed) -> bool:

@@ -30,6 +30,7 @@ HELD = {
     "pull-up-bar": "a bar overhead",
     "parallel-handles": "two parallel handles overhead",
     "towels": "two towels over a bar",
+    "stick": "a light stick",
     "stretcher": "a frame with somebody on it",
     "wall": "fingertips on the wall",
 }

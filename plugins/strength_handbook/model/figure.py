@@ -54,6 +54,7 @@ Held = Literal[
     "pull-up-bar",
     "parallel-handles",
     "towels",
+    "stick",
     "stretcher",
     "wall",
     "nothing",
