@@ -163,7 +163,17 @@ GUARDS = [
     *ends(
         set_duration.broken_set_seconds, {"parts": (5,)}, seconds_per_rep=(0, 120), pause_s=(0, 600)
     ),
-    *ends(pace.pace_seconds, {}, distance_m=(0, 1e5), pace_s=(0.1, 3600), per_m=(100, 1609.344)),
+    *ends(pace.pace_seconds, {}, distance_m=(0, 1e5), pace_s=(0.1, 36_000), per_m=(100, 1609.344)),
+    *ends(
+        pace.pace_of_time,
+        {},
+        time_s=(1, 500_000),
+        distance_m=(100, 1e5),
+        per_m=(100, 1609.344),
+    ),
+    *ends(pace.pace_at_percent, {}, best_pace_s=(0.1, 3600), percent=(10, 150)),
+    *ends(pace.watts_at_percent, {}, best_w=(1, 2500), percent=(10, 150)),
+    *ends(pace.rowing_watts, {}, pace_s=(50, 600)),
     *ends(
         set_duration.carry_seconds, {}, distance_m=(0, 100_000), speed_m_s=(0.1, 10), sides=(1, 2)
     ),

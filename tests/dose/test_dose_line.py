@@ -95,6 +95,9 @@ load = st.one_of(
     joined("BW", st.sampled_from("+-−"), mass),
     joined(whole(1, 20), "RM"),
     joined(number(0, 9999), " units"),
+    st.just("pace"),
+    joined("pace ", st.sampled_from("+-−"), whole(1, 60), " s"),
+    joined("pace ", st.sampled_from("+-"), rising(whole(1, 60)), " s"),
 )
 tempo = joined(*(whole(0, 30), "-") * 2, st.one_of(whole(0, 30), st.just("X")), "-", whole(0, 30))
 Keys = st.SearchStrategy[dict[str, Any]]

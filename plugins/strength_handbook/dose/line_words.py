@@ -28,9 +28,10 @@ _SHARE = rf"(?:{NUMBER}\s*%?\s*[-–]\s*)?{PERCENT}"
 # A word with a number after it begins a clause of its own: '65 % top 5RM', '80 % TM 90 %'.
 _TM = r"TM(?!\s+\d)"
 _TOP = r"(?:the\s+)?top(?!\s+(?:\d+\s*RM|none)\b)"
+_PACE = rf"pace(?:\s*[+\-−–]\s*{NUMBER}(?:\s*[-–]\s*{NUMBER})?\s*s)?(?!\s*[+\-−–\d])"
 LOAD = (
     rf"{_SHARE}(?:\s*(?:of\s+)?(?:system|{_TM}|BM(?:\s*/\s*hand)?|{_TOP}|(?!1\s*RM)\d+\s*RM))?"
-    rf"|BW(?:\s*[+\-−–]\s*{MASS})?|\d+\s*RM|{NUMBER}\s*units?|{MASS}"
+    rf"|BW(?:\s*[+\-−–]\s*{MASS})?|\d+\s*RM|{NUMBER}\s*units?|{MASS}|{_PACE}"
 )
 FREE = r"[^\s,;](?:[^,;]|(?<=\d),(?=\d))*"
 """Words of the coach's own: to the next comma that is not inside a number, or to the end."""

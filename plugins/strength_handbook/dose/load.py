@@ -36,8 +36,10 @@ from strength_handbook.model.load import (
     Setting,
 )
 from strength_handbook.model.loading import InHands, OnBar
+from strength_handbook.model.pace import PaceOfBest
 from strength_handbook.model.printed import NBSP, count_word
 from strength_handbook.model.quantities import Mass
+from strength_handbook.model.span import ends
 
 
 def load_in_words(load: Load | None, exercise: Exercise) -> str:
@@ -46,7 +48,8 @@ def load_in_words(load: Load | None, exercise: Exercise) -> str:
         case None:
             return ""
         case PercentOfBase(percent):
-            return f"at {percent_words(percent)} of your best single"
+            best = "tested best" if exercise.going is not None else "best single"
+            return f"at {percent_words(percent)} of your {best}"
         case PercentOfSystem(percent):
             return f"at {percent_words(percent)} of your best total, body included"
         case PercentOfBodyMass(percent):
@@ -67,8 +70,21 @@ def load_in_words(load: Load | None, exercise: Exercise) -> str:
             return f"at {percent_words(percent)} of it"
         case PercentOfTrainingMax(percent):
             return f"at {percent_words(percent)} of your training max"
+        case PaceOfBest(seconds):
+            return f"at {_pace_words(seconds, exercise)}"
         case Setting(value):
             return f"at {value:g} on the machine"
+
+
+def _pace_words(seconds: float, exercise: Exercise) -> str:
+    """The pace of the best, and how much slower or faster."""
+    low, high = sorted(abs(end) for end in ends(seconds))
+    if not high:
+        return "the pace of your tested best"
+    many = f"{low:g}" if low == high else f"{low:g} to {high:g}"
+    than = "slower" if seconds > 0 else "faster"
+    per = exercise.going.per if exercise.going is not None else ""
+    return f"a pace {many} s {than} for {per} than your tested best"
 
 
 _AT = "a load belongs after '@', such as '@ 74 %', '@ 60 kg', '@ 25 % BM' or '@ BW+10 kg'"
@@ -101,6 +117,8 @@ def line_load(load: Load) -> str:
             return "BW" if plain else f"BW{'+' if sign > 0 else '-'}{line_mass(change)}"
         case Setting(value):
             return f"{line_number(value)} units"
+        case PaceOfBest():
+            return load.text.replace("−", "-").replace("–", "-")
     percent: float | None = getattr(load, "percent", None)
     if percent is None:
         return load.text

@@ -20,6 +20,14 @@ _MACHINE = (
     "can't be written here yet; write the time, such as '1x20 min, RPE 4', and this in the slot's "
     "'note'"
 )
+_PACE = (
+    "a pace refers to a tested best, so that it fits everybody: write '@ pace +8 s' or '@ 85 %', "
+    "with a best of program.yml as the slot's 'base'"
+)
+_WATTS = (
+    "watts refer to a tested best, so that they fit everybody: write '@ 75 %', with a best of "
+    "program.yml that is in watts as the slot's 'base'"
+)
 _FAR = (
     "more than 1000 m is no carry; write it in an exercise whose file says 'load: "
     "{{kind: endurance, of: run}}'"
@@ -265,9 +273,10 @@ UNCLEAR: tuple[Unclear, ...] = (
             "pin {n}", "@ pin {n}", "pin{n}", "@ pin{n}"),
     unclear(f"calories {_MACHINE}", "{n} cal", "{n} cals", "{n} calories", "{sets} {x} {n} cal",
             "{sets} {x} {n} cals", "{sets} {x} {n} calories"),
-    unclear(f"a pace {_MACHINE}", "@ {time} / {n} m", "@ {time} / km", "@ {time} / mile",
-            "@ {time} pace", "{time} / {n} m", "{time} / km", "@ {time} / mi"),
-    unclear(f"watts {_MACHINE}", "@ {n} W", "{n} W", "@ {n} watts", "{n} watts"),
+    unclear(_PACE, "@ {time} / {n} m", "@ {time} / km", "@ {time} / mile",
+            "@ {time} pace", "{time} / {n} m", "{time} / km", "@ {time} / mi", "@ {far} pace",
+            "@ {far} pace + {n} s", "@ {far} pace +{n} s", "@ race pace"),
+    unclear(_WATTS, "@ {n} W", "{n} W", "@ {n} watts", "{n} watts"),
     unclear(f"a heart rate {_MACHINE}", "zone {n}", "@ zone {n}", "in zone {n}", "Z{n}", "@ Z{n}",
             "@ {percent} HRmax", "@ {percent} HR", "@ {percent} of max HR", "@ {n} bpm", "{n} bpm",
             "@ {percent} max HR", "@ {percent} HRR"),

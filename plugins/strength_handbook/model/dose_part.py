@@ -245,7 +245,11 @@ def _many_open(part: SeriesPart) -> bool:
     return part.reps.open and part.sets > 1
 
 
-_EXCLUSIVE = (frozenset(WORK_FIELDS), frozenset({"rest", "every"}), frozenset({"rir", "rpe"}))
+_EXCLUSIVE = (
+    frozenset(WORK_FIELDS),
+    frozenset({"rest", "every"}),
+    frozenset({"rir", "rpe", "talk"}),
+)
 """Keys that replace each other: a week that asks for a hold replaces the slot's repetitions."""
 
 _OF_SETS = frozenset({"sets", "last_set", "cap"})

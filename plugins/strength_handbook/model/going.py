@@ -74,12 +74,21 @@ def usual(doing: Activity, per: Per | None, pace: float | None) -> Going:
     return Going(doing, over, pace)
 
 
+def speed_is_odd(speed_m_s: float) -> bool:
+    """True for a speed at which nobody trains.
+
+    >>> speed_is_odd(4), speed_is_odd(40), speed_is_odd(0.1)
+    (False, True, True)
+    """
+    return not _SLOWEST_M_S <= speed_m_s <= _QUICKEST_M_S
+
+
 def too_odd(pace: float, per: str) -> str:
     """What is wrong with a pace; empty where it can be one."""
     metres, (fast, slow) = _METRES[per], ends(pace)
     if fast <= 0 or metres / fast > _QUICKEST_M_S:
         return f"nobody is that fast over {per}"
-    return f"nobody is that slow over {per}" if metres / slow < _SLOWEST_M_S else ""
+    return f"nobody is that slow over {per}" if speed_is_odd(metres / slow) else ""
 
 
 def _read_pace(value: Any) -> float:

@@ -10,6 +10,7 @@ from typing import Annotated, Any
 
 from pydantic import BeforeValidator, WithJsonSchema
 
+from strength_handbook.model.pace import PACE, PaceOfBest, read_slower
 from strength_handbook.model.quantities import NUMBER, Mass
 from strength_handbook.model.samples import sample, unit
 from strength_handbook.model.shape import refuse, shown
@@ -155,6 +156,7 @@ Load = (
     | PercentOfTop
     | PercentOfTrainingMax
     | PercentOfEffort
+    | PaceOfBest
     | Setting
 )
 
@@ -169,6 +171,8 @@ def scaled(load: Load, factor: float) -> Load:
             return FixedLoad(Mass(round(mass.grams * factor), mass.unit))
         case Setting(value):
             return Setting(round(value * factor, 1))
+        case PaceOfBest():
+            return load  # an easy week has less of it, at the same pace
         case BodyWeight(change, sign):
             share = factor if sign > 0 else 1 / factor
             return BodyWeight(Mass(round(change.grams * share), change.unit), sign)
@@ -190,6 +194,8 @@ def heaviness(load: Load) -> float:
             return sign * change.grams
         case Setting(value):
             return value
+        case PaceOfBest(seconds):
+            return -seconds
         case RepMax(reps, percent):
             # Common practice, no source: a share is less than a repetition more, as a rule.
             return percent * (1 - reps / 40)
@@ -218,6 +224,7 @@ _PATTERNS: tuple[tuple[str, Callable[[re.Match[str]], Load]], ...] = (
         rf"{_SHARE}\s*(?:of\s+)?(?!1\s*RM)(\d{{1,2}})\s*RM",
         lambda m: RepMax(int(m[2]), read_share(m[1])),
     ),
+    (PACE, lambda m: PaceOfBest(read_slower(m[1], m[2], m[3]))),
     (rf"{NUMBER}\s*units?", lambda m: Setting(_number(m[1]))),
 )
 

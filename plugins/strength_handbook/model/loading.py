@@ -209,6 +209,8 @@ class Endurance(_Loading):
     per: Per | None = None
     """Over what its pace is counted; if left out 500 m for rowing and skiing, 100 m for swimming,
     1 km for all else. Stepping has no distance."""
+    base: Id | None = None
+    """The tested best that a pace or a percentage refers to, unless the slot names another."""
     typical: PaceText | None = None
     """The time over that distance in which most members go easily, such as `2:00-2:40`; from it
     come the minutes of a distance. If left out, a usual one."""

@@ -97,6 +97,23 @@ def clock(seconds: float) -> str:
     return f"{whole // 60}:{whole % 60:02d}"
 
 
+def split(seconds: float) -> str:
+    """A pace as a display shows it, to the tenth of a second.
+
+    >>> from strength_handbook.model.span import Span
+    >>> split(123), split(116.25), split(Span(123, 126.5)), split(59.94)
+    ('2:03', '1:56.3', '2:03–2:06.5', '0:59.9')
+    """
+    return "–".join(dict.fromkeys(_tenths(end) for end in ends(seconds)))
+
+
+def _tenths(seconds: float) -> str:
+    tenths = int(seconds * 10 + 0.5)
+    minutes, rest = divmod(tenths, 600)
+    whole, tenth = divmod(rest, 10)
+    return f"{minutes}:{whole:02d}" + (f".{tenth}" if tenth else "")
+
+
 def metres(value: float) -> str:
     r"""A distance, as it was written.
 

@@ -4,6 +4,7 @@ from typing import Annotated, Any, Literal
 
 from pydantic import BeforeValidator, Field, model_validator
 
+from strength_handbook.model.best import Best
 from strength_handbook.model.doors import Text
 from strength_handbook.model.goal import Goal
 from strength_handbook.model.marks import Compared, Label, NamesThings, NotCompared
@@ -151,6 +152,8 @@ class Program(Shape):
     """What it is for, each with a test."""
     bases: dict[Id, Base] = Field(default_factory=dict, max_length=40)
     """The tested values that percentages refer to."""
+    bests: dict[Id, Best] = Field(default_factory=dict, max_length=20)
+    """The tested bests that paces and powers of rowing, running and the like refer to."""
     rules: Annotated[Lines, Compared("notices")] = Field(default_factory=list)
     """Special conditions: on call, holidays."""
     events: list[Event] = Field(default_factory=list, max_length=40)
@@ -162,3 +165,15 @@ class Program(Shape):
         default_factory=list, max_length=60
     )
     """Warnings that may stand, each with its reason."""
+
+    @model_validator(mode="after")
+    def _one_name_each(self) -> "Program":
+        for key in self.bests:
+            if key in self.bases:
+                raise refuse("twice", f"'{key}' stands under 'bases' and 'bests'; rename one")
+        return self
+
+    @property
+    def references(self) -> tuple[str, ...]:
+        """Names of all tested values and bests that a slot can refer to."""
+        return (*self.bases, *self.bests)

@@ -26,9 +26,11 @@ from strength_handbook.model.loading import (
 )
 from strength_handbook.model.printed import count_word, mass, percent
 from strength_handbook.model.span import Span, out_of_ten
+from strength_handbook.pages.aim_html import aim_strip_html
 from strength_handbook.pages.load_html import load_line, strip_html, table_html
 from strength_handbook.pages.series_html import series_strip
 from strength_handbook.pages.variable_html import example_note, help_words, variable_strip
+from strength_handbook.plan.aims import aim_strip
 from strength_handbook.plan.strip_lifters import FIRST_REPS
 from strength_handbook.plan.tables import (
     base_strip,
@@ -160,7 +162,7 @@ def _lookup(slot: WorkedSlot, units: str) -> Lookup:
             feel = f"{percent(load.percent)} of a load you could lift {count_word(load.reps)} times"
         return Lookup(f"{load.text}: {feel}.", by_body_below=True)
     if dose.going is not None:
-        return Lookup(_by_breath(slot))
+        return _of_best(slot)
     return Lookup(_by_effort(slot), by_body_below=not isinstance(loading, ByEffort | OnMachine))
 
 
@@ -178,6 +180,15 @@ def _body_weight(load: BodyWeight) -> str:
         return "Body weight only; nothing added."
     what = mass(load.change.grams, load.change.unit)
     return f"Body weight {'plus' if load.sign > 0 else 'less'} {what}."
+
+
+def _of_best(slot: WorkedSlot) -> Lookup:
+    """Rowing, running and the like: a strip of paces or watts, and how to share out the effort."""
+    strip, begin = aim_strip(slot), _by_breath(slot)
+    if strip is None or slot.dose.load is None:
+        return Lookup(begin)
+    table = aim_strip_html(strip, slot.dose.load.text)
+    return Lookup(f"Find your best in the first column. {begin}", table)
 
 
 def _by_breath(slot: WorkedSlot) -> str:

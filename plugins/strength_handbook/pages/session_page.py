@@ -218,6 +218,7 @@ def _slot(
         "voice": slot.exercise.cues.voice,
         "note": slot.dose.said.note,
         "sentence": found.sentence,
+        "heavy": "How heavy?" if slot.dose.going is None else "How fast?",
         "table": safe(found.table),
         "by_body": bool(found.by_body),
         "by_body_below": found.by_body_below,

@@ -22,6 +22,7 @@ from strength_handbook.model.load import (
     Setting,
 )
 from strength_handbook.model.loading import BodyWeightLift, Loading, PushUp
+from strength_handbook.model.pace import PaceOfBest
 from strength_handbook.model.quantities import GRAMS_PER_POUND
 from strength_handbook.plan.reference import LoadRules, reference_percent
 from strength_handbook.plan.scale import POUND_SLACK_G, Scale, Step
@@ -159,7 +160,7 @@ def plan_load(
     return None if planned is None else achieved(planned, scale, 0, share_g, units)
 
 
-_NO_MASS = (Setting, RepMax, PercentOfTop, PercentOfTrainingMax, PercentOfEffort)
+_NO_MASS = (PaceOfBest, Setting, RepMax, PercentOfTop, PercentOfTrainingMax, PercentOfEffort)
 """Loads that come to no mass without a tested value."""
 
 

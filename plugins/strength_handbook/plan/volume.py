@@ -67,10 +67,8 @@ def slot_volume(
     total_reps = repetition_volume([group])
     held = isometric_dose(sets, one.held_s, sides)
     tension = total_tension(_tension(dose), total_reps)
-    # A jump is practice of landing and leaving; it is counted by its contacts. Rowing and running
-    # make no muscle strong as sets near the limit do: they have minutes.
-    strength = exercise.pattern is not Pattern.JUMP and dose.going is None
-    counts = strength and is_hard(book, dose)
+    # A jump is practice of landing and leaving; it is counted by its contacts.
+    counts = exercise.pattern is not Pattern.JUMP and is_hard(book, dose)
     hard = sets if counts else 0.0
     direct, helping = exercise.muscles.direct, exercise.muscles.helping
     return Volume(
@@ -93,8 +91,11 @@ def is_hard(book: Book, dose: Dose) -> bool:
 
     Repetitions: at most the house rule's reserve left, or no reserve stated. Speed sets on an
     interval are practice of speed. Holds, carries and timed sets count from the house rule's
-    effort on, and not where no effort is stated.
+    effort on, and not where no effort is stated. Rowing, running and the like make no muscle strong
+    as sets near the limit do: they have minutes.
     """
+    if dose.going is not None:
+        return False
     if in_repetitions(dose):
         if dose.every is not None and dose.fast:
             return False

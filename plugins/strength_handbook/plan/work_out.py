@@ -124,7 +124,8 @@ def _slot(book: Book, program: Program, slot: Slot, week: int, scale: Scale | No
     base_id = slot.base or own_base(exercise)
     base = program.bases.get(base_id) if base_id else None
     dose = slot_dose(slot, exercise, week)
-    return work_slot(book, slot, slot.exercise, dose, base_id, base, scale)
+    worked = work_slot(book, slot, slot.exercise, dose, base_id, base, scale)
+    return replace(worked, best=program.bests.get(base_id) if base_id else None)
 
 
 def work_slot(

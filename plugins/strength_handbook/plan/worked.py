@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from strength_handbook.calc.repetitions import RepBand
+from strength_handbook.model.best import Best
 from strength_handbook.model.book import Book
 from strength_handbook.model.dose import Dose
 from strength_handbook.model.exercise import Exercise
@@ -42,6 +43,7 @@ class WorkedSlot:
         assisted: the band that takes weight off, and the next easier one, or None.
         strips: loads of each example lifter's strip set; None where the room allows none.
         easy: it is done in a week of less.
+        best: what a pace or a share of a best refers to, or None.
         series: sets that differ, as a slot for each that are alike, in order; empty where all sets
             are alike. Then volumes are of all of them, and loads those of the heaviest.
     """
@@ -62,6 +64,7 @@ class WorkedSlot:
     assisted: Assisted | None = None
     strips: Mapping[str, StripLoads | None] = field(default_factory=dict)
     easy: bool = False
+    best: Best | None = None
     series: tuple["WorkedSlot", ...] = ()
 
     @property

@@ -16,7 +16,7 @@ from strength_handbook.model.session import Session, Slot
 from strength_handbook.model.shape import quoted
 from strength_handbook.model.slot_dose import NoSuchWeekError, slot_dose
 from strength_handbook.reading.files import INDEX, FileKind
-from strength_handbook.reading.going import going_problems
+from strength_handbook.reading.going import best_problems, going_problems
 from strength_handbook.reading.problem import Problem
 from strength_handbook.reading.source import Path, Source
 from strength_handbook.reading.suggest import one_of
@@ -133,7 +133,7 @@ def _check_wave(
                 base = getattr(exercise.model.load, "base", None)
                 # An exercise's base that no program has is reported in its own file.
                 known = base is None or any(
-                    base in file.model.bases for file in written.programs.values()
+                    base in file.model.references for file in written.programs.values()
                 )
                 yield from _check_doses(
                     program if known or slot.base else None, exercise.model, source, slot, path
@@ -214,6 +214,11 @@ def _check_load(
 ) -> Iterator[tuple[str, str]]:
     """What a percentage refers to."""
     load = dose.load
+    if dose.going is not None:
+        base = slot.base or getattr(exercise.load, "base", None)
+        if program and (text := best_problems(program.model.bests, base, load)):
+            yield "no-base", text
+        return
     if isinstance(load, PercentOfTop):
         if dose.top is None:
             text = f"{quoted(load.text)} needs a top set that day; write 'top: 5RM' too"
@@ -228,7 +233,7 @@ def _check_load(
     name = name or "write a tested value under 'bases' in program.yml, and name it in the slot"
     if not base:
         yield "no-base", f"{load.text} of what? {name}"
-    elif base not in bases and not slot.base:
+    elif base not in bases and (not slot.base or base in program.model.bests):
         text = f"{load.text} of {quoted(base)}, which this program does not have"
         yield "no-base", f"{text}; {name}"
     elif base in bases and isinstance(load, PercentOfSystem) and bases[base].kind != "system":

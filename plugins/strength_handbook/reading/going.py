@@ -1,12 +1,17 @@
 """What is rowed or run is done by time or distance; and nothing else is done for so long."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from typing import NamedTuple
 
+from strength_handbook.model.best import Best
 from strength_handbook.model.dose import Clock, Distance, Dose
 from strength_handbook.model.going import Going
+from strength_handbook.model.load import Load, PercentOfBase
+from strength_handbook.model.pace import PaceOfBest
+from strength_handbook.model.shape import quoted
 from strength_handbook.model.span import LONGEST_WORK_S, ends
 from strength_handbook.reading.doing import going_example
+from strength_handbook.reading.suggest import one_of
 
 MOST_CARRY_M = 1000.0
 """Nobody carries or drags something farther in one go."""
@@ -41,6 +46,8 @@ def _too_far(dose: Dose) -> Iterator[Misfit]:
         )
     if isinstance(work, Clock) and ends(work.seconds)[1] > LONGEST_WORK_S:
         yield Misfit("time", f"the most is {LONGEST_WORK_S / 60:g} min for one set; {_KIND}")
+    if isinstance(dose.load, PaceOfBest):
+        yield Misfit("load", f"a pace belongs to what is rowed, run or ridden; {_KIND}")
     if dose.said.rate is not None and not isinstance(work, Clock | Distance):
         yield Misfit("rate", f"a number a minute belongs to a time or a distance; {_KIND}")
 
@@ -54,9 +61,34 @@ def _not_by_pace(dose: Dose, going: Going) -> Iterator[Misfit]:
         yield Misfit("distance", f"{what} has no distance; write a time, like {example}")
     elif isinstance(dose.work, Clock) and dose.said.density is not None:
         yield Misfit("density", f"{what} has no repetitions to count; write it like {example}")
-    if dose.load is not None:
+    if not isinstance(dose.load, PercentOfBase | PaceOfBest | None):
         yield Misfit("load", f"{what} has no load; write how hard it is, like {example}")
 
 
 _OTHERS = ("reps", "hold", "cluster", "strip", "series", "test", "top")
 """Keys that say what a set is, and are no way to row."""
+
+
+def best_problems(bests: Mapping[str, Best], base: str | None, load: Load | None) -> str:
+    """What a pace or a share of a best lacks, and what to write; empty where nothing.
+
+    Args:
+        bests: the tested bests of the program.
+        base: which of them is meant, or None.
+        load: what the dose asks.
+    """
+    if not isinstance(load, PercentOfBase | PaceOfBest):
+        return ""
+    several = one_of(tuple(bests))
+    name = f"name one as the slot's 'base', such as {several}" if bests else _WRITE_BEST
+    if base is None or base not in bests:
+        return f"{load.text} of which best? {name}"
+    if isinstance(load, PaceOfBest) and bests[base].from_.watts:
+        return f"{quoted(base)} is in watts and has no pace; write a share, such as '@ 75 %'"
+    return ""
+
+
+_WRITE_BEST = (
+    "write one under 'bests' in program.yml, such as 'row-2k: {name: 2 km row, exercise: "
+    "rowing-machine, over: 2 km, from: 6:20, to: 9:20, by: 10 s}', and name it as the slot's 'base'"
+)

@@ -114,7 +114,7 @@ def _check_exercise(
     # An exercise that no program uses yet may wait for the one that tests its base.
     wanted = base and written.programs and file in _used(written)
     if base and wanted and not written.unread(FileKind.PROGRAM):
-        bases = sorted({key for f in written.programs.values() for key in f.model.bases})
+        bases = sorted({key for f in written.programs.values() for key in f.model.references})
         if base not in bases:
             yield _unknown(
                 source, ("load", "base"), "base", base, bases, advice=_base_advice(bases)
@@ -185,6 +185,13 @@ def _check_program(written: Written, key: str, file: File[Program]) -> Iterator[
     bases = tuple(program.bases)
     for name, base in program.bases.items():
         yield from _exercise_exists(written, source, ("bases", name, "exercise"), base.exercise)
+    for name, best in program.bests.items():
+        place: Path = ("bests", name, "exercise")
+        yield from _exercise_exists(written, source, place, best.exercise)
+        file_of = written.exercises.get(best.exercise)
+        if file_of is not None and file_of.model.going is None:
+            text = f"{quoted(best.exercise)} is not rowed, run or ridden; write it under 'bases'"
+            yield source.problem(place, "no-base", text)
     for index, goal in enumerate(program.goals):
         if goal.base and goal.base not in bases and key not in written.unread(FileKind.PROGRAM):
             path: Path = ("goals", index, "base")
@@ -201,7 +208,7 @@ def _check_wave(
     room = written.room.model if written.room and not written.unread(FileKind.ROOM) else None
     program = written.programs.get(key)
     whole = program is not None and key not in written.unread(FileKind.PROGRAM)
-    bases = tuple(program.model.bases) if program else ()
+    bases = program.model.references if program else ()
     for name, session in file.model.sessions.items():
         for index, slot in enumerate(session.slots):
             path: Path = ("sessions", name, "slots", index)

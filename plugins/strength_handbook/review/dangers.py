@@ -11,6 +11,7 @@ from strength_handbook.calc.repetitions import percent_for_reps
 from strength_handbook.model.dose import Hold
 from strength_handbook.model.dose_part import DosePart
 from strength_handbook.model.exercise import Exercise
+from strength_handbook.model.load import PercentOfBase
 from strength_handbook.model.loading import (
     BodyWeightLift,
     ByEffort,
@@ -23,7 +24,9 @@ from strength_handbook.model.loading import (
     PlateHeld,
     PushUp,
 )
+from strength_handbook.model.pace import PaceOfBest
 from strength_handbook.model.room import Room
+from strength_handbook.model.span import ends
 from strength_handbook.model.words import Hazard, Pattern
 from strength_handbook.plan.reference import top_percent
 from strength_handbook.plan.worked import WorkedSlot
@@ -92,6 +95,11 @@ def may_pin(exercise: Exercise, room: Room) -> bool:
         return True
     pins = (Hazard.BAR_ON_BACK,), (Hazard.SUPINE_BAR,)
     return any(danger.hazards in pins for danger in _of_loading(exercise, room))
+
+
+NEAR_BEST_S = 10.0
+NEAR_BEST_PERCENT = 85.0
+"""From here on a pace or a share of a tested best is hard. Common practice, no source."""
 
 
 def reaches_percent(slot: WorkedSlot) -> float | None:
@@ -217,7 +225,13 @@ def _hard(desk: Desk, slot: WorkedSlot) -> str:
     effort = None if left is None else 10 - left
     if effort is not None and effort >= desk.rule("hard-conditioning"):
         return f"asks for effort {number(effort)}"
-    return ""
+    match slot.dose.load:
+        case PaceOfBest(seconds) if ends(seconds)[0] <= NEAR_BEST_S:
+            return "is near the pace of the best"
+        case PercentOfBase(percent) if ends(percent)[1] >= NEAR_BEST_PERCENT:
+            return f"asks for {number(ends(percent)[1])} % of the best"
+        case _:
+            return ""
 
 
 def _of_seconds(desk: Desk, slot: WorkedSlot, where: str) -> Iterator[Danger]:

@@ -6,6 +6,7 @@ from strength_handbook.model.dose import Clock, Distance, Hold
 from strength_handbook.model.span import out_of_ten
 from strength_handbook.plan.volume import Volume, is_hard
 from strength_handbook.plan.worked import WorkedSlot, WorkedWeek
+from strength_handbook.workings.aim import aim_lines
 from strength_handbook.workings.load import example_of, load_lines
 from strength_handbook.workings.reps import reps_lines, variable_lines
 from strength_handbook.workings.tables import by_body_lines
@@ -43,6 +44,7 @@ def slot_working(book: Book, slot: WorkedSlot) -> Working | None:
     loads = list(dict.fromkeys(several))
     lines = [*loads, *variable_lines(book, slot, example.name), *reps_lines(book, slot)]
     lines += [*by_body_lines(slot, book.room.units), *volume_lines(book, slot)]
+    lines += aim_lines(slot)
     if not lines:
         return None
     rounding = rounding_rule(slot.scale) if slot.scale is not None and loads else ""
@@ -102,6 +104,8 @@ def _seconds(slot: WorkedSlot) -> list[Line]:
 
 def _hard_sets(book: Book, slot: WorkedSlot) -> list[Line]:
     dose, sets = slot.dose, slot.volume.sets
+    if dose.going is not None:
+        return []
     held = isinstance(dose.work, Hold | Distance | Clock)
     rule = by_rule(book, "hard-hold-effort" if held else "hard-set-reserve")
     if not is_hard(book, dose):
