@@ -30,15 +30,7 @@ from strength_handbook.pages.page import Page, Site
 from strength_handbook.pages.site import write_pages
 from strength_handbook.plugin_built import Built, Marked, SearchEntries, report
 from strength_handbook.plugin_config import HandbookConfig
-from strength_handbook.plugin_files import (
-    ASSETS,
-    guard,
-    put_assets,
-    put_data,
-    put_media,
-    put_only,
-    put_pages,
-)
+from strength_handbook.plugin_files import ASSETS, guard, put_assets, put_only, put_site
 from strength_handbook.plugin_nav import add_chapter, lead_through
 from strength_handbook.plugin_serve import Preview
 from strength_handbook.publish import offline
@@ -51,15 +43,7 @@ from strength_handbook.publish.publication import Publication, UnpublishedError
 from strength_handbook.publish.refusal import disk_refusal, refusal, theme_refusal
 from strength_handbook.publish.sidebar import coach_chapter, fill_nav
 from strength_handbook.publish.since import Since, read_since
-from strength_handbook.publish.touch_up import (
-    name_landmarks,
-    on_paper,
-    packed,
-    problem_banner,
-    problem_page,
-    with_banner,
-    without_gaps,
-)
+from strength_handbook.publish.touch_up import packed, problem_banner, problem_page, touched_up
 from strength_handbook.reading.problem import Problem
 
 THEME = Path(__file__).parent / "theme"
@@ -169,9 +153,7 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
             put_only(files, self.pages, config)
             config.nav = [page.uri]
             return files
-        self.pages = put_pages(files, (*self.site.pages, *self.drafts.values()), config)
-        put_data(files, self.site.data, config)
-        put_media(files, self.site.files, config)
+        self.pages = put_site(files, self.site, self.drafts.values(), config)
         shown = {
             file.src_uri
             for file in files.documentation_pages()
@@ -310,8 +292,7 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
         return read_since(Path(self.config.since) if self.config.since else None, checked)
 
     def _touched_up(self, html: str) -> str:
-        html = without_gaps(name_landmarks(html))
         if self.site is None:
-            return html
-        html = on_paper(html, self.site.paper)
-        return with_banner(html, problem_banner(self.errors, self.held)) if self.errors else html
+            return touched_up(html)
+        banner = problem_banner(self.errors, self.held) if self.errors else ""
+        return touched_up(html, self.site.paper, banner)

@@ -8,7 +8,7 @@ from mkdocs.exceptions import PluginError
 from mkdocs.structure.files import File, Files, InclusionLevel
 
 from strength_handbook.pages.coach.frame import DRAFTS
-from strength_handbook.pages.page import Page
+from strength_handbook.pages.page import Page, Site
 from strength_handbook.publish.site_folder import SourceFolderError, refuse_sources
 
 ASSETS = "assets/strength-handbook"
@@ -41,6 +41,20 @@ def put_assets(files: Files, assets: Mapping[str, str], config: MkDocsConfig) ->
             files.remove(file)
     for name, text in assets.items():
         files.append(File.generated(config, f"{ASSETS}/{name}", content=text))
+
+
+def put_site(
+    files: Files, site: Site, drafts: Iterable[Page], config: MkDocsConfig
+) -> dict[str, Page]:
+    """Add pages, the coach's drafts, data and media.
+
+    Returns:
+        The pages that were added, by source path.
+    """
+    added = put_pages(files, (*site.pages, *drafts), config)
+    put_data(files, site.data, config)
+    put_media(files, site.files, config)
+    return added
 
 
 def put_pages(files: Files, pages: Iterable[Page], config: MkDocsConfig) -> dict[str, Page]:

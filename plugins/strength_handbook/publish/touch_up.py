@@ -30,6 +30,18 @@ _BANNER_PLACE = '<div class="md-container"'
 _STYLE = "margin:0;padding:1rem;background:#7f1d1d;color:#fff;font:1rem/1.4 sans-serif"
 
 
+def touched_up(html: str, paper: Paper = A4, banner: str = "") -> str:
+    """The page with all of this; `packed` is for some only.
+
+    Args:
+        html: as MkDocs and its theme have made it.
+        paper: what it is printed on.
+        banner: stands above its content; empty where nothing is wrong.
+    """
+    html = on_paper(without_gaps(name_landmarks(html)), paper)
+    return with_banner(html, banner) if banner else html
+
+
 def name_landmarks(html: str) -> str:
     """The page with names for the search dialog, the tags, the path, and each part of the nav."""
     for place, name in _NAMES:
