@@ -92,10 +92,10 @@ def test_the_page_has_the_strip_and_how_it_is_made(tmp_path: Path) -> None:
     look = slot_lookup(found, "lb")
     assert look.sentence.startswith("Find your best in the first column.")
     for text in (
-        "your best, 2 km",
-        "pace, 500 m",
+        "best, 2\u00a0km",
+        "for\u00a0500\u00a0m",
         "each 1\u00a0km",
-        "watts",
+        ">W<",
         "7:40",
         "2:03",
         "4:06",
