@@ -26,7 +26,7 @@ _COUNTS = re.compile(
     re.IGNORECASE,
 )
 _ONE = re.compile(rf"(\d+)\D*?(?:({NUMBER})\s*({_UNIT})?)?\s*(?:$|{_THEN})", re.IGNORECASE)
-_SIGN = re.compile(r"(?:\d+\s*[x×*]\s*)?\(?\s*\d[^,;>→]{0,20}(?<![-=])>", re.IGNORECASE)
+_SIGN = re.compile(r"(?:\d+\s*[x×*]\s*)?\(?\s*\d[^,;<>→]{0,20}(?<![-=])>", re.IGNORECASE)
 _ALIKE = (
     "a strip set has as many repetitions with each load, and takes the same off each time, such as "
     "'strip 3 loads -10 kg 8 a load @ 60 kg', or '-20 %'; other sets stand side by side, "
