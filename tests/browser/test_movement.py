@@ -5,15 +5,24 @@ from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
+from axe_playwright_python.sync_playwright import Axe
 from playwright.sync_api import Browser, Locator, Page, expect
 
+import camera
+import demo
 from phones import PATIENCE, Opened, Served, serving, watched
 from strength_handbook.publish.file_copy.assembling import file_copy
+from tiny import write_tiny
 
 pytestmark = pytest.mark.browser
 
 LIFT = "winter/week-03/a-lift/"
 PICTURE = "dialog img.sh-picture"
+PHOTOGRAPHED = """
+media:
+  - {photo: squat.jpg, shows: "At the lowest place, thighs level.", people: agreed}
+  - {film: squat.mp4, shows: Two slow squats., people: agreed}
+set-up:"""
 SLIP = 400
 """Milliseconds after which a second tap is no slip of the first."""
 LOADED = "one => one.complete && one.naturalWidth > 100"
@@ -142,4 +151,54 @@ def test_the_list_loads_drawings_as_they_come_into_sight(phone: Callable[..., Op
     page.wait_for_function(
         "() => [...document.querySelectorAll('.sh-index img')].at(-1).naturalWidth > 100"
     )
+    assert opened.complaints == []
+
+
+@pytest.fixture(scope="module")
+def photographed(tmp_path_factory: pytest.TempPathFactory) -> Iterator[str]:
+    """Address of the smallest handbook, its exercise with a photo and a film, without a drawing."""
+    root = write_tiny(tmp_path_factory.mktemp("photographed"))
+    file = root / "programs/exercises/chair-squat.yml"
+    demo.change(file, "\nset-up:", PHOTOGRAPHED)
+    demo.change(file, "figure:\n", "# figure:\n")
+    text = re.sub(
+        r"^  (moves: hips|start: \{pose|turn: \{pose)", r"  # \1", file.read_text(), flags=re.M
+    )
+    file.write_text(text, encoding="utf-8")
+    camera.photo(root / "programs/media/squat.jpg", (1200, 1600))
+    camera.film(root / "programs/media/squat.mp4")
+    with serving(demo.build_site(root, root / "site")) as port:
+        yield f"http://127.0.0.1:{port}/"
+
+
+@pytest.mark.parametrize("scheme", ["light", "dark"])
+def test_the_gyms_own_photo_is_shown_and_no_film_is_fetched_unasked(
+    phone: Callable[..., Opened], photographed: str, scheme: str
+) -> None:
+    opened = phone(scheme=scheme)
+    opened.base = photographed
+    page = opened.go("exercises/chair-squat/")
+    photo = page.locator("article img").first
+    page.wait_for_function(f"({LOADED})(document.querySelector('article img'))")
+    assert photo.evaluate("one => one.scrollWidth") <= 360
+    assert page.evaluate("document.documentElement.scrollWidth") <= 360
+    assert page.locator("video").get_attribute("aria-label") == "Two slow squats."
+    assert not [url for url in opened.requests if url.endswith(".mp4")]
+    assert Axe().run(page).response["violations"] == []
+    page = opened.go("spring/week-01/a-squat/")
+    page.get_by_role("button", name="Train this session").tap()
+    button = page.get_by_role("button", name="Show the movement")
+    page.get_by_role("button", name=re.compile("Show the movement|Warm-up done")).first.wait_for()
+    if not button.is_visible():
+        page.get_by_role("button", name="Warm-up done").tap()
+        page.wait_for_timeout(SLIP)
+    button.tap()
+    shown = page.locator("dialog img.sh-photo")
+    expect(shown).to_have_attribute("alt", "At the lowest place, thighs level.")
+    page.wait_for_function(f"({LOADED})(document.querySelector('dialog img.sh-photo'))")
+    box, bar = shown.bounding_box(), page.locator(".sh-train-bar").bounding_box()
+    assert box is not None
+    assert bar is not None
+    assert box["y"] + box["height"] <= bar["y"]
+    assert page.locator("dialog img.sh-picture").count() == 0
     assert opened.complaints == []

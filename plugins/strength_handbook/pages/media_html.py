@@ -27,17 +27,24 @@ def media_html(worked: Worked, exercise: Exercise, url: str) -> str:
         url: address of the page.
     """
     files = worked.book.media
-    photos = [media for media in exercise.media if media.photo]
-    first = photos[0] if photos else None
-    shown = []
+    first = first_photo(worked, exercise)
+    shown: list[str] = []
     for media in exercise.media:
         file = files[media.file]
         if media.photo:
-            shown.append(_photo(media, file, url, lazy=media is not first))
+            shown.append(_photo(media, file, url, lazy=bool(shown)))
         else:
-            poster = "" if first is None else _addresses(first, files[first.file])[0][1]
-            shown.append(_film(media, file, url, link(url, poster) if poster else ""))
+            shown.append(_film(media, file, url, link(url, first[0]) if first else ""))
     return "".join(shown)
+
+
+def first_photo(worked: Worked, exercise: Exercise) -> tuple[str, str] | None:
+    """Address of the smaller size of an exercise's first photo, and what it shows."""
+    for media in exercise.media:
+        if media.photo:
+            _, address = _addresses(media, worked.book.media[media.file])[0]
+            return address, media.shows
+    return None
 
 
 def media_files(worked: Worked) -> dict[str, Callable[[], bytes]]:

@@ -18,6 +18,7 @@ from strength_handbook.model.loading import (
     PushUp,
 )
 from strength_handbook.pages.instead_html import variant_title, worked_variants
+from strength_handbook.pages.media_html import first_photo
 from strength_handbook.pages.tools_html import block
 from strength_handbook.phone.train import session_guide
 from strength_handbook.plan.doors import doors_of
@@ -63,20 +64,23 @@ def closing(program: WorkedProgram) -> str:
 def _words(worked: Worked, program: WorkedProgram, slot: WorkedSlot) -> dict[str, Any]:
     units = worked.book.room.units
     found: dict[str, Any] = {"name": slot.exercise.name} | load_field(slot.exercise, units)
-    found |= _drawn(slot.exercise)
+    found |= _pictured(worked, slot.exercise)
     found |= _tempo(slot.dose)
     doors = {
         plan.key: {"i": plan.to, "x": plan.exercise.stop[0]}
         | load_field(plan.exercise, units)
-        | _drawn(plan.exercise)
+        | _pictured(worked, plan.exercise)
         for plan in doors_of(worked, program, slot)
         if plan.to
     }
     return found | ({"d": doors} if doors else {})
 
 
-def _drawn(exercise: Exercise) -> dict[str, Any]:
-    return {"F": 1} if exercise.figure is not None else {}
+def _pictured(worked: Worked, exercise: Exercise) -> dict[str, Any]:
+    """Whether there is a drawing, and the first photo with what it shows."""
+    found: dict[str, Any] = {"F": 1} if exercise.figure is not None else {}
+    photo = first_photo(worked, exercise)
+    return found | ({"P": [*photo]} if photo else {})
 
 
 def _tempo(dose: Dose) -> dict[str, Any]:

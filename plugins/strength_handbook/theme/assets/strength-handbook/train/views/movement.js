@@ -1,4 +1,5 @@
-/* Session mode where somebody wants to see the movement: the drawing of the exercise that is done. */
+/* Session mode where somebody wants to see the movement: the gym's own photo of the exercise that is
+   done, and its drawing. */
 import { make, on } from '../../dom.js';
 import { root } from '../../place.js';
 import { line } from '../parts.js';
@@ -12,9 +13,9 @@ const done = app => {
   return slot && (slot.d?.[app.now.doors[app.step.o]] || slot);
 };
 
-/** Is there a drawing of what is done now?
+/** Is there a picture of what is done now?
     @param {App} app */
-const isDrawn = app => !!done(app)?.F;
+const isDrawn = app => !!(done(app)?.F || done(app)?.P);
 
 /** What each drawing shows, in words: they come once, when the first is asked for.
     @param {(words: Record<string, string>) => void} then */
@@ -28,12 +29,15 @@ function withWords(then) {
 /** @param {App} app */
 const movementViews = app => ({
   movement() {
-    const { i } = /** @type {any} */ (done(app));
+    const { i, F, P } = /** @type {any} */ (done(app));
     app.bar('Back', () => app.show('step', true));
+    const photo = P && make('img', { className: 'sh-photo', src: root + P[0], alt: P[1] });
+    if (P) on(photo, 'error', () => photo.replaceWith(line('The photo did not come: it needs a signal.')));
+    if (!F) return { head: ['The movement'], inside: [photo] };
     const picture = make('img', { className: 'sh-picture', src: `${root}exercises/${i}/figure.svg`, alt: 'Drawing' });
     withWords(words => { picture.alt = words[i]; });
     on(picture, 'error', () => picture.replaceWith(line('The drawing did not come. It stands on the exercise’s page.')));
-    return { head: ['The movement'], inside: [picture] };
+    return { head: ['The movement'], inside: P ? [photo, picture] : [picture] };
   },
 });
 
