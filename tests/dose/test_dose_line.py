@@ -226,6 +226,7 @@ def test_any_dose_comes_back_from_its_line(long: dict[str, Any]) -> None:
 def test_what_a_line_can_say_it_does_not_refuse() -> None:
     # The property above would hold for a printer that refuses everything.
     refused: tuple[dict[str, Any], ...] = (
+        {"bands": {"pair": ["0", "tm"]}},
         {"position": "front knee 90°, back knee off"},
         {"position": "90° rest 60 s"},
         {"position": "10 kg"},

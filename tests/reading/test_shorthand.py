@@ -36,7 +36,8 @@ def lines() -> dict[str, Any]:
 
 READ: dict[str, dict[str, Any]] = lines()["read"]
 REFUSED: dict[str, list[str]] = lines()["refused"]
-EXERCISES = {name: doing(one) for name, one in lines()["exercises"].items()}
+ROOM = lines()["room"]
+EXERCISES = {name: doing(one, ROOM) for name, one in lines()["exercises"].items()}
 
 
 def for_exercises(key: str) -> list[tuple[str, str, Any]]:
@@ -102,6 +103,7 @@ def meant(part: DosePart) -> dict[str, Any]:
         "pause": part.pause and [part.pause.time, part.pause.at],
         "remark": part.remark,
         "last": part.last_set and [part.last_set.floor, part.last_set.cap, part.last_set.rir],
+        "chains": part.chains and part.chains.pairs,
         "test": part.test and [part.test.rm, part.test.attempts],
         "strip": part.strip and [part.strip.loads, part.strip.drop.text, *each_load(part.strip)],
         "a_minute": both(part.rate),

@@ -3,6 +3,7 @@
 from collections.abc import Callable
 from dataclasses import dataclass
 
+from strength_handbook.dose.kit import UNKNOWN, NamedKit
 from strength_handbook.model.samples import unit
 
 
@@ -21,6 +22,7 @@ class There:
         kind: how the exercise is loaded; empty where nothing is known of it.
         jump: it is a jump.
         hands: how many weights are held, 0 where it is done without; None where that is unknown.
+        kit: what of the room a dose may name.
     """
 
     sets: bool = False
@@ -33,6 +35,7 @@ class There:
     kind: str = ""
     hands: int | None = None
     jump: bool = False
+    kit: NamedKit = UNKNOWN
 
     @property
     def adds(self) -> bool:

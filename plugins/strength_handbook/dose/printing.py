@@ -7,10 +7,12 @@ from strength_handbook.dose.going import LONGEST_CARRY_M
 from strength_handbook.dose.key import Because, Board, InLine, OnBoard, Said, Told, texts
 from strength_handbook.dose.line_words import LONGEST
 from strength_handbook.dose.load import load_in_words
-from strength_handbook.dose.table import KEYS
+from strength_handbook.dose.table import BEGINS, KEYS
 from strength_handbook.dose.texts import OneLineError, capital
 from strength_handbook.model.dose import Dose, DosePart, only_a_top
 from strength_handbook.model.exercise import Exercise
+
+_WORDS = frozenset(map(str.lower, BEGINS))
 
 
 def dose_line(part: DosePart) -> str:
@@ -23,6 +25,8 @@ def dose_line(part: DosePart) -> str:
         OneLineError: for what one line cannot say: a note, a text with a comma in it, more than 200
             characters.
     """
+    if part.bands is not None and not _WORDS.isdisjoint(map(str.lower, part.bands.pair)):
+        raise OneLineError("bands", "a band's name is a word that begins something else in a line")
     clauses: dict[InLine, list[str]] = {place: [] for place in InLine}
     for key in KEYS:
         value = key.value(part)

@@ -239,6 +239,7 @@ VALUES: Mapping[str, Value] = {
     "labelled": Value(rf"{_COUNTED}{_LABEL}", _count, "5 reps", _COUNT_BEGINS),
     "n": Value(r"\d+", _same, "2"),
     "again": Value(rf"(?P=n)(?!\s*{any_of(MASSES)})", _same, "2"),
+    "name": Value(r"[a-z]+(?:[ -][a-z]+)?", _same, "pull-ups", "abcdefghijklmnopqrstuvwxyz"),
     "few": Value(r"(?:1?\d|20)", _same, "8"),
     "again_few": Value(r"(?P=few)(?!\s*[\d%])", _same, "8"),
     "other": Value(rf"(?!(?P=n)\b)\d+(?!\s*{any_of(MASSES)})", _same, "3"),

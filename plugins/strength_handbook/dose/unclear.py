@@ -9,6 +9,7 @@ from strength_handbook.dose.meant import (
     not_for_jumps,
     not_to_go,
     not_weighed,
+    surely_of_kind,
     weighed,
     without_sets,
     without_top,
@@ -201,7 +202,10 @@ UNCLEAR: tuple[Unclear, ...] = (
         "{n} rounds", "{n} rounds of", "{n} rds", "{n} rounds:",
     ),
     unclear(
-        "a number of repetitions in all can't be written: write sets, such as '5x10'",
+        "a number of repetitions in all can't be written: write sets, such as '5x10', or "
+        "'5xAMRAP floor 5 cap 12' and the number in the slot's 'note'",
+        "{n} [{rep}] {few_sets}", "{n} {name} {few_sets}", "{few_sets}",
+        "{n} reps total, any sets", "any sets",
         "{n} total", "{n} reps total", "{n} total reps", "{n} in total", "{n} reps in total",
     ),
     unclear(
@@ -269,8 +273,11 @@ UNCLEAR: tuple[Unclear, ...] = (
         "here is no last week to go on from: write the dose in full",
         "same", "same as last week", "as last week", "repeat",
     ),
-    unclear("a pin is written as what it is marked with, such as '@ 40 {unit}'",
-            "pin {n}", "@ pin {n}", "pin{n}", "@ pin{n}"),
+    unclear("a pin is written as what it is marked with, such as '@ 40 {unit}'; {pins}",
+            "[{with}] [{a}] pin {n}", "[{with}] [{a}] pin [no.] {n}", "pin{n}", "@ pin{n}",
+            "[{with}] [{a}] pin #{n}"),
+    unclear("a plate of a stack is written as what stands on it, such as '@ 40 {unit}'; {pins}",
+            "[{with}] [{a}] plate {n}", only=surely_of_kind("stack")),
     unclear(f"calories {_MACHINE}", "{n} cal", "{n} cals", "{n} calories", "{sets} {x} {n} cal",
             "{sets} {x} {n} cals", "{sets} {x} {n} calories"),
     unclear(_PACE, "@ {time} / {n} m", "@ {time} / km", "@ {time} / mile",

@@ -126,10 +126,12 @@ class _Known:
 
     Attributes:
         units: the room's.
+        room: its file.
         exercises: short name of each, and what is done.
     """
 
     units: str = "kg"
+    room: Plain = None
     exercises: tuple[tuple[str, Doing], ...] = ()
 
 
@@ -170,9 +172,11 @@ def _read_file(found: FoundFile, raw: bytes | Problem, known: _Known) -> tuple[F
     said = read(found.kind, found.shown, raw, known.units, exercises)
     data = said.source.data if said.source is not None else None
     if found.kind is FileKind.ROOM:
-        return said, replace(known, units=_units(data, known.units))
+        return said, replace(known, units=_units(data, known.units), room=data)
     if found.kind is FileKind.EXERCISE:
-        return said, replace(known, exercises=(*known.exercises, (found.id, doing(data))))
+        return said, replace(
+            known, exercises=(*known.exercises, (found.id, doing(data, known.room)))
+        )
     return said, known
 
 

@@ -8,11 +8,14 @@ import re
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
+from strength_handbook.dose.kit import UNKNOWN, NamedKit
+from strength_handbook.model.quantities import Mass
 from strength_handbook.model.samples import sample
 from strength_handbook.model.words import Pattern
 from strength_handbook.reading.source import Path, Plain, value_at
 
 EXAMPLE = "'4x5 @ 74 %, tempo 4-1-X-0, RIR 2, rest 2:30'"
+_MOST_PINS = 60
 _HOLD = "'ISO 3x30 s, RPE 7, rest 60 s'"
 _BY_PATTERN: Mapping[str, str] = {
     Pattern.CARRY: "'4 -> 40 m @ 25 % BM, rest 90 s'",
@@ -50,6 +53,7 @@ class Doing:
         kind: how it is loaded; empty where that is unknown.
         hands: how many weights are held, 0 where it is done without; None where that is unknown.
         jump: it is a jump.
+        kit: what of the room its doses may name.
         name: the words of its name, in small letters.
     """
 
@@ -58,6 +62,7 @@ class Doing:
     hands: int | None = None
     name: frozenset[str] = frozenset()
     jump: bool = False
+    kit: NamedKit = UNKNOWN
 
     @property
     def shown(self) -> str:
@@ -69,8 +74,12 @@ ANYTHING = Doing()
 """Where nothing is known of it."""
 
 
-def doing(exercise: Plain) -> Doing:
+def doing(exercise: Plain, room: Plain = None) -> Doing:
     """What the file of an exercise says of its doses.
+
+    Args:
+        exercise: the file.
+        room: the room's file, where it is known.
 
     >>> doing({"pattern": "carry", "load": {"kind": "hands"}}).example
     "'4 -> 40 m @ 25 % BM, rest 90 s'"
@@ -89,6 +98,41 @@ def doing(exercise: Plain) -> Doing:
         _hands(load) if kind else None,
         _words(exercise),
         jump=exercise.get("pattern") == Pattern.JUMP,
+        kit=_kit(room, load),
+    )
+
+
+def _kit(room: Plain, load: Plain) -> NamedKit:
+    """What of the room a dose may name."""
+    if not isinstance(room, dict):
+        return UNKNOWN
+    bands, chains = room.get("bands"), room.get("chains")
+    pairs = [str(value_at(one, ("pairs",))) for one in _values(chains)]
+    stack = str(load.get("stack")) if isinstance(load, dict) else ""
+    return NamedKit(
+        tuple(map(str, bands)) if isinstance(bands, dict) else (),
+        sum(int(one) for one in pairs if one.isdigit()),
+        _pins(value_at(room, ("stacks", stack, "pins"))),
+    )
+
+
+def _values(several: Plain) -> list[Plain]:
+    return list(several.values()) if isinstance(several, dict) else []
+
+
+def _pins(pins: Plain) -> tuple[str, ...]:
+    """Marks of a stack that goes up evenly, the lightest first; none for any other."""
+    if not isinstance(pins, dict):
+        return ()
+    try:
+        low, high, by = (Mass.parse(str(pins[key])) for key in ("from", "to", "by"))
+    except (KeyError, ValueError):
+        return ()
+    if by.grams <= 0 or (high.grams - low.grams) / by.grams > _MOST_PINS:
+        return ()
+    return tuple(
+        Mass(grams, low.unit).label
+        for grams in range(low.grams, high.grams + by.grams // 2, by.grams)
     )
 
 

@@ -69,7 +69,7 @@ class _Line:
         topped, doing = ("top",) in self.seen, self.doing
         return There(
             sets, reps, work, heavy=heavy, topped=topped,
-            kind=doing.kind, hands=doing.hands, jump=doing.jump,
+            kind=doing.kind, hands=doing.hands, jump=doing.jump, kit=doing.kit,
         )  # fmt: skip
 
     def _said_more(self, remark: Found) -> bool:

@@ -91,6 +91,7 @@ def shorthand_at(line: str, position: int, least: int, there: There) -> Shorthan
     found, one = best
     if isinstance(one, Unclear):
         values = house_values(found) | {"all": found[0].strip(), "unit": unit()}
+        values |= there.kit.said(values.get("n", ""))
         raise NotationError(position, sample(one.says).format_map(values))
     parts = tuple(pieces(one.house, found))
     return Shorthand(found.end(), "".join(part.text for part in parts), parts)
