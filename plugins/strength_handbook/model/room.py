@@ -193,6 +193,8 @@ class Emergency(Shape):
     after_hours: Line | None = None
     lone_training: Line | None = None
     """What is allowed alone, and how to sign in and out."""
+    nobody_alone: bool = False
+    """Nobody trains alone here: every page then says so, whatever exercises say of it."""
 
 
 def _few_loads(plates: list[Plate]) -> list[Plate]:

@@ -4,6 +4,7 @@ from strength_handbook.model.exercise import Exercise
 from strength_handbook.model.loading import BodyWeightLift, ByEffort
 from strength_handbook.model.room import Room
 from strength_handbook.model.words import Hazard, Pattern
+from strength_handbook.plan.alone import alone_here
 
 FILTERS = (
     ("alone", "Fine alone tonight"),
@@ -17,11 +18,16 @@ FILTERS = (
 """Short name and words of each."""
 
 
+def filters(room: Room) -> tuple[tuple[str, str], ...]:
+    """Those that a room has: where nobody trains alone, nobody asks for it."""
+    return FILTERS[1:] if room.emergency.nobody_alone else FILTERS
+
+
 def left_out_by(room: Room, exercise: Exercise) -> str:
     """Short names of the filters that leave an exercise out, with spaces between."""
     hazards = set(exercise.hazards)
     left_out = {
-        "alone": exercise.spotting.alone != "fine",
+        "alone": alone_here(exercise, room).answer != "fine",
         "overhead": Hazard.OVERHEAD in hazards or exercise.pattern is Pattern.VERTICAL_PUSH,
         "breath": Hazard.BREATH_HOLD in hazards,
         "jump": exercise.pattern is Pattern.JUMP

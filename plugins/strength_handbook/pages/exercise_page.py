@@ -28,7 +28,7 @@ from strength_handbook.pages.resistance_html import resistance_html
 from strength_handbook.pages.session_page import exercise_link
 from strength_handbook.pages.use_html import use_html, uses_address, uses_by_session
 from strength_handbook.pages.working_html import working_html
-from strength_handbook.plan.alone import ANSWERS
+from strength_handbook.plan.alone import ANSWERS, alone_here
 from strength_handbook.plan.doors import NAMES, STOP
 from strength_handbook.plan.scale import Scale
 from strength_handbook.plan.tables import Table, exercise_table
@@ -60,6 +60,7 @@ def exercise_page(worked: Worked, key: str) -> Page:
     units = worked.book.room.units
     uses = worked.uses.get(key, ())
     names = worked.book.room.names()
+    alone = alone_here(exercise, worked.book.room)
     table = exercise_table(exercise.load, worked.scales[key], units)
     unweighed = "Pace" if exercise.going is not None else "Loads"
     loads = unweighed if table is None else "Loads by body weight"
@@ -68,7 +69,8 @@ def exercise_page(worked: Worked, key: str) -> Page:
         {
             "loads_title": loads,
             "x": exercise,
-            "answers": ANSWERS,
+            "alone": alone,
+            "answer": ANSWERS[alone.answer],
             "figure": safe(figure_svg(exercise.figure, exercise.name)) if exercise.figure else "",
             "media": safe(media_html(worked, exercise, url)),
             "key": key,
@@ -96,7 +98,7 @@ def exercise_page(worked: Worked, key: str) -> Page:
         },
     )
     tags = [exercise.pattern.value.replace("-", " "), exercise.role]
-    if exercise.spotting.alone == "fine":
+    if alone.answer == "fine":
         tags.append("fine alone")
     return Page(
         uri,

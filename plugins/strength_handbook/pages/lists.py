@@ -8,7 +8,7 @@ from strength_handbook.figures.sheet import figure_words
 from strength_handbook.model.printed import mass
 from strength_handbook.model.room import Room
 from strength_handbook.model.words import CAUTIONS
-from strength_handbook.pages.exercise_filters import FILTERS, left_out_by
+from strength_handbook.pages.exercise_filters import filters, left_out_by
 from strength_handbook.pages.figure_file import figure_address
 from strength_handbook.pages.glossary import GLOSSARY, NOTATION
 from strength_handbook.pages.member_lines import what_changed
@@ -18,6 +18,7 @@ from strength_handbook.pages.room_resistance import room_resistance
 from strength_handbook.pages.session_page import exercise_link
 from strength_handbook.pages.tools_html import today_values
 from strength_handbook.pages.week_page import overview_uri, waves_html, week_links
+from strength_handbook.plan.alone import alone_here
 from strength_handbook.plan.worked import Worked
 from strength_handbook.record.change import Changes
 
@@ -74,7 +75,7 @@ def exercise_list(worked: Worked) -> Page:
                 "also": exercise.also,
                 "link": exercise_link(url, key),
                 "used": key in worked.uses,
-                "alone": exercise.spotting.alone == "fine",
+                "alone": alone_here(exercise, worked.book.room).answer == "fine",
                 "not_for": left_out_by(worked.book.room, exercise),
             }
         )
@@ -83,7 +84,7 @@ def exercise_list(worked: Worked) -> Page:
         "exercises.html",
         {
             "groups": [(name, groups[name]) for name in order],
-            "filters": FILTERS,
+            "filters": filters(worked.book.room),
         },
     )
     headings = tuple(Heading(2, name.replace(" ", "-"), name.capitalize()) for name in order)

@@ -5,7 +5,7 @@ from typing import Any, Literal
 from strength_handbook.dose.printing import in_words
 from strength_handbook.model.exercise import Spotting
 from strength_handbook.model.printed import hours_minutes
-from strength_handbook.model.room import Emergency
+from strength_handbook.model.room import Emergency, Room
 from strength_handbook.model.words import CAUTIONS, HAZARD_NAMES
 from strength_handbook.pages.bar_html import apart_drawer, bar_attributes, has_shared_bar
 from strength_handbook.pages.dose_html import dose_html
@@ -113,9 +113,10 @@ def session_page(
                 for slot in session.slots
                 if (spotting := slot.exercise.spotting).spotters
             ],
-            "not_alone": _alone(session, "no"),
-            "changed_alone": _alone(session, "changed"),
-            "rest_alone": any(alone_today(slot).answer == "fine" for slot in session.slots),
+            "nobody_alone": room.emergency.nobody_alone,
+            "not_alone": _alone(session, room, "no"),
+            "changed_alone": _alone(session, room, "changed"),
+            "rest_alone": any(alone_today(slot, room).answer == "fine" for slot in session.slots),
             "emergency": safe(emergency_panel(room.emergency)),
         },
     )
@@ -145,9 +146,11 @@ def _how_to_spot(spotting: Spotting) -> str:
     return f"{spotting.where}{word}"
 
 
-def _alone(session: WorkedSession, answer: Literal["changed", "no"]) -> list[tuple[str, str]]:
+def _alone(
+    session: WorkedSession, room: Room, answer: Literal["changed", "no"]
+) -> list[tuple[str, str]]:
     """Exercises that may not be done alone, or only with a change, and how."""
-    today = ((slot.exercise.name, alone_today(slot)) for slot in session.slots)
+    today = ((slot.exercise.name, alone_today(slot, room)) for slot in session.slots)
     return [(name, alone.how) for name, alone in today if alone.answer == answer]
 
 

@@ -12,6 +12,7 @@ from typing import Any
 from markupsafe import Markup
 
 from strength_handbook.dose.printing import in_words, notation
+from strength_handbook.model.room import Room
 from strength_handbook.model.weeks import WEEKDAYS
 from strength_handbook.pages.bar_html import apart_data, apart_drawer
 from strength_handbook.pages.lookup import slot_lookup
@@ -27,7 +28,7 @@ from strength_handbook.pages.session_page import (
     use_anchor,
 )
 from strength_handbook.phone.recipes import full_recipe
-from strength_handbook.plan.alone import alone_today
+from strength_handbook.plan.alone import alone_here, alone_today
 from strength_handbook.plan.worked import Use, Worked, WorkedSlot
 from strength_handbook.workings.working import reps_text, rough_text
 
@@ -63,7 +64,7 @@ def use_data(worked: Worked, use: Use, url: str) -> dict[str, Any]:
         "dose": tempo_apart(notation(slot.dose)),
         "words": [one for one in words if one],
         "note": _possible(slot),
-        "alone": _alone(slot),
+        "alone": _alone(slot, worked.book.room),
         "ways": [
             [
                 _to_slot(use, url),
@@ -79,10 +80,10 @@ def use_data(worked: Worked, use: Use, url: str) -> dict[str, Any]:
     }
 
 
-def _alone(slot: WorkedSlot) -> str:
+def _alone(slot: WorkedSlot, room: Room) -> str:
     """What a week's dose takes back of the page's own answer; empty where it takes nothing."""
-    today = alone_today(slot)
-    return "" if today.how == slot.exercise.spotting.alone_how else today.words
+    today = alone_today(slot, room)
+    return "" if today == alone_here(slot.exercise, room) else today.words
 
 
 def _possible(slot: WorkedSlot) -> str:

@@ -3,7 +3,11 @@
 from dataclasses import dataclass
 from typing import Literal
 
+from strength_handbook.model.exercise import Exercise
+from strength_handbook.model.room import Room
 from strength_handbook.plan.worked import WorkedSlot
+
+NOBODY_ALONE = "Nobody trains alone here."
 
 NO_TEST_ALONE = "A test is never done alone. Come when the coach is here."
 
@@ -32,15 +36,24 @@ class Alone:
         return f"{ANSWERS[self.answer]} {self.how}"
 
 
-def alone_today(slot: WorkedSlot) -> Alone:
+def alone_here(exercise: Exercise, room: Room) -> Alone:
+    """How an exercise may be done alone in this room, whatever the day asks of it."""
+    if room.emergency.nobody_alone:
+        return Alone("no", NOBODY_ALONE)
+    return Alone(exercise.spotting.alone, exercise.spotting.alone_how)
+
+
+def alone_today(slot: WorkedSlot, room: Room) -> Alone:
     """How a slot may be done alone: tests never, bands or chains on a bar only as known.
 
     Common practice, no source.
     """
-    own = slot.exercise.spotting
+    own = alone_here(slot.exercise, room)
+    if room.emergency.nobody_alone:
+        return own
     if slot.dose.said.test is not None:
         return Alone("no", NO_TEST_ALONE)
-    if slot.on_top is None or own.alone != "fine":
-        return Alone(own.alone, own.alone_how)
+    if slot.on_top is None or own.answer != "fine":
+        return own
     what = "the bands" if slot.dose.said.bands else "the chains"
     return Alone("changed", NO_NEW_SET_UP.format(what))

@@ -7,6 +7,7 @@ from strength_handbook.dose.printing import notation, partial_notation, pieces
 from strength_handbook.model.book import Book
 from strength_handbook.model.exercise import Cues, Exercise
 from strength_handbook.model.printed import NBSP, clock
+from strength_handbook.model.room import Room
 from strength_handbook.pages.cards.strips import CardStrip, has_strip, strips_of
 from strength_handbook.pages.cards.weeks import remove_after, week_words, weeks_apart, window
 from strength_handbook.pages.lookup import slot_lookup
@@ -128,7 +129,7 @@ def make_card(worked: Worked, part: CardPart, key: str, uses: tuple[Use, ...]) -
         cues=_cues(exercise.cues),
         stop=" ".join(filter(None, (*exercise.stop, exercise.doors.hurts.stop))),
         spotting=_spotting(exercise),
-        alone=" ".join(_alone(uses)),
+        alone=" ".join(_alone(uses, book.room)),
         taken=" ".join(_taken(worked, part.program, uses)),
         caution=_caution(exercise, uses),
         version=program.version,
@@ -225,11 +226,11 @@ def _taken(worked: Worked, program: WorkedProgram, uses: tuple[Use, ...]) -> lis
     return _by_weeks(list(lines.values()), weeks)
 
 
-def _alone(uses: tuple[Use, ...]) -> list[str]:
+def _alone(uses: tuple[Use, ...], room: Room) -> list[str]:
     """Whether it is done alone, as the session pages say it: what is never done alone first."""
     found: dict[Alone, list[Use]] = {}
     for use in uses:
-        found.setdefault(alone_today(use.slot), []).append(use)
+        found.setdefault(alone_today(use.slot, room), []).append(use)
     strictest = list(ANSWERS)
     several = sorted(found.items(), key=lambda one: strictest.index(one[0].answer))
     lines = [alone.words for alone, _ in several]
