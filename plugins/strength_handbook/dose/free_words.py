@@ -10,6 +10,11 @@ _HOUSE = rf"@.*|(?:rest|every)\s+{TIME}|RIR\s*\d+|RPE\s*\d+|(?:tempo\s+)?{TEMPO}
 _SWALLOWED = re.compile(rf"(?:^|(?<=\s))({_HOUSE}){END}", re.IGNORECASE)
 _SPELLED = by_first_sign(SWALLOWED)
 
+_OF_LOAD = re.compile(
+    r"\b(?:weights?|loads?|speed|pace|tempo|effort|RPE|RIR|max|\d+\s*(?:kg|lb|lbs|RM|reps?|times))\b|%",
+    re.IGNORECASE,
+)
+"""What no place has in it: words for how heavy and how hard."""
 _NO_PLACE = by_first_sign(NO_PLACES)
 
 
@@ -43,7 +48,7 @@ def no_place(text: str) -> bool:
     >>> no_place("1.5xBW"), no_place("2 RIR"), no_place("most 12"), no_place("2 cm off the floor")
     (True, True, True, False)
     """
-    return any(
+    return _OF_LOAD.search(text) is not None or any(
         way.pattern.match(one)
         for one in (text, f"at {text}")
         for way, _ in _NO_PLACE.get(one[0].lower(), ())

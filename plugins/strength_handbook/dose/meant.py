@@ -100,6 +100,11 @@ def behind_work(there: There) -> bool:
     return there.work
 
 
+def behind_one_hand(there: There) -> bool:
+    """Only behind sets of what is surely done with one weight in a hand."""
+    return there.work and there.hands == 1
+
+
 def behind_load(there: There) -> bool:
     """Only behind sets with their load."""
     return there.work and there.heavy

@@ -89,7 +89,7 @@ LOADS: tuple[Spelling, ...] = (
     spelled("@ {half_mass}", "[{with}] {half_mass} {of_both}", only=surely_two_weights),
     spelled("@ {half_share} BM", "[{with}] {half_share} [of] {body} {of_both}",
             only=surely_two_weights),
-    spelled("@ BW+{mass}", "weighted [with] [+] {mass}", only=on_body),
+    spelled("@ BW+{mass}", "weighted [with] [+] {mass}", "weighted, [+] {mass}", only=on_body),
     spelled("@ BW-{mass}", "[@] {body} [-] {mass} [(] {helped} [)]", only=on_body),
     # One on each side is a pair.
     spelled("chains {n} pair", "+ {n} chain [/] {side}", "+ {n} chains [/] {side}",

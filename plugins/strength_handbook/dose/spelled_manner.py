@@ -16,6 +16,7 @@ MANNERS: tuple[Spelling, ...] = (
             "{n} {sec} {down} and {up_fast}"),
     spelled("tempo {n}-{n2}-1-0", "{n} {sec} {down} [,] [/] {n2} {sec} {still}"),
     spelled("tempo {n}-0-{n2}-0", "{n} {sec} {down} [,] [/] {n2} {sec} up"),
+    spelled("tempo {dashed}", "@ {dashed}", only=behind_sets),
     spelled("tempo {no_reps}", "{no_reps}", "@ {no_reps}", "{no_reps} tempo"),
     spelled("tempo {fast}", "{fast}", "@ {fast}", only=behind_sets),
     spelled("tempo {fast}", "{fast} tempo"),

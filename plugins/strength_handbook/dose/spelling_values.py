@@ -239,6 +239,10 @@ VALUES: Mapping[str, Value] = {
     "labelled": Value(rf"{_COUNTED}{_LABEL}", _count, "5 reps", _COUNT_BEGINS),
     "n": Value(r"\d+", _same, "2"),
     "again": Value(rf"(?P=n)(?!\s*{any_of(MASSES)})", _same, "2"),
+    "bare_reps": Value(
+        rf"{COUNT}(?:{_LABEL})?(?!\s*(?:{any_of(MASSES)}|%|[x×*:]|s\b|sec|m\b|min))", _count, "5"
+    ),
+    "dashed": Value(r"\d[-–]\d[-–][\dX][-–]\d", _tempo, "3-0-X-0"),
     "name": Value(r"[a-z]+(?:[ -][a-z]+)?", _same, "pull-ups", "abcdefghijklmnopqrstuvwxyz"),
     "few": Value(r"(?:1?\d|20)", _same, "8"),
     "again_few": Value(r"(?P=few)(?!\s*[\d%])", _same, "8"),

@@ -5,6 +5,7 @@ Common practice of the trade, no source. What has two meanings stands in `unclea
 
 from strength_handbook.dose.meant import (
     behind_load,
+    behind_one_hand,
     behind_top,
     behind_work,
     for_jumps,
@@ -61,6 +62,9 @@ SPELLINGS: tuple[Spelling, ...] = (
             "work sets", "working sets"),
     # What the day is called, before a colon.
     spelled("", "{day}:"),
+    spelled("", "same {weight} across", "same {weight} for all sets", "same {weight} throughout",
+            "same {weight} each set", "same {weight} all sets"),
+    spelled("ES", "{hand}", only=behind_one_hand),
     spelled("", "straight sets", "sets across", "straight across", "across"),
     spelled("sets {sets}", "{sets} {set}", "sets: {sets}"),
     spelled("reps {labelled}", "{labelled}"),
@@ -118,7 +122,7 @@ SPELLINGS: tuple[Spelling, ...] = (
     # Behind sets and what is done in them, a time as long as a rest is one.
     spelled("rest {long}", "{long}", "{along} {long}", only=behind_work),
     # Behind a load a dash can't begin a range of repetitions.
-    spelled("rest {long}", "{dash} {long}", only=behind_load),
+    spelled("rest {long}", "{dash} {long}", "/ {long}", only=behind_load),
     spelled("rest {seconds} s", "rest {seconds}", "rest: {seconds}", "{seconds} rest"),
     spelled("rest {bare_range}", "rest {bare_range}", "rest: {bare_range}", "{bare_range} rest"),
     spelled("rest {resting}", "R: {resting}", "R {resting}", "R = {resting}"),
@@ -137,6 +141,7 @@ SPELLINGS: tuple[Spelling, ...] = (
     spelled("{sets}x{labelled}, every 60 s", "EMOM {sets}: {labelled}", "EMOM {sets}, {labelled}",
             "EMOM {sets} {labelled}"),
     spelled("{sets}x{reps}, every 60 s", "EMOM {sets} {x} {reps}", "EMOM {sets}: {reps}"),
+    spelled("{minutes}x{bare_reps}, every 60 s", "EMOM {minutes}: {bare_reps}"),
     spelled("{minutes}x{reps}, every 60 s", "{reps} {each_minute} for {minutes}",
             "{reps} {each_minute} {x} {minutes}", "{each_minute} for {minutes}: {reps}"),
     spelled("{minutes}x{labelled}, every 60 s", "{each_minute} for {minutes}, {labelled}"),

@@ -10,6 +10,7 @@ from decimal import Decimal
 from strength_handbook.dose.clause import NotationError
 from strength_handbook.dose.line_words import COUNT, END, NUMBER
 from strength_handbook.dose.listed import Listed
+from strength_handbook.dose.meant import There
 from strength_handbook.dose.spelling import Piece
 
 _UNIT = r"(?:%|kgs?\b|lbs?\b)"
@@ -38,19 +39,20 @@ _PATTERN = re.compile(
 )
 
 
-def top_then_at(line: str, position: int, *, sets: bool) -> Listed | None:
+def top_then_at(line: str, position: int, there: There) -> Listed | None:
     """A heavy set and lighter ones that begin at a position; None where none do.
 
     Args:
         line: the whole line.
         position: where they must begin.
-        sets: the line has its sets already.
+        there: what stands before it, and what is done.
 
     Raises:
         NotationError: where the lighter load has two meanings, or none.
     """
-    found = None if sets else _PATTERN.match(line, position)
-    if found is None:
+    found = None if there.sets else _PATTERN.match(line, position)
+    # Less than body weight may be meant, and so is refused with both.
+    if found is None or there.kind == "body-weight" or (there.adds and _bare_less(found)):
         return None
     own = "sets" if found["sets"] else "sets2"
     their = "reps" if found["sets"] else "reps2"
@@ -68,6 +70,15 @@ def top_then_at(line: str, position: int, *, sets: bool) -> Listed | None:
         Piece(f", {sets_text} @ {load}", found.start(own), written=False),
     )
     return Listed(found.end(), parts)
+
+
+def _bare_less(found: re.Match[str]) -> bool:
+    """True for a mass with no more than a sign before it."""
+    off = found["off"] or found["before"]
+    if off is None or "%" in off:
+        return False
+    start = found.start("off" if found["off"] else "before")
+    return re.search(r"[-−–]\s*$", found.string[:start]) is not None
 
 
 def _amount(load: str) -> tuple[Decimal, str]:

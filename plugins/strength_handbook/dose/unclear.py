@@ -265,6 +265,11 @@ UNCLEAR: tuple[Unclear, ...] = (
         "all out",
     ),
     unclear(
+        "say where as in 'pause {moment} at the top'",
+        "[{along}] [{a}] {moment} {squeeze} at", "[{along}] [{a}] {moment} {squeeze} in",
+        "squeeze {moment} at", "squeeze {moment} in",
+    ),
+    unclear(
         "say where a pause is: write 'pause 2 s at the bottom'",
         "{time} pause", "with {time} pause", "paused", "with a {time} pause",
         "[{along}] [{a}] {n} {sec} {still}",

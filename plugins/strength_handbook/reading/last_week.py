@@ -27,7 +27,7 @@ _WEEK = (
     r"(?:\s+(?:weights?|loads?|dose))?"
 )
 _SAME = (
-    r"(?:the\s+)?same\s+(?:weights?|loads?|dose|sets(?:\s*(?:and|&|/|x)\s*reps)?|reps)"
+    r"(?:the\s+)?same\s+(?:weights?|loads?|dose|sets(?:\s*(?:and|&|/|x)\s*reps)?|reps)(?!\s+(?:across|for\s+all|throughout|each|all))"
     r"|^\s*(?:same|repeat)\b(?:\s*$|(?=\s*[,;+]))"
 )
 _BASE = re.compile(rf"{_WEEK}|{_SAME}", re.IGNORECASE)

@@ -29,7 +29,7 @@ _SETS = re.compile(r"\d\s*[x×*]|sets", re.IGNORECASE)
 _ALL: tuple[Spelling | Unclear, ...] = (*UNCLEAR, *SPELLINGS)
 _WAYS = by_first_sign(_ALL)
 """Of several that are equally long the first is meant, so that what is unclear is refused."""
-_SEVERAL = (ladder_at, dropped_at, top_then_at, listed_at)
+_SEVERAL = (ladder_at, dropped_at, listed_at)
 """What reads several sets at once."""
 
 
@@ -81,7 +81,7 @@ def shorthand_at(line: str, position: int, least: int, there: There) -> Shorthan
         found = way.pattern.match(line, position)
         if found and found.end() >= least and (best is None or found.end() > best[0].end()):
             best = found, one
-    listed = top_by_effort_at(line, position, there)
+    listed = top_by_effort_at(line, position, there) or top_then_at(line, position, there)
     for look in _SEVERAL:
         listed = listed or look(line, position, sets=there.sets)
     if listed is not None and listed.end >= max(least, best[0].end() if best else 0):
