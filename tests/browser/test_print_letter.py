@@ -81,6 +81,16 @@ def test_a_week_is_one_sheet(
             assert " ".join(words.split()) in said, week
 
 
+def test_no_sheet_of_an_exercise_ends_with_the_head_of_what_follows(opened: Opened) -> None:
+    page = opened.go("exercises/trap-bar-deadlift/")
+    heads = [" ".join(one.split()) for one in page.locator("dt, h2").all_inner_texts()]
+    sheets = PdfReader(BytesIO(page.pdf(prefer_css_page_size=True))).pages
+    assert len(sheets) > 1
+    for sheet in sheets[:-1]:
+        last = " ".join(sheet.extract_text().strip().splitlines()[-1].split())
+        assert last not in heads
+
+
 @pytest.mark.parametrize("address", ["winter/", "room/", "exercises/trap-bar-deadlift/"])
 def test_all_other_pages_are_on_letter_too(opened: Opened, address: str) -> None:
     sheets, sizes = printed(opened.go(address))
