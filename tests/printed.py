@@ -22,7 +22,7 @@ _PAGE = re.compile(rb"/Type\s*/Page\b")
 _BOX = re.compile(rb"/MediaBox\s*\[0 0 ([\d.]+) ([\d.]+)\]")
 # What stands between two exercises, and after the last.
 _AFTER = re.compile(
-    r"[A-Z]\d?$|from$|[A-Z](, [A-Z])+ in turn|Late\?|A shorter session|Partners|Alone tonight"
+    r"[A-Z]\d?$|from$|[A-Z](, [A-Z])+ in turn|Late\?|A shorter session|Partners|Training alone"
 )
 
 

@@ -112,7 +112,7 @@ def test_7_my_partner_is_40_kg_stronger(member: Member) -> None:
 
 def test_8_i_am_alone_tonight(member: Member) -> None:
     member.open_session("Week 3, Descend, Thu")
-    expect(member.page.get_by_role("heading", name="Alone tonight?")).to_be_visible()
+    expect(member.page.get_by_role("heading", name="Training alone?")).to_be_visible()
     member.tap(member.page.locator("article h2 a", has_text="Standing press"))
     expect(member.page.locator("dt", has_text="Alone?")).to_be_visible()
 

@@ -138,7 +138,18 @@ def test_a_box_is_chosen_by_its_height() -> None:
         "a": {"name": "box", "height": "60 cm"}, "b": {"name": "box", "height": "20 cm"},
         "c": {"name": "box", "height": "45 cm"}, "d": {"name": "box"},
     }})  # fmt: skip
-    assert (found(room, "low_box"), found(room, "box")) == ("b", "c")
+    assert (found(room, "low_box"), found(room, "stair"), found(room, "box")) == ("b", "b", "c")
+
+
+def test_three_jumping_boxes_are_enough_for_a_box_jump() -> None:
+    # Usual sizes, 12, 18 and 24 in; common practice, no source.
+    room = _room({"kit": {f"b{one}": {"name": "box", "height": f"{one} in"}
+                          for one in (24, 18, 12)}}, "lb")  # fmt: skip
+    assert (found(room, "stair"), found(room, "box"), found(room, "low_box")) == (
+        "b12",
+        "b18",
+        None,
+    )
 
 
 def test_what_the_room_lacks_is_named_with_its_line(tmp_path: Path) -> None:

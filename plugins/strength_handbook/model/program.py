@@ -1,5 +1,6 @@
 """A program: waves of weeks, who trains, and the tested values that percentages refer to."""
 
+import re
 from typing import Annotated, Any, Literal
 
 from pydantic import BeforeValidator, Field, model_validator
@@ -49,6 +50,18 @@ class Wave(Shape):
     """The visits of one week."""
 
 
+def _single(kind: object) -> object:
+    """Percentages are of one repetition, whatever was tested."""
+    if isinstance(kind, str) and re.fullmatch(r"(?:[2-9]|1\d)\s?RM", kind.strip(), re.IGNORECASE):
+        text = (
+            "percentages are of a best single: write 'kind: 1RM', and name it so. Whoever has "
+            f"tested {kind.split('R')[0].split('r')[0].strip()} repetitions gets the single from "
+            "'My numbers'"
+        )
+        raise refuse("form", text)
+    return kind
+
+
 class Base(Shape):
     """A tested value."""
 
@@ -56,7 +69,7 @@ class Base(Shape):
     """How members know it: 'Trap-bar deadlift, best single'."""
     exercise: Id
     """What is tested."""
-    kind: Literal["1RM", "system"] = "1RM"
+    kind: Annotated[Literal["1RM", "system"], BeforeValidator(_single)] = "1RM"
     """`system`: body share plus what was added, for body-weight lifts."""
     from_: Weight
     """Lowest value of the look-up strip,"""

@@ -7,7 +7,7 @@ from strength_handbook.model.words import Hazard, Pattern
 from strength_handbook.plan.alone import alone_here
 
 FILTERS = (
-    ("alone", "Fine alone tonight"),
+    ("alone", "Fine alone"),
     ("overhead", "Nothing overhead"),
     ("breath", "No breath-hold"),
     ("jump", "No jumping"),

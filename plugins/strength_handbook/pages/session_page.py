@@ -191,6 +191,8 @@ def _groups(
         groups[-1]["slots"].append(_slot(worked, program, week, session, slot, url))
     for group in groups:
         group["paired"] = len(group["slots"]) > 1
+        mine = [slot for slot in session.slots if slot.order[0] == group["letter"]]
+        group["again"] = any(slot.dose.sets.high > 1 for slot in mine)
     return groups
 
 

@@ -105,11 +105,15 @@ THINGS: dict[str, RoomThing] = {
         "back-bench: {name: back-extension bench, count: 1, fixed: yes}",
     ),
     "low_box": RoomThing(
-        "kit", "a low box or step", r"box|step",
+        "kit", "a step of at most 25 cm (10 in)", r"box|step",
         "box-20: {name: [[20 cm|8 in]] box, height: [[20 cm|8 in]], count: 2}", (0.12, 0.25),
     ),
+    "stair": RoomThing(
+        "kit", "a box or step of at most 31 cm (12 in)", r"box|step",
+        "box-30: {name: [[30 cm|12 in]] box, height: [[30 cm|12 in]], count: 2}", (0.12, 0.31),
+    ),
     "box": RoomThing(
-        "kit", "a box of knee height", r"box",
+        "kit", "a box of about 40 cm (16 in)", r"box",
         "box-40: {name: [[40 cm|16 in]] box, height: [[40 cm|16 in]], count: 2}", (0.29, 0.52),
     ),
     "chair": RoomThing(
@@ -137,7 +141,7 @@ THINGS: dict[str, RoomThing] = {
 
 
 def found(room: Room, name: str) -> str | None:
-    """The short name of such a thing in a room, or None.
+    """The short name of such a thing in a room, or None; of several boxes the likeliest in height.
 
     Args:
         room: where to look.
@@ -145,15 +149,14 @@ def found(room: Room, name: str) -> str | None:
     """
     thing = THINGS[name]
     own: Mapping[str, object] = getattr(room, thing.section.replace("-", "_"))
-    for key, one in own.items():
-        called = f"{key.replace('-', ' ')} {getattr(one, 'name', '')}".casefold()
-        if re.search(thing.words, called) and _high_enough(one, thing):
-            return key
-    return None
-
-
-def _high_enough(one: object, thing: RoomThing) -> bool:
+    called = {
+        key: f"{key.replace('-', ' ')} {getattr(one, 'name', '')}".casefold()
+        for key, one in own.items()
+    }
+    fit = [key for key in own if re.search(thing.words, called[key])]
     if thing.heights is None:
-        return True
+        return fit[0] if fit else None
     low, high = thing.heights
-    return isinstance(one, Kit) and one.height is not None and low <= one.height <= high
+    heights = {key: one.height for key in fit if isinstance(one := own[key], Kit) and one.height}
+    inside = [key for key in heights if low <= heights[key] <= high]
+    return min(inside, key=lambda key: abs(heights[key] - (low + high) / 2), default=None)
