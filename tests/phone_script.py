@@ -18,16 +18,18 @@ MODULES = ("attempts", "load-words", "loads", "on-top", "ramps", "strips", "whol
 SCRIPTS = demo.PACKAGE / "theme" / "assets" / "strength-handbook"
 
 
-def ask(question: dict[str, Any]) -> list[Any]:
+def ask(
+    question: dict[str, Any], runner: Path = RUNNER, modules: tuple[str, ...] = MODULES
+) -> list[Any]:
     """The script's answers; skips the test where node is missing and not required."""
     node = shutil.which("node")
     if node is None:
         if os.environ.get("STRENGTH_HANDBOOK_BROWSER") == "required":
             pytest.fail("no node found; install it (apt-get install nodejs)")
         pytest.skip("no node found; install it (apt-get install nodejs)")
-    script = linked_script(SCRIPTS, *MODULES)
+    script = linked_script(SCRIPTS, *modules)
     done = subprocess.run(
-        [node, str(RUNNER)],
+        [node, str(runner)],
         input=json.dumps({"script": script, "question": question}),
         capture_output=True,
         encoding="utf-8",

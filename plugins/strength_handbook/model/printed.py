@@ -114,6 +114,16 @@ def _tenths(seconds: float) -> str:
     return f"{minutes}:{whole:02d}" + (f".{tenth}" if tenth else "")
 
 
+def whole_watts(watts: float) -> str:
+    """Watts as a whole number, of a range both ends.
+
+    >>> from strength_handbook.model.span import Span
+    >>> whole_watts(202.5), whole_watts(Span(167.1, 178.6))
+    ('203', '167–179')
+    """
+    return "–".join(dict.fromkeys(str(int(end + 0.5)) for end in ends(watts)))
+
+
 def metres(value: float) -> str:
     r"""A distance, as it was written.
 

@@ -3,19 +3,14 @@
 from html import escape
 
 from strength_handbook.model.length import length_text
-from strength_handbook.model.printed import NBSP, split
-from strength_handbook.model.span import ends
+from strength_handbook.model.printed import NBSP, split, whole_watts
 from strength_handbook.plan.aims import Aim, AimStrip
-
-
-def _watts(watts: float) -> str:
-    return "–".join(dict.fromkeys(f"{end:.0f}" for end in ends(watts)))
 
 
 def _cells(strip: AimStrip, aim: Aim) -> list[str]:
     found = [split(aim.pace_s)] if aim.pace_s else []
     found += [split(aim.piece_s)] if strip.metres else []
-    return [*found, _watts(aim.watts)] if aim.watts else found
+    return [*found, whole_watts(aim.watts)] if aim.watts else found
 
 
 def aim_strip_html(strip: AimStrip, asked: str) -> str:

@@ -16,6 +16,8 @@ URL = "my-numbers/"
 BODY_G = (20_000, 300_000)
 BEST_G = (1_000, 500_000)
 """What may be entered: the limits of the program files."""
+MOST_TENTHS = 5_000_000
+"""Tenths of seconds, or of watts; `paces.js` keeps no more."""
 
 
 def my_numbers_page(worked: Worked) -> Page:
@@ -24,6 +26,7 @@ def my_numbers_page(worked: Worked) -> Page:
         "my_numbers.html",
         {
             "fields": list(_fields(worked)),
+            "bests": list(_bests(worked)),
             "units": worked.book.room.units,
             "tested": block(
                 "sh-tested",
@@ -56,6 +59,24 @@ def _fields(worked: Worked) -> Iterator[dict[str, Any]]:
                 tables = (base.from_.grams, base.to.grams)
                 hint = _hint(worked, base)
                 yield _field(f"base-{key}", base.name, hint, BEST_G, tables, worked)
+
+
+def _bests(worked: Worked) -> Iterator[dict[str, Any]]:
+    """Fields of tested bests: a time in minutes and seconds, or watts; kept in tenths."""
+    bests = {key: one for p in worked.programs for key, one in p.program.bests.items()}
+    for key, best in bests.items():
+        watts = best.from_.watts
+        yield {
+            "name": f"best-{key}",
+            "label": best.name,
+            "write": "watts" if watts else "minutes and seconds",
+            "kind": "watts" if watts else "time",
+            "low": 1,
+            "high": MOST_TENTHS,
+            "says": "that somebody can reach",
+            "tables": tuple(round(10 * one.amount) for one in (best.from_, best.to)),
+            "hint": f"The tables go from {best.from_.label} to {best.to.label}.",
+        }
 
 
 def _field(

@@ -114,6 +114,7 @@ def phone_lists(worked: Worked) -> PhoneLists:
         "test_rest": [one // 60 for one in REST_S],
         "swap": swap_data(book),
         "bases": {key: _base(worked, one, scale_ids) for key, one in bases.items()},
+        "bests": {k: one.name for p in worked.programs for k, one in p.program.bests.items()},
         "singles": factors(),
         "starts": _starts(worked),
         **named,

@@ -4,6 +4,7 @@ A recipe holds no load of anybody's. It says which tested value and which percen
 the site's lists (`phone_lists`) the phone picks from. All numbers are whole: grams, and millionths
 of a percent, so that phone and build cannot round apart. Keys are short, for there are hundreds:
 
+    a  a pace or watts of a tested best, and nothing else: `phone/aims.py`
     s  id of the scale                  b, p  tested value, and the percentage of it
     w  share of the body that moves     m     percentage of body mass
     f  the same grams for everybody     e     percentages for one repetition more and one less
@@ -31,6 +32,7 @@ from strength_handbook.model.dose import Dose, StripSet
 from strength_handbook.model.exercise import Exercise
 from strength_handbook.model.load import BodyWeight, FixedLoad, PercentOfBodyMass, PercentOfTop
 from strength_handbook.model.loading import Loading
+from strength_handbook.phone.aims import aim_recipe
 from strength_handbook.phone.lists import PhoneLists, millionths
 from strength_handbook.plan.doors import NAMES, DoorPlan, doors_of
 from strength_handbook.plan.help import with_help
@@ -108,6 +110,8 @@ def load_recipe(
 
 def slot_recipe(worked: Worked, lists: PhoneLists, slot: WorkedSlot) -> Recipe | None:
     """A slot's load with what hangs on it, and today's top; None where nothing is to be known."""
+    if found := aim_recipe(slot):
+        return {"a": found}
     dose, base_id, scale = slot.dose, _known(lists, slot.base_id), slot.scale
     recipe = load_recipe(worked.book, lists, slot.exercise, dose, slot.base_id, scale)
     if isinstance(dose.load, PercentOfTop) and dose.top is not None and scale is not None:

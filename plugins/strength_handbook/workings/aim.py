@@ -6,8 +6,7 @@ from strength_handbook.calc.pace import pace_of_time
 from strength_handbook.model.best import Result
 from strength_handbook.model.load import PercentOfBase
 from strength_handbook.model.pace import PaceOfBest
-from strength_handbook.model.printed import percent, split
-from strength_handbook.model.span import ends
+from strength_handbook.model.printed import percent, split, whole_watts
 from strength_handbook.plan.aims import Aim, AimStrip, aim_strip
 from strength_handbook.plan.worked import WorkedSlot
 from strength_handbook.workings.working import NBSP, Line, as_written, by_adding, by_formula, number
@@ -46,4 +45,4 @@ def _steps(slot: WorkedSlot, strip: AimStrip, result: Result, aim: Aim) -> Itera
 
 
 def _watts(watts: float) -> str:
-    return "–".join(dict.fromkeys(f"{end:.0f}" for end in ends(watts))) + f"{NBSP}W"
+    return f"{whole_watts(watts)}{NBSP}W"

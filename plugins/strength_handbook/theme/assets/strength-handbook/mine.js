@@ -9,13 +9,14 @@ import * as words from './load-words.js';
 import * as loads from './loads.js';
 import { picture, plates, said, seriesLine, seriesPicture, series, figure, steps, following } from './mine-lines.js';
 import { onTopOf } from './on-top.js';
+import * as paces from './paces.js';
 import { MOST_LOAD, me, others } from './people.js';
 import { root } from './place.js';
 import * as running from './running.js';
 import * as store from './store.js';
 import { toGrams } from './whole-numbers.js';
 
-/** @import { Lists, Me, Load, Recipe, Units } from './types.js' */
+/** @import { AimRecipe, Lists, Me, Load, Recipe, Units } from './types.js' */
 
 let known = new Map(); // by block: what the page knows of its load
 let turn = 0; // of filling the page: what a later one overtakes is dropped
@@ -141,12 +142,30 @@ function stepsDrawer(recipe, load, me, lists) {
     make('details', 'sh-heavy', make('summary', '', steps ? 'My steps' : 'My other loads'), make('ul', '', ...lines));
 }
 
+/** My own pace or watts; what is missing, and where to enter it.
+    @param {AimRecipe} recipe
+    @param {Me} me
+    @param {Lists} lists */
+function ownAim(recipe, me, lists) {
+  const best = me.bests?.[recipe.b];
+  if (best === undefined) {
+    return make('div', 'sh-mine', make('p', '', `${lists.bests[recipe.b]} is not in `, link(root + 'my-numbers/', 'my numbers'), ' yet.'));
+  }
+  const { pace, piece, watts } = paces.aim(recipe, best);
+  const power = watts.length ? [...new Set(watts)].join('–') + '\u00a0W' : '';
+  if (!pace.length) return make('div', 'sh-mine', make('p', '', 'Mine: ', figure(power)));
+  return make('div', 'sh-mine', make('p', '', 'Mine: ', figure(paces.split(pace)), ` for ${recipe.n}`),
+    piece.length && make('p', '', `Each ${recipe.j}: ${paces.split(piece)}`),
+    power && make('p', 'sh-note', `About ${power} on a rowing machine; its display comes first.`));
+}
+
 /** A panel and today's load. Where a top set decides, the load follows what is typed.
     @param {Recipe} recipe
     @param {Me} me
     @param {Lists} lists
     @param {HTMLElement} block */
 function panel(recipe, me, lists, block) {
+  if (recipe.a) return [ownAim(recipe.a, me, lists), null];
   if (!recipe.t) {
     const { load, parts } = shown(recipe, me, lists, block);
     parts.push(stepsDrawer(recipe, load, me, lists));

@@ -1,5 +1,6 @@
 /* Whose numbers are kept on this phone: the member's own as `mine`, and those of others at the same bar
    as `together`: {day, keep, people: [{body, bases}]}, which are forgotten after their day. */
+import { LONGEST } from './paces.js';
 import * as store from './store.js';
 
 /** @import { Me } from './types.js' */
@@ -14,7 +15,8 @@ const whole = (value, most) => typeof value === 'number' && Number.isInteger(val
 
 /** Can these be somebody's numbers? Anything else in their place is damaged.
     @param {any} value */
-const isMine = value => (value.body === undefined || whole(value.body, MOST_BODY)) &&
+const isMine = value => Object.values(value.bests ?? {}).every(one => whole(one, LONGEST)) &&
+  (value.body === undefined || whole(value.body, MOST_BODY)) &&
   Object.values(value.bases).every(grams => whole(grams, MOST_LOAD));
 
 /** What the member has entered; undefined where nothing is.

@@ -39,6 +39,7 @@
  * @property {[number, number][]} test_reps
  * @property {{people: number, plate: number, top: number}} swap  seconds
  * @property {Record<string, Base>} bases
+ * @property {Record<string, string>} bests  names
  * @property {[percent: number, low: number, high: number, caution: number][]} singles
  * @property {Record<string, StartTable>} starts
  * @property {Record<string, Scale>} scales
@@ -48,6 +49,7 @@
  * @typedef {object} Me  numbers of one's own; what is missing is left out
  * @property {number} [body]
  * @property {Record<string, number>} bases
+ * @property {Record<string, number>} [bests]  tenths of seconds, or of watts
  *
  * @typedef {object} TestRecipe
  * @property {number} n
@@ -59,7 +61,19 @@
  *
  * @typedef {{u?: number, d?: number, p?: number, l?: Recipe, h?: Recipe}} Move
  *
+ * @typedef {object} AimRecipe  a pace or watts of a tested best
+ * @property {string} b  the best
+ * @property {number} o  metres of it; 0: it is in watts
+ * @property {number} r  metres that paces are counted over
+ * @property {string} n  the same in words
+ * @property {number[]} [u]  seconds slower
+ * @property {number[]} [h]  percent of its speed or power
+ * @property {number} [i]  metres of one piece
+ * @property {string} [j]  the same in words
+ * @property {number} [w]  1: a rowing machine shows watts
+ *
  * @typedef {object} Recipe  how one dose's load is made: phone/recipes.py
+ * @property {AimRecipe} [a]
  * @property {string} [s]
  * @property {string} [b]
  * @property {number} [p]

@@ -9,11 +9,12 @@ import { doneSet } from './done-words.js';
 /** Any value in words: lists and names with what they hold. Numbers named as grams are loads. */
 function inWords(value, name, units) {
   if (typeof value === 'number' && /^(body|grams|load)$/.test(name)) return words.mass(value, units);
+  if (typeof value === 'number' && name === 'best') return `${value / 10} (seconds or watts)`;
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
   if (value === null || value === '') return '–';
   if (typeof value !== 'object') return String(value);
   const parts = Array.isArray(value) ? value.map(one => inWords(one, name, units))
-    : Object.entries(value).map(([key, one]) => `${key}: ${inWords(one, name === 'bases' ? 'grams' : key, units)}`);
+    : Object.entries(value).map(([key, one]) => `${key}: ${inWords(one, name === 'bases' ? 'grams' : name === 'bests' ? 'best' : key, units)}`);
   return parts.join(Array.isArray(value) ? '; ' : ', ');
 }
 

@@ -2,10 +2,13 @@
 import { borrowed } from '../borrowed.js';
 import { find, all, on, button, link, some, tell } from '../dom.js';
 import * as words from '../load-words.js';
+import * as paces from '../paces.js';
 import * as people from '../people.js';
 import * as store from '../store.js';
 import { toGrams } from '../whole-numbers.js';
 import { everything } from './everything.js';
+
+/** @import { Me } from '../types.js' */
 
 const at = name => find(`[data-sh-${name}]`);
 const form = at('numbers');
@@ -24,8 +27,9 @@ function start() {
   function show() {
     const me = people.me() || { bases: {} };
     for (const field of fields) {
-      const grams = field.name === 'body' ? me.body : me.bases[field.name.slice(5)];
-      field.value = grams === undefined ? '' : words.bare(grams, units);
+      const { kind } = field.dataset;
+      const kept = kind ? me.bests?.[field.name.slice(5)] : field.name === 'body' ? me.body : me.bases[field.name.slice(5)];
+      field.value = kept === undefined ? '' : kind ? paces.typed(kept, kind) : words.bare(kept, units);
       mark(field, '');
     }
     tick.checked = store.borrowed();
@@ -47,36 +51,39 @@ function start() {
   /** What a field says in grams; undefined where it is empty or wrong. */
   function read(field) {
     const text = field.value.trim();
-    const grams = toGrams(text, units);
-    const { low, high, says } = field.dataset;
+    const { low, high, says, kind } = field.dataset;
+    const grams = kind ? paces.read(text, kind) : toGrams(text, units);
     let wrong = '';
-    if (text && grams === null) wrong = 'Write a number, such as 72.5.';
+    if (text && grams === null && kind) wrong = `Write ${kind === 'watts' ? 'watts, such as 210' : 'minutes and seconds, such as 7:40'}.`;
+    else if (text && grams === null) wrong = 'Write a number, such as 72.5.';
     else if (text && (Number(grams) < low || Number(grams) > high)) wrong = `Write a number ${says}.`;
     mark(field, wrong);
-    return text && !wrong ? grams : undefined;
+    return (text && !wrong ? grams : null) ?? undefined;
   }
 
   const beyondTables = field => {
-    const grams = toGrams(field.value, units);
-    const { from, to } = field.dataset;
+    const { from, to, kind } = field.dataset;
+    const grams = kind ? paces.read(field.value.trim(), kind) : toGrams(field.value, units);
     return grams !== null && from && (grams < from || grams > to);
   };
 
   on(form, 'submit', event => {
     event.preventDefault();
+    /** @type {Me} */
     const me = { bases: {} };
-    const heard = fields.map(field => words.understood(field.value, units)).join('');
+    const heard = fields.filter(field => !field.dataset.kind).map(field => words.understood(field.value, units)).join('');
     for (const field of fields) {
       const grams = read(field);
       if (grams === undefined) continue;
-      if (field.name === 'body') me.body = grams;
+      if (field.dataset.kind) (me.bests ??= {})[field.name.slice(5)] = grams;
+      else if (field.name === 'body') me.body = grams;
       else me.bases[field.name.slice(5)] = grams;
     }
     const wrong = fields.find(field => errorOf(field).textContent);
     if (wrong) {
       wrong.focus();
       say('Not kept yet: see the field that is marked.', form);
-    } else if (me.body === undefined && !Object.keys(me.bases).length) {
+    } else if (me.body === undefined && !Object.keys(me.bases).length && !me.bests) {
       store.remove('mine');
       show();
       say('Nothing is entered, and nothing is kept.', form);
