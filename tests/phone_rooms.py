@@ -179,16 +179,20 @@ def example_book(folder: Path) -> Book:
         body = "system" in one["line"] or "BW" in one["line"]
         load = LOADS["belt"] if body else one.get("load", LOADS["bar"])
         lifts[f"lift-{place}"] = exercise(load=load, sides=one.get("sides", "both"))
-        bases = {"base": "total" if body else "best"}
+        going = load["kind"] == "endurance"
+        bases = {"base": "row-2k" if going else "total" if body else "best"}
         slots.append(slot(order, f"lift-{place}", one["line"], **bases))
     on_body = next(key for key, lift in lifts.items() if lift["load"] == LOADS["belt"])
     on_bar = next(key for key, lift in lifts.items() if lift["load"] == LOADS["bar"])
+    to_go = next(key for key, lift in lifts.items() if lift["load"]["kind"] == "endurance")
+    row = {"name": "2 km", "exercise": to_go, "over": "2 km"}
     return build_book(
         folder / "examples",
         room=room("kg"),
         exercises=lifts,
         sessions={f"s{start}": slots[start : start + 30] for start in range(0, len(slots), 30)},
         bases={"best": base(on_bar), "total": base(on_body, kind="system")},
+        bests={"row-2k": {**row, "from": "6:00", "to": "10:00", "by": "10 s"}},
     )
 
 
