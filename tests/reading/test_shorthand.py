@@ -103,6 +103,7 @@ def meant(part: DosePart) -> dict[str, Any]:
         "pause": part.pause and [part.pause.time, part.pause.at],
         "remark": part.remark,
         "last": part.last_set and [part.last_set.floor, part.last_set.cap, part.last_set.rir],
+        "cluster": part.cluster and [*part.cluster.parts, part.cluster.pause],
         "chains": part.chains and part.chains.pairs,
         "test": part.test and [part.test.rm, part.test.attempts],
         "strip": part.strip and [part.strip.loads, part.strip.drop.text, *each_load(part.strip)],

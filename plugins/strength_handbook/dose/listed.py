@@ -15,13 +15,13 @@ from strength_handbook.model.samples import unit
 _UNIT = r"(?:%(?:\s*(?:of\s+)?TM\b)?|kgs?\b|lbs?\b)"
 _SETS = r"(?:(?P<sets>\d+)\s*(?:[x×*]|sets?(?:\s+of\b)?)\s*)?"
 _NEXT = r"\s*(?:/|,\s)\s*"
-_CLOSE = r"\d+(?:,\d+){2,}"
-"""Whole numbers with nothing but commas between: more than one comma is none of a decimal."""
+_CLOSE = r"\d+(?:\.\d+)?(?:,\d+(?:\.\d+)?){2,}"
+"""Numbers with nothing but commas between: more than one comma is none of a decimal."""
 _LOADS = (
     rf"(?P<loads>{_CLOSE}\s*{_UNIT}|{NUMBER}(?:\s*{_UNIT})?(?:{_NEXT}{NUMBER}(?:\s*{_UNIT})?)+)"
 )
 _WITH_LOADS = re.compile(
-    rf"{_SETS}(?P<reps>{_CLOSE}|{COUNT}(?:{_NEXT}{COUNT})*)(?:\s*reps?)?(?P<at>\s*(?:@|\bat\b)\s*|\s+){_LOADS}{END}",
+    rf"{_SETS}(?P<reps>\d+(?:,\d+){{2,}}|{COUNT}(?:{_NEXT}{COUNT})*)(?:\s*reps?)?(?P<at>\s*(?:@|\bat\b)\s*|\s+){_LOADS}{END}",
     re.IGNORECASE,
 )
 _REPS_ONLY = re.compile(
@@ -133,7 +133,7 @@ def _entries(found: re.Match[str], group: str, pattern: str) -> Iterator[tuple[s
 
 def _whole(loads: str) -> str:
     """What the numbers of a list of loads look like."""
-    return r"\d+" if re.match(_CLOSE, loads) else NUMBER
+    return r"\d+(?:\.\d+)?" if re.match(_CLOSE, loads) else NUMBER
 
 
 def _unit(found: re.Match[str]) -> str | None:
