@@ -27,9 +27,11 @@ def init(out: Path, *, yes: bool, **given: str | None) -> None:
     refuse_wrong(given)
     with writing():
         refuse_files(out)
-        open_places = begin_gym(out, gym_files(answered(given, yes=yes), current_day()))
+        files = gym_files(answered(given, yes=yes), current_day())
+        open_places = begin_gym(out, files)
+    ready = sum(address.startswith("programs/exercises/") for address in files)
     shown = shown_path(out)
-    click.echo(f"\n{shown} is there: a room, pages, eight exercises, a program of two weeks.")
+    click.echo(f"\n{shown} is there: a room, pages, {ready} exercises, a program of two weeks.")
     click.echo("Next:")
     for number, step in enumerate(_steps(shown, open_places), 1):
         click.echo(f"  {number}. {step}")

@@ -15,11 +15,13 @@ _ABOUT_THE_ROOM = (
     click.option(
         "--units", metavar="kg|lb", help="What plates are stamped in; lb brings inches too."
     ),
-    click.option("--bars", metavar="LINE", help="Such as '2x20, 1x15' or '2x45, trap bar 55'."),
+    click.option(
+        "--bars", metavar="LINE", help="Such as '2x20, 1x15' or '2x45, trap bar 55', or none."
+    ),
     click.option(
         "--plates", metavar="LINE", help="Single plates at each rack: '4x20, 2x10' or '45 lb x 4'."
     ),
-    click.option("--racks", metavar="NUMBER", help="How many racks."),
+    click.option("--racks", metavar="NUMBER", help="How many racks; 0 or none."),
     click.option(
         "--hands", metavar="LINE",
         help="Such as 'dumbbells 5-50 by 5, kettlebells 25, 35', or none.",
@@ -65,7 +67,12 @@ def answered(given: Mapping[str, str | None], *, yes: bool) -> "Answers":
 
     if yes:
         return read_answers(given)[0]
-    missing = [question for question in QUESTIONS if given.get(question.key) is None]
+    known = read_answers(given)[0]
+    missing = [
+        question
+        for question in QUESTIONS
+        if given.get(question.key) is None and question.is_asked(known)
+    ]
     if missing and not somebody_there():
         options = ", ".join(f"--{question.key}" for question in missing)
         text = f"nobody can be asked here; add --yes, or these too: {options}"
@@ -74,6 +81,8 @@ def answered(given: Mapping[str, str | None], *, yes: bool) -> "Answers":
     if missing:
         click.echo(_LATER)
     for question in missing:
+        if not question.is_asked(read_answers(said)[0]):
+            continue
         while True:
             asks = question.asks[read_answers(said)[0].units]
             said[question.key] = click.prompt(asks, default="", show_default=False)

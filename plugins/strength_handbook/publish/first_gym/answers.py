@@ -4,14 +4,13 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from typing import Any
 
-from strength_handbook.publish.first_gym.counted import BARS, PLATES, Counted, read_counted
-from strength_handbook.publish.first_gym.listed import Hands, read_hands, read_machines
+from strength_handbook.publish.first_gym.counted import BARS, PLATES, Counted, Sort, read_counted
+from strength_handbook.publish.first_gym.listed import NONE, Hands, read_hands, read_machines
 
 _UNITS = {
     "kg": "kg", "kgs": "kg", "kilo": "kg", "kilos": "kg", "kilograms": "kg", "metric": "kg",
     "lb": "lb", "lbs": "lb", "pound": "lb", "pounds": "lb", "imperial": "lb",
 }  # fmt: skip
-_STRAIGHT = {"kg": "'1 x 20 kg'", "lb": "'1 x 45 lb'"}
 _MOST_RACKS = 20
 _LONGEST = 120
 _LONGEST_PLACE = 300
@@ -24,9 +23,9 @@ class Answers:
     Attributes:
         gym: its name.
         units: kg or lb, and so centimetres or inches.
-        bars: with their names.
-        plates: single plates at each rack.
-        racks: how many.
+        bars: with their names; an empty tuple where there are none.
+        racks: how many; 0 where there are none.
+        plates: single plates at each rack, or in a room without racks; an empty tuple for none.
         hands: dumbbells and kettlebells; an empty tuple where there are none.
         machines: names and counts.
         number: the emergency number.
@@ -36,12 +35,28 @@ class Answers:
     gym: str | None = None
     units: str = "kg"
     bars: tuple[Counted, ...] | None = None
-    plates: tuple[Counted, ...] | None = None
     racks: int | None = None
+    plates: tuple[Counted, ...] | None = None
     hands: tuple[Hands, ...] | None = None
     machines: tuple[tuple[str, int], ...] | None = None
     number: str | None = None
     place: str | None = None
+
+    @property
+    def has_racks(self) -> bool:
+        """True where a rack stands, or nobody has said; without a bar it would hold nothing."""
+        return self.racks != 0 if self.racks is not None else self.bars != ()
+
+    @property
+    def has_plates(self) -> bool:
+        """True where plates are, or nobody has said and there is a bar for them."""
+        return self.plates != () if self.plates is not None else self.bars != ()
+
+    @property
+    def lifts_from_racks(self) -> bool:
+        """True where a straight bar lies in a rack: the ready lifts with a bar need both."""
+        straight = self.bars is None or not all(bar.name for bar in self.bars)
+        return self.has_racks and self.has_plates and straight
 
 
 Reading = tuple[Any, tuple[str, ...]]
@@ -56,11 +71,17 @@ class Question:
         key: the field of `Answers`, and the option.
         asks: the question, with an example in each unit.
         read: from text and unit to the answer.
+        with_bar: only where there is a bar.
     """
 
     key: str
     asks: Mapping[str, str]
     read: Callable[[str, str], Reading]
+    with_bar: bool = False
+
+    def is_asked(self, answers: Answers) -> bool:
+        """Whether it makes sense, after what is known."""
+        return not self.with_bar or answers.bars != ()
 
 
 def _alike(text: str) -> dict[str, str]:
@@ -91,22 +112,21 @@ def _number(text: str, unit: str) -> Reading:
     return line, wrong
 
 
-def _bars(text: str, unit: str) -> Reading:
-    bars, wrong = read_counted(text, unit, BARS)
-    if not wrong and all(bar.name for bar in bars):
-        return bars, (f"the ready exercises need a straight bar; write it too: {_STRAIGHT[unit]}",)
-    return bars, wrong
+def _counted(sort: Sort) -> Callable[[str, str], Reading]:
+    def read(text: str, unit: str) -> Reading:
+        return ((), ()) if text.lower() in NONE else read_counted(text, unit, sort)
+
+    return read
 
 
 def _racks(text: str, _: str) -> Reading:
     word = text.lower().removesuffix("racks").removesuffix("rack").strip()
+    if word in NONE:
+        return 0, ()
     words = ("one", "two", "three", "four", "five", "six")
     number = words.index(word) + 1 if word in words else int(word) if _is_number(word) else None
     if number is None or number > _MOST_RACKS:
-        return None, (f"'{text}' is no count; write a number from 1 to {_MOST_RACKS}",)
-    if number == 0:
-        says = "the ready exercises need a rack; write '1', and change programs/room.yml later"
-        return None, (says,)
+        return None, (f"'{text}' is no count; write a number from 0 to {_MOST_RACKS}",)
     return number, ()
 
 
@@ -119,18 +139,19 @@ QUESTIONS = (
     Question("units", _alike("kg or lb (Enter alone: kg)"), _units),
     Question(
         "bars",
-        {"kg": "Bars, such as 2x20, 1x15", "lb": "Bars, such as 2x45, 1x35"},
-        _bars,
+        {"kg": "Bars, such as 2x20, 1x15; or none", "lb": "Bars, such as 2x45, 1x35; or none"},
+        _counted(BARS),
     ),
+    Question("racks", _alike("Racks, a number; 0 where there are none"), _racks, with_bar=True),
     Question(
         "plates",
         {
-            "kg": "Single plates at each rack, such as 4x20, 4x10, 2x5, 2x2.5",
-            "lb": "Single plates at each rack, such as 4x45, 2x25, 4x10, 2x5, 2x2.5",
+            "kg": "Single plates at each rack (all, without racks), such as 4x20, 4x10, 2x2.5",
+            "lb": "Single plates at each rack (all, without racks), such as 4x45, 4x10, 2x2.5",
         },
-        lambda text, unit: read_counted(text, unit, PLATES),
+        _counted(PLATES),
+        with_bar=True,
     ),
-    Question("racks", _alike("Racks, a number"), _racks),
     Question(
         "hands",
         {

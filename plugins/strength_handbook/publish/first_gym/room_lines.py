@@ -18,6 +18,14 @@ _PLATES = {
 }
 """What stands there until somebody has counted: usual in the trade, no source."""
 _HOOKS = {"kg": "1.1 m", "lb": "43 in"}
+_PLATE_EXAMPLES = {"kg": ("- {mass: 5 kg, pairs: 2}",), "lb": ("- {mass: 10 lb, pairs: 2}",)}
+_RACK_EXAMPLES = {
+    unit: (f"rack: {{name: rack, count: 1, hook-spacing: {hooks}}}",)
+    for unit, hooks in _HOOKS.items()
+}
+
+_SHORT = {"plates", "racks"}
+"""Keys whose own lines show how another would look; their examples stand only without any."""
 
 _HAND_EXAMPLES = {
     "kg": (
@@ -29,6 +37,12 @@ _HAND_EXAMPLES = {
         "sandbag: {name: sandbag, masses: [{mass: 45 lb, count: 1}], note: Weighed.}",
     ),
 }
+_CHAIRS = {
+    False: "  # chair: {name: sturdy chair, count: 4}",
+    True: f"  chair: {{name: sturdy chair, count: {4}, note: "
+    f"{sign('how many chairs with four legs and no wheels')}}}",
+}
+"""By whether the first program needs them."""
 _MACHINE_EXAMPLES = ("calf-machine: {name: calf machine, unit: units, from: 0, to: 400, by: 2}",)
 
 _CALL = (
@@ -37,6 +51,8 @@ _CALL = (
 )
 RACKS = 2
 """How many stand there until somebody has counted."""
+PLACES = 4
+"""How many come at once to a room without racks, until somebody has counted."""
 
 
 def room_lines(answers: Answers) -> dict[str, str]:
@@ -48,21 +64,25 @@ def room_lines(answers: Answers) -> dict[str, str]:
     return {
         "gym": _said(answers.gym, "the gym's name"),
         "units": answers.units,
-        "bars": "\n".join(_bars(answers)),
-        "plates": "\n".join(_plates(answers)),
-        "racks": "\n".join(_racks(answers)),
+        "bars": _section("bars", [*_bars(answers)]),
+        "plates": _section("plates", [*_plates(answers)], _PLATE_EXAMPLES[answers.units]),
+        "racks": _section("racks", [*_racks(answers)], _RACK_EXAMPLES[answers.units]),
         "hands": _section("hand-weights", [*_hands(answers)], _HAND_EXAMPLES[answers.units]),
         "machines": _section("machines", [*_machines(answers)], _MACHINE_EXAMPLES),
         "number": _said(answers.number, "the number that brings help here"),
         "place": _said(answers.place, "where the ambulance has to come"),
+        "chairs": _CHAIRS[not answers.lifts_from_racks],
         "call": json.dumps(_CALL.format(answers.number or "the emergency number"),
                            ensure_ascii=False),
-        "places": str(4 * (answers.racks or RACKS)),
+        "places": str(PLACES if not answers.has_racks else 4 * (answers.racks or RACKS)),
     }  # fmt: skip
 
 
 def straight_bar(answers: Answers) -> tuple[str, int]:
-    """Short name and count of the bar for the ready exercises: the first that has no name."""
+    """Short name and count of the bar for the ready exercises: the first that has no name.
+
+    Where there is none, of a usual one; no text names it then.
+    """
     bars = answers.bars or (_BAR[answers.units],)
     bar = next((bar for bar in bars if not bar.name), bars[0])
     return _bar_id(bar), bar.number
@@ -73,8 +93,10 @@ def _said(text: str | None, what: str) -> str:
     return json.dumps(text or sign(what), ensure_ascii=False)
 
 
-def _section(key: str, lines: list[str], examples: tuple[str, ...]) -> str:
+def _section(key: str, lines: list[str], examples: tuple[str, ...] = ()) -> str:
     """A key with what the room has of it and what it may have; all a comment where that is all."""
+    if lines and key in _SHORT:
+        return "\n".join([f"{key}:", *lines])
     if lines:
         return "\n".join([f"{key}:", *lines, *(f"  # {line}" for line in examples)])
     return "\n".join([f"# {key}:", *(f"#   {line}" for line in examples)])
@@ -85,6 +107,8 @@ def _bar_id(bar: Counted) -> str:
 
 
 def _bars(answers: Answers) -> Iterator[str]:
+    if answers.bars == ():
+        return
     note = "" if answers.bars else f", note: {_said(None, 'which bars, weighed and counted')}"
     for bar in answers.bars or (_BAR[answers.units],):
         name = json.dumps(f"{bar.name} bar" if bar.name else f"{bar.label} bar")
@@ -93,6 +117,8 @@ def _bars(answers: Answers) -> Iterator[str]:
 
 
 def _plates(answers: Answers) -> Iterator[str]:
+    if not answers.has_plates:
+        return
     unit = answers.units
     guess = (Counted(Decimal(mass), unit, number) for mass, number in _PLATES[unit])
     for plate in answers.plates or guess:
@@ -100,12 +126,14 @@ def _plates(answers: Answers) -> Iterator[str]:
 
 
 def _racks(answers: Answers) -> Iterator[str]:
+    if not answers.has_racks:
+        return
     yield from ("  rack:", "    name: rack", f"    count: {answers.racks or RACKS}")
     yield f"    hook-spacing: {_HOOKS[answers.units]} # between the middles of the two hooks"
     yield "    # bolted: true # if it is fixed to the floor"
     left = ["the hook-spacing as measured"]
     left += [] if answers.racks else ["how many racks"]
-    left += [] if answers.plates else ["the plates at each"]
+    left += [] if answers.plates or not answers.has_plates else ["the plates at each"]
     yield f"    note: {_said(None, ', '.join(left))}"
 
 
