@@ -42,6 +42,18 @@ CLUB = {
 }
 
 
+PRACTICE = {
+    "gym": "Canal Row Physiotherapy",
+    "bars": "none",
+    "racks": "0",
+    "hands": "dumbbells 1-10 by 1",
+    "machines": "none",
+    "number": "112",
+    "place": "9 Canal Row",
+}
+HALL = {"units": "lb", "racks": "none", "bars": "2x45", "plates": "4x45, 4x10", "hands": "none"}
+
+
 def init(*words: str, said: str | None = None) -> Result:
     result = CliRunner().invoke(main, ["init", *words], input=said)
     assert result.exception is None or isinstance(result.exception, SystemExit), result.exception
@@ -65,7 +77,7 @@ def filled_in(folder: Path) -> None:
         path.write_text(SIGN.sub("Beside the door", text), encoding="utf-8")
 
 
-@pytest.mark.parametrize("answers", [{}, SCHOOL, CLUB], ids=str)
+@pytest.mark.parametrize("answers", [{}, SCHOOL, CLUB, PRACTICE, HALL], ids=str)
 def test_a_new_gym_builds_at_once_and_strictly_when_it_is_filled_in(
     tmp_path: Path, answers: dict[str, str]
 ) -> None:
@@ -74,7 +86,9 @@ def test_a_new_gym_builds_at_once_and_strictly_when_it_is_filled_in(
     assert done.returncode == 0, done.stderr
     home = (root / "site/index.html").read_text(encoding="utf-8")
     assert answers.get("gym", "Not yet filled in (the gym&#39;s name)").split("&")[0] in home
-    assert (root / "site/first-weeks/week-01/a-squat-and-press/index.html").is_file()
+    week = root / "site/first-weeks/week-01"
+    first = "a-stand-up-and-push" if answers in (PRACTICE, HALL) else "a-squat-and-press"
+    assert (week / first / "index.html").is_file()
     safety = (root / "site/safety/index.html").read_text(encoding="utf-8")
     assert "Not yet filled in (which door the ambulance takes, and who opens it)" in safety
 
@@ -143,6 +157,12 @@ def comments(root: Path) -> list[str]:
     {"plates": "2x20", "racks": "1", "bars": "1x20"},
     {"plates": "8x25, 8x20, 2x15, 4x10, 4x5, 2x2.5, 2x1.25, 2x0.5", "racks": "12", "bars": "12x20"},
     {"units": "lb", "plates": "2x45", "bars": "45", "hands": "5-100 by 5"},
+    PRACTICE,
+    HALL,
+    {"racks": "0"},
+    {"bars": "trap bar 25", "racks": "2", "hands": "kettlebells 8-24 by 4"},
+    {"bars": "none", "units": "lb", "hands": "kettlebells 15, 25, 35"},
+    {"bars": "none", "hands": "dumbbells 10-30 by 5"},
 ], ids=str)  # fmt: skip
 def test_checks_find_nothing_but_what_is_left_to_fill_in(
     tmp_path: Path, answers: dict[str, str]
@@ -175,7 +195,7 @@ def test_answers_stand_in_the_room(tmp_path: Path) -> None:
     assert list(room["bars"]) == ["bar-45", "bar-35"]
 
 
-@pytest.mark.parametrize("answers", [{}, SCHOOL, CLUB], ids=str)
+@pytest.mark.parametrize("answers", [{}, SCHOOL, CLUB, PRACTICE, HALL], ids=str)
 def test_every_example_of_the_room_may_be_taken_in(tmp_path: Path, answers: dict[str, str]) -> None:
     root = begun(tmp_path / "gym", answers)
     room = root / "programs/room.yml"
@@ -189,6 +209,33 @@ def test_every_example_of_the_room_may_be_taken_in(tmp_path: Path, answers: dict
     room.write_text(text, encoding="utf-8")
     problems = check_folder(root / "programs").problems
     assert [str(one) for one in problems if one.severity is Severity.ERROR] == []
+
+
+@pytest.mark.parametrize(
+    ("answers", "there", "first"),
+    [
+        (PRACTICE, {"kit", "hand-weights"}, "goblet-squat"),
+        (HALL, {"kit", "bars", "plates"}, "squat-without-weight"),
+        ({"bars": "none", "hands": "kettlebells 8-24 by 4"}, {"kit", "hand-weights"},
+         "suitcase-deadlift"),
+        ({"bars": "none", "racks": "2"}, {"kit", "hand-weights", "racks"}, "goblet-squat"),
+    ],
+    ids=str,
+)  # fmt: skip
+def test_a_room_without_racks_has_what_was_said_and_begins_with_it(
+    tmp_path: Path, answers: dict[str, str], there: set[str], first: str
+) -> None:
+    root = begun(tmp_path / "gym", answers)
+    room = yaml.safe_load((root / "programs/room.yml").read_text(encoding="utf-8"))
+    sections = {"bars", "plates", "racks", "hand-weights", "kit"}
+    assert room.keys() & sections == there
+    wave = yaml.safe_load((root / "programs/first-weeks/1-learn.yml").read_text(encoding="utf-8"))
+    done = [slot["exercise"] for one in wave["sessions"].values() for slot in one["slots"]]
+    assert (len(done), len(set(done))) == (8, 8)
+    assert first in done
+    files = {path.stem: path.read_text("utf-8") for path in root.glob("programs/exercises/*.yml")}
+    assert set(done) <= set(files)
+    assert [key for key, text in files.items() if re.search(r"\brack\b|barbell", text)] == []
 
 
 def test_every_program_file_names_a_schema_that_it_keeps(tmp_path: Path) -> None:
@@ -256,7 +303,7 @@ def test_answers_that_do_not_go_together_write_nothing(tmp_path: Path) -> None:
 
 
 def test_wrong_answers_are_told_all_at_once(tmp_path: Path) -> None:
-    wrong = {"units": "stone", "bars": "trap bar 25", "plates": "3x10", "racks": "0",
+    wrong = {"units": "stone", "bars": "trap bar", "racks": "many", "plates": "3x10",
              "hands": "5-50", "machines": "3", "number": "ring the bell"}  # fmt: skip
     result = init(str(tmp_path / "gym"), "--yes", *options(wrong))
     assert result.exit_code == 2
@@ -267,7 +314,7 @@ def test_wrong_answers_are_told_all_at_once(tmp_path: Path) -> None:
 def test_where_nobody_can_be_asked_it_says_which_options_are_missing(tmp_path: Path) -> None:
     result = init(str(tmp_path / "gym"), "--gym", "Club")
     assert result.exit_code == 2
-    assert "add --yes, or these too: --units, --bars, --plates" in result.output
+    assert "add --yes, or these too: --units, --bars, --racks, --plates" in result.output
     assert list(tmp_path.iterdir()) == []
 
 
@@ -275,7 +322,7 @@ def test_on_a_terminal_it_asks_until_an_answer_can_be_read(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     monkeypatch.setattr(cli_room, "somebody_there", lambda: True)
-    said = ["North School", "lb", "2x45", "3x10", "4x45, 2x10", "", "none", "", "911", ""]
+    said = ["North School", "lb", "2x45", "", "3x10", "4x45, 2x10", "none", "", "911", ""]
     result = init(str(tmp_path / "gym"), said="\n".join([*said, ""]))
     assert result.exit_code == 0, result.output
     assert "a bar takes plates two by two; write '2 x 10 lb' or '4 x 10 lb'" in result.output
@@ -283,6 +330,18 @@ def test_on_a_terminal_it_asks_until_an_answer_can_be_read(
     room = (tmp_path / "gym/programs/room.yml").read_text(encoding="utf-8")
     assert "Not yet filled in (the hook-spacing as measured, how many racks)" in room
     assert 'number: "911"' in room
+
+
+def test_without_a_bar_nobody_is_asked_for_racks_and_plates(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(cli_room, "somebody_there", lambda: True)
+    said = ["Canal Row", "kg", "none", "none", "none", "112", ""]
+    result = init(str(tmp_path / "gym"), said="\n".join([*said, ""]))
+    assert result.exit_code == 0, result.output
+    assert "Racks" not in result.output
+    assert "Single plates" not in result.output
+    assert "a room, pages, 9 exercises, a program of two weeks" in result.output
 
 
 def test_help_names_every_answer_and_what_happens_to_files() -> None:

@@ -4,7 +4,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from typing import Any
 
-from strength_handbook.publish.first_gym.counted import BARS, PLATES, Counted, Sort, read_counted
+from strength_handbook.publish.first_gym.counted import BARS, PLATES, Counted, read_counted
 from strength_handbook.publish.first_gym.listed import NONE, Hands, read_hands, read_machines
 
 _UNITS = {
@@ -25,7 +25,7 @@ class Answers:
         units: kg or lb, and so centimetres or inches.
         bars: with their names; an empty tuple where there are none.
         racks: how many; 0 where there are none.
-        plates: single plates at each rack, or in a room without racks; an empty tuple for none.
+        plates: single plates at each rack, or in a room without racks.
         hands: dumbbells and kettlebells; an empty tuple where there are none.
         machines: names and counts.
         number: the emergency number.
@@ -49,14 +49,14 @@ class Answers:
 
     @property
     def has_plates(self) -> bool:
-        """True where plates are, or nobody has said and there is a bar for them."""
-        return self.plates != () if self.plates is not None else self.bars != ()
+        """True where plates were said, or there is a bar for them."""
+        return bool(self.plates) or self.bars != ()
 
     @property
     def lifts_from_racks(self) -> bool:
         """True where a straight bar lies in a rack: the ready lifts with a bar need both."""
         straight = self.bars is None or not all(bar.name for bar in self.bars)
-        return self.has_racks and self.has_plates and straight
+        return self.has_racks and straight
 
 
 Reading = tuple[Any, tuple[str, ...]]
@@ -112,11 +112,8 @@ def _number(text: str, unit: str) -> Reading:
     return line, wrong
 
 
-def _counted(sort: Sort) -> Callable[[str, str], Reading]:
-    def read(text: str, unit: str) -> Reading:
-        return ((), ()) if text.lower() in NONE else read_counted(text, unit, sort)
-
-    return read
+def _bars(text: str, unit: str) -> Reading:
+    return ((), ()) if text.lower() in NONE else read_counted(text, unit, BARS)
 
 
 def _racks(text: str, _: str) -> Reading:
@@ -140,7 +137,7 @@ QUESTIONS = (
     Question(
         "bars",
         {"kg": "Bars, such as 2x20, 1x15; or none", "lb": "Bars, such as 2x45, 1x35; or none"},
-        _counted(BARS),
+        _bars,
     ),
     Question("racks", _alike("Racks, a number; 0 where there are none"), _racks, with_bar=True),
     Question(
@@ -149,7 +146,7 @@ QUESTIONS = (
             "kg": "Single plates at each rack (all, without racks), such as 4x20, 4x10, 2x2.5",
             "lb": "Single plates at each rack (all, without racks), such as 4x45, 4x10, 2x2.5",
         },
-        _counted(PLATES),
+        lambda text, unit: read_counted(text, unit, PLATES),
         with_bar=True,
     ),
     Question(
