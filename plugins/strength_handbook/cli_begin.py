@@ -45,6 +45,7 @@ def _steps(shown: str, open_places: int) -> list[str]:
     return [
         *([] if shown == "." else [f"cd {shown}"]),
         f"{own}mkdocs serve, and open http://127.0.0.1:8000/ (each save shows the page anew)",
+        "measure the room; the page 'Measure the room' says how, line by line",
         f"fill in {places}; {own}strength-handbook check names each",
         f"{own}strength-handbook new exercise --from-shelf lists more ready exercises",
         f"{own}mkdocs build --strict, when all is true",
