@@ -32,7 +32,12 @@ def test_what_is_kept_comes_back_and_tells_what_changed(tmp_path: Path) -> None:
     demo.change(root / "programs/room.yml", "gym: The Wool Hall Strength Room", "gym: Barn")
     assert demo.mkdocs(root, "build", "--strict").returncode == 0
     assert files(root / "site") != good
-    command = [Path(sys.executable).parent / "strength-handbook", "check", "--since", "published"]
+    command = [
+        str(Path(sys.executable).parent / "strength-handbook"),
+        "check",
+        "--since",
+        "published",
+    ]
     done = subprocess.run(command, cwd=root, capture_output=True, text=True, check=True)
     assert "Barn" in done.stdout
     shell(BACK, root)
