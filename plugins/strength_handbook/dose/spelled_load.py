@@ -93,8 +93,8 @@ LOADS: tuple[Spelling, ...] = (
     spelled("@ BW-{mass}", "[@] {body} [-] {mass} [(] {helped} [)]", only=on_body),
     # One on each side is a pair.
     spelled("chains {n} pair", "+ {n} chain [/] {side}", "+ {n} chains [/] {side}",
-            "{with} {n} chain {side}", "{with} {n} chains {side}", "+ {n} pairs of chains",
-            "+ {n} pair of chains", "{with} {n} pairs of chains", "{with} {n} pair of chains"),
+            "{along} {n} chain {side}", "{along} {n} chains {side}", "+ {n} pairs of chains",
+            "+ {n} pair of chains", "{along} {n} pairs of chains", "{along} {n} pair of chains"),
     spelled("@ BW", "{body}", "@ {body}", "at {body}", "with {body}", "{body} only"),
     spelled(
         "@ {times} % BM",
