@@ -117,6 +117,8 @@ def test_a_thing_is_found_by_its_own_sample(units: str, name: str) -> None:
         ("kettlebell", "hand-weights", {"db": "dumbbell", "kb": "kettlebell"}, "kb"),
         ("bench", "kit", {"ib": "incline bench", "fb": "flat bench"}, "fb"),
         ("slanted_bench", "kit", {"fb": "flat bench", "ib": "incline bench"}, "ib"),
+        ("bench", "kit", {"tb": "treatment bench", "mb": "massage bench"}, None),
+        ("bench", "kit", {"treatment-bench": "couch", "b": "bench"}, "b"),
         ("mat", "kit", {"plyomatic": "jumping thing"}, None),
     ],
 )

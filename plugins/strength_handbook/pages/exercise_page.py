@@ -26,6 +26,7 @@ from strength_handbook.pages.page import Heading, Page, link, url_of
 from strength_handbook.pages.render import render, safe
 from strength_handbook.pages.resistance_html import resistance_html
 from strength_handbook.pages.session_page import exercise_link
+from strength_handbook.pages.set_up_fields import set_up_fields
 from strength_handbook.pages.use_html import use_html, uses_address, uses_by_session
 from strength_handbook.pages.working_html import working_html
 from strength_handbook.plan.alone import ANSWERS, alone_here
@@ -48,8 +49,6 @@ HEADINGS = (
     ("faults", "Faults and fixes"),
     ("why", "Why, and what works"),
 )
-SET_UP = ("rack hole", "safety hole", "bench notch", "seat", "box", "peg", "stance")
-"""What a member may want to find again next time; kept on the phone under these words."""
 
 
 def exercise_page(worked: Worked, key: str) -> Page:
@@ -74,7 +73,7 @@ def exercise_page(worked: Worked, key: str) -> Page:
             "figure": safe(figure_svg(exercise.figure, exercise.name)) if exercise.figure else "",
             "media": safe(media_html(worked, exercise, url)),
             "key": key,
-            "set_up_fields": SET_UP,
+            "set_up_fields": set_up_fields(exercise, worked.book.room),
             "missing": exercise.missing if isinstance(exercise, DraftExercise) else (),
             "stays": IF_IT_STAYS,
             "pattern": exercise.pattern.value.replace("-", " "),

@@ -99,12 +99,14 @@ def room_page(worked: Worked) -> Page:
     room = worked.book.room
     units = room.units
     part = room_resistance(room)
+    plates_title = "Plates at each rack" if room.racks else "Plates"
     html = render(
         "room.html",
         {
             "room": room,
             "resistance": safe(part.html),
             "units": units,
+            "plates_title": plates_title,
             "plates": [
                 {"mass": mass(plate.mass.grams, plate.mass.unit), "pairs": plate.pairs}
                 for plate in room.plates
@@ -121,7 +123,7 @@ def room_page(worked: Worked) -> Page:
     )
     headings = tuple(
         Heading(2, anchor, title)
-        for anchor, title in (("bars", "Bars"), ("plates", "Plates at each rack"), *part.headings,
+        for anchor, title in (("bars", "Bars"), ("plates", plates_title), *part.headings,
                               ("held", "Held in the hand"), ("rest", "Everything else"))
     )  # fmt: skip
     return Page("room.md", "The room", html, headings, in_nav=True,

@@ -17,7 +17,8 @@ from strength_handbook.plan.tipover import TipLimit, tip_limits
 HEADINGS = (
     ("tipping", "Bars in the rack"), ("bands", "Bands"), ("chains", "Chains"), ("pivots", "Pivots"),
 )  # fmt: skip
-"""Anchor and title of each heading: always there, since hand-written pages lead to them."""
+"""Anchor and title of each heading. They are there also where the room has nothing of it, since
+hand-written pages lead to them; only a room without racks says nothing of bars in them."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,7 +56,7 @@ def room_resistance(room: Room) -> RoomPart:
             "pivot_error": error_of("landmine_vertical"),
         },
     )
-    return RoomPart(html, HEADINGS)
+    return RoomPart(html, HEADINGS if room.racks else HEADINGS[1:])
 
 
 def _limit(room: Room, limit: TipLimit) -> dict[str, Any]:

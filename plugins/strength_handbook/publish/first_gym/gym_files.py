@@ -6,6 +6,7 @@ from pathlib import Path
 from string import Template
 
 from strength_handbook.publish.first_gym.answers import Answers
+from strength_handbook.publish.first_gym.page_words import page_words
 from strength_handbook.publish.first_gym.room_lines import PLACES, RACKS, room_lines, straight_bar
 from strength_handbook.publish.first_gym.without_rack import first_exercise
 from strength_handbook.publish.json_schema import SCHEMAS, schema_line, schema_text
@@ -66,6 +67,7 @@ def _values(answers: Answers, today: date) -> dict[str, str]:
         "bar": bar,
         "members": str(_members(answers, bars)),
         **first_exercise(answers).values(),
+        **page_words(answers),
         "today": today.isoformat(),
         "until": (today + _LASTS).isoformat(),
         "monday": (today + timedelta(days=7 - today.weekday())).isoformat(),
@@ -93,6 +95,8 @@ def _written(answers: Answers, values: dict[str, str]) -> Iterator[tuple[str, st
         text = in_units(template, answers.units)
         if address.startswith("programs/"):
             text = f"{schema_line(address)}\n{Template(text).substitute(values)}"
+        elif address.endswith(".md"):
+            text = Template(text).substitute(values)
         yield address, text
 
 

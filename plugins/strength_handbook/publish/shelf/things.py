@@ -93,7 +93,7 @@ THINGS: dict[str, RoomThing] = {
     ),
     "mat": RoomThing("kit", "mats", r"\bmats?\b", "mat: {name: mat, count: 8}"),
     "bench": RoomThing(
-        "kit", "a flat bench", r"^(?!.*(slant|incline|back)).*bench",
+        "kit", "a flat bench", r"^(?!.*(slant|incline|back|treatment|massage|therapy)).*bench",
         "bench: {name: bench, count: 2}",
     ),
     "slanted_bench": RoomThing(
