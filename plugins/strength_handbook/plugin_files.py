@@ -1,6 +1,7 @@
 """MkDocs' list of files with the generated pages, data, scripts and styles in it."""
 
 from collections.abc import Callable, Iterable, Mapping
+from dataclasses import replace
 from pathlib import Path
 
 from mkdocs.config.defaults import MkDocsConfig
@@ -10,6 +11,7 @@ from mkdocs.structure.files import File, Files, InclusionLevel
 from strength_handbook.pages.coach.frame import DRAFTS
 from strength_handbook.pages.page import Page, Site
 from strength_handbook.publish.site_folder import SourceFolderError, refuse_sources
+from strength_handbook.publish.where_there import where_there
 
 ASSETS = "assets/strength-handbook"
 
@@ -64,11 +66,12 @@ def put_pages(files: Files, pages: Iterable[Page], config: MkDocsConfig) -> dict
         Those that were added, by source path.
     """
     taken = {file.dest_uri for file in files}
+    sources = {file.src_uri for file in files}
     added = {}
     for page in pages:
         file = File.generated(config, page.uri, content="", inclusion=_level(page))
         if file.dest_uri not in taken:
-            added[page.uri] = page
+            added[page.uri] = replace(page, html=where_there(page.html, sources))
             files.append(file)
     return added
 

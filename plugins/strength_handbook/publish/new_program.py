@@ -156,8 +156,8 @@ def _waves(
 
 def _program(title: str, exercise: str, masses: str, until: date) -> str:
     return f"""\
-# What all waves have in common. Every key is explained by the schema, and in the handbook's
-# own page on writing a program. Lines that begin with # are examples.
+# What all waves have in common. Lines that begin with # are examples; an editor that knows YAML
+# explains every key, and 'strength-handbook check' says what does not fit.
 program: {json.dumps(title, ensure_ascii=False)}
 version: "1"
 valid-until: {until.isoformat()}
