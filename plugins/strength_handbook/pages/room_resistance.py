@@ -17,8 +17,8 @@ from strength_handbook.plan.tipover import TipLimit, tip_limits
 HEADINGS = (
     ("tipping", "Bars in the rack"), ("bands", "Bands"), ("chains", "Chains"), ("pivots", "Pivots"),
 )  # fmt: skip
-"""Anchor and title of each heading. They are there also where the room has nothing of it, since
-hand-written pages lead to them; only a room without racks says nothing of bars in them."""
+"""Anchor and title of each heading: always there, since hand-written pages lead to them; a room
+without racks calls the first one otherwise."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,9 +38,11 @@ def room_resistance(room: Room) -> RoomPart:
     """What changes its load on the way, and what can tip."""
     units = room.units
     limits = [_limit(room, limit) for limit in tip_limits(room)]
+    headings = HEADINGS if room.racks else (("tipping", "Tipping"), *HEADINGS[1:])
     html = render(
         "room_resistance.html",
         {
+            "headings": headings,
             "units": units,
             "bars": bool(room.bars),
             "racks": bool(room.racks),
@@ -56,7 +58,7 @@ def room_resistance(room: Room) -> RoomPart:
             "pivot_error": error_of("landmine_vertical"),
         },
     )
-    return RoomPart(html, HEADINGS if room.racks else HEADINGS[1:])
+    return RoomPart(html, headings)
 
 
 def _limit(room: Room, limit: TipLimit) -> dict[str, Any]:
