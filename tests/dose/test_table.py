@@ -43,9 +43,9 @@ def test_what_is_there_says_something_of_an_example(key: Key[Any]) -> None:
     assert found, f"no example in doses.yml has '{kebab(key.field)}'"
     parts = [DosePart.model_validate(one["long"]) for one in found]
     if not isinstance(key.line, Because):
-        assert key.field == "sets" or all(
-            [*texts(key.line[1](key.value(part), part))] for part in parts
-        )
+        said_each = [bool([*texts(key.line[1](key.value(part), part))]) for part in parts]
+        # "AMRAP" stands beside its time; a short one has no pace to write behind it.
+        assert key.field == "sets" or (any if key.field == "density" else all)(said_each)
     if not isinstance(key.board, Because):
         for _, text in key.board:
             assert any([*texts(text(key.value(part), Board(part)))] for part in parts)

@@ -8,6 +8,7 @@ import pytest
 
 from books import BAR, EFFORT, KG_ROOM, base, exercise, slot, slots_of, work
 from strength_handbook.model.slot_dose import slot_dose
+from strength_handbook.model.span import ends
 from strength_handbook.pages.method_html import method_html
 from strength_handbook.plan.method_plan import MethodPlan, method_plan
 from strength_handbook.plan.worked import Worked
@@ -72,6 +73,21 @@ def test_v4_density(tmp_path: Path) -> None:
     assert found is not None
     assert (found.total, found.each) == (48, 24)
     assert "48 in all, 24 each for two" in page(tmp_path / "b", dose)
+
+
+def test_v4_up_to_a_minute_the_clock_ends_it(tmp_path: Path) -> None:
+    found = plan(tmp_path, "30 s AMRAP @ 30 kg").density
+    assert found is not None
+    # 3 s each are ten, twice as quick twenty; 12 to 17 chair stands, women of 60 to 64
+    # (Rikli and Jones 1999, from memory), lie inside.
+    assert ends(found.total) == (10, 20)
+    text = page(tmp_path / "b", "30 s AMRAP @ 30 kg")
+    assert "About 10–20 are usual in that time; that is no target." in text
+    assert "slower" not in text
+    # A tempo says how long each takes: 5 s, so six.
+    slow = plan(tmp_path / "c", "30 s AMRAP @ 30 kg, tempo 3-1-1-0").density
+    assert slow is not None
+    assert ends(slow.total) == (6, 6)
 
 
 def test_v11_training_max(tmp_path: Path) -> None:

@@ -49,6 +49,14 @@ GRAMS = {"kg": 1000.0, "lb": 453.59237}
 """The pound is exact by definition: international yard and pound agreement, 1959."""
 
 
+@pytest.mark.parametrize(
+    "line", ["30 s AMRAP", "AMRAP in 30 s", "as many as possible in 30 s", "max reps in 30 seconds"]
+)
+def test_as_many_as_possible_in_a_short_time_needs_no_pace(line: str) -> None:
+    found = {one.key: one.value for one in read_dose(line, ANYTHING)}
+    assert found == {("time",): "30 s", ("density", "sharing"): 1}
+
+
 def counted(count: Count) -> int | list[Any]:
     if count.open:
         return [count.low, "more"]

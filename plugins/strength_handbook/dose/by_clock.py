@@ -1,9 +1,10 @@
 """Sets by the clock: timed sets, as many as possible in a time, a set every so often, rest."""
 
+import re
 from collections.abc import Iterator
 from typing import Any
 
-from strength_handbook.dose.clause import beside, reads, take
+from strength_handbook.dose.clause import Found, beside, reads, take
 from strength_handbook.dose.going import GOING, time_words
 from strength_handbook.dose.key import (
     BY_METHOD,
@@ -23,7 +24,7 @@ from strength_handbook.dose.key import (
     Told,
 )
 from strength_handbook.dose.line_words import SETS, SPAN, TIME, TIMES
-from strength_handbook.dose.share import lasting
+from strength_handbook.dose.share import Pace, Share, lasting, open_reps
 from strength_handbook.dose.texts import (
     clock_words,
     count_words,
@@ -41,6 +42,7 @@ from strength_handbook.model.dose import Clock, Dose
 from strength_handbook.model.dose_part import DosePart
 from strength_handbook.model.methods import Density
 from strength_handbook.model.printed import NBSP, clock, count_word
+from strength_handbook.model.span import middle_of
 
 _BETWEEN = Because("rest is no part of a set")
 
@@ -76,10 +78,20 @@ def _time_step(a: Dose, b: Dose) -> Iterator[str]:
     return longer(_time_seconds(a), _time_seconds(b))
 
 
+def _as_many(found: re.Match[str]) -> Iterator[Found]:
+    yield from take("sets", "time")(found)
+    if not re.search(r"\bpace\s+\d", found.string, re.IGNORECASE):
+        # Whether it needs one, its length and the week say: `reading/going.py`.
+        yield Found(("density", "sharing"), 1, found.start(3))
+
+
 _SETS_OF = "sets of"
 _TIMED = Lesson("timed sets", "Work by the clock, at a pace that you can keep.")
 _DENSITY = Lesson(
     "as many as possible in a time", "As many good ones as you can; stop when the pace drops."
+)
+_TO_THE_END = Lesson(
+    "as many as possible in a short time", "As many good ones as you can until the time is up."
 )
 
 
@@ -88,7 +100,7 @@ def _time_method(_: float, dose: Dose) -> Method:
         return GOING
     if dose.said.density is None:
         return Method("timed", _TIMED)
-    return Method("density", _DENSITY)
+    return Method("density", _TO_THE_END if dose.said.density.pace is None else _DENSITY)
 
 
 TIMED = Key[float](
@@ -96,14 +108,7 @@ TIMED = Key[float](
     read=reads(
         (rf"{SETS}({SPAN})", take("sets", "time")),
         (rf"time\s+({SPAN})", take("time")),
-        (
-            rf"(?:{SETS})?({SPAN})\s+AMRAP",
-            beside(
-                r"\bpace\s+\d",
-                "say the pace below which the set is over, such as '6 min AMRAP, pace 8/min'",
-                take("sets", "time"),
-            ),
-        ),
+        (rf"(?:{SETS})?({SPAN})\s+(AMRAP)", _as_many),
         advice={"time": "a time belongs after it, such as 'time 40 s'"},
     ),
     line=(InLine.SET, _line_time),
@@ -129,13 +134,17 @@ TIMED = Key[float](
 
 
 def _line_density(density: Density, _: DosePart) -> Iterator[str]:
-    yield f"pace {density.pace}/min"
+    if density.pace is not None:
+        yield f"pace {density.pace}/min"
     if density.sharing != 1:
         yield f"shared by {density.sharing}"
 
 
 def _board_density(density: Density, board: Board) -> Iterator[str]:
-    yield f"{'≥' if board.short else 'at least '}{density.pace}/min"
+    if density.pace is not None:
+        yield f"{'≥' if board.short else 'at least '}{density.pace}/min"
+    elif board.part.time is None:
+        yield "AMRAP"
     if density.sharing > 1:
         yield f"shared by {density.sharing}"
 
@@ -144,6 +153,20 @@ def _shared(density: Density, _: Told) -> str:
     if density.sharing == 1:
         return ""
     return f"{count_word(density.sharing)} of you share the work in turns"
+
+
+def _too_slow(density: Density, _: Told) -> str:
+    if density.pace is None:
+        return ""
+    return f"Stop when you get slower than {count_word(density.pace)} a minute"
+
+
+def _counted(density: Density, pace: Pace) -> Share:
+    """Its seconds are those of its time; without a pace to keep a usual one is counted."""
+    if density.pace is not None or (seconds := _time_seconds(pace.dose)) is None:
+        return Share()
+    rules = ("seconds-per-rep",) if pace.dose.tempo is None else ()
+    return Share(reps=middle_of(open_reps(middle_of(seconds), pace)), rules=rules)
 
 
 DENSITY = Key[Density](
@@ -167,17 +190,14 @@ DENSITY = Key[Density](
     line=(InLine.OPEN, _line_density),
     board=((OnBoard.BEHIND, _board_density),),
     words=(
-        (
-            Said.STOP,
-            lambda density, _: f"Stop when you get slower than {count_word(density.pace)} a minute",
-        ),
+        (Said.STOP, _too_slow),
         (Said.SHARED, _shared),
     ),
     door=AtDoor.OF_SETS,
     use=KeyUse(
         BY_METHOD,
         lambda density, _: {"N": density.sharing},
-        Because("it fills the time of its set"),
+        _counted,
     ),
 )
 

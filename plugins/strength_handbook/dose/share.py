@@ -10,7 +10,7 @@ from typing import TypeAlias
 
 from strength_handbook.model.dose import Dose
 from strength_handbook.model.going import Going
-from strength_handbook.model.span import middle_of
+from strength_handbook.model.span import Span, middle_of
 
 STRIP_REPS = 8
 """Repetitions reckoned for each load of a strip set that says no number."""
@@ -101,6 +101,21 @@ class Pace:
         rules = ("seconds-per-rep",) if self.dose.tempo is None else ()
         reps = count if counted else 0.0
         return Share(count * self.rep_s, (Times(count, self.rep_s),), reps, 0.0, "", rules)
+
+
+AT_MOST_AS_QUICK = 2
+"""How much quicker than usual a repetition may be while the clock runs. Common practice, no source;
+chair stands in 30 s, 12 to 17 at 60 to 64 (Rikli and Jones 1999, from memory), lie inside."""
+
+
+def open_reps(seconds: float, pace: Pace) -> Span:
+    """How many there may be in a time: at the usual pace, up to one that is twice as quick.
+
+    A tempo says how long each one is, whatever the clock says.
+    """
+    usual = seconds / pace.rep_s
+    quick = usual if pace.dose.tempo is not None else usual * AT_MOST_AS_QUICK
+    return Span(int(usual + 1e-9), int(quick + 1e-9))
 
 
 def lasting(seconds: float, _: Pace) -> Share:

@@ -214,8 +214,8 @@ UNCLEAR: tuple[Unclear, ...] = (
     ),
     unclear(
         "say the pace below which the set is over, such as '{minutes} min AMRAP, pace 8/min'",
-        "AMRAP {minutes}", "AMRAP in {minutes}", "{minutes} AMRAP", "max reps in {minutes}",
-        "AMRAP for {minutes}", "AMRAP {minutes}:", "{minutes} AMRAP:",
+        "AMRAP {minutes}", "{limit} in {minutes}", "{limit} for {minutes}", "AMRAP {minutes}:",
+        "{minutes} AMRAP:", "{minutes} {limit}",
     ),
     unclear(
         "weight that comes off in the last set only makes it a slot of its own: the sets before it "
@@ -256,8 +256,9 @@ UNCLEAR: tuple[Unclear, ...] = (
     ),
     unclear(
         "say how many there must be at least, such as '{sets}xAMRAP floor 5 cap 12'",
-        "{sets} {x} max", "{sets} {x} max reps", "{sets} {set} to failure", "{sets} {x} failure",
-        "{sets} {set} of max reps", "{sets} {x} to failure", "{sets} {set} of AMRAP",
+        "{sets} {x} max", "{sets} {x} max reps", "{sets} {x} as many as possible",
+        "{sets} {x} as many reps as possible", "{sets} {set} to failure", "{sets} {x} failure",
+        "{sets} {set} of {limit}", "{sets} {x} to failure",
     ),
     unclear(
         "write an open set as '3x5+ cap 12', or '3x5, last set 5+ cap 10 RIR 1'",

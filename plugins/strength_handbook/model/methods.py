@@ -182,12 +182,19 @@ class Push(Shape):
 
 
 class Density(Shape):
-    """As many as possible in the time, with a pace that must be kept."""
+    """As many as possible in the time, with a pace that must be kept where it is long."""
 
-    pace: Annotated[int, Field(ge=1, le=60), WHOLE]
-    """Good repetitions a minute below which the set is over."""
+    pace: Annotated[int, Field(ge=1, le=60), WHOLE] | None = None
+    """Good repetitions a minute below which the set is over. Up to 60 s, and in a week of tests,
+    it may be left out: then the clock ends the set."""
     sharing: Annotated[int, Field(ge=1, le=4), WHOLE] = 1
     """How many share the work in turns."""
+
+    @model_validator(mode="after")
+    def _shared_at_a_pace(self) -> "Density":
+        if self.sharing > 1 and self.pace is None:
+            raise refuse("pair", "say the pace too, such as 'pace: 8'")
+        return self
 
 
 class Test(Shape):

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from markupsafe import Markup
 
 from strength_handbook.model.printed import NBSP, count_word, mass, metres, percent
+from strength_handbook.model.span import Span
 from strength_handbook.pages.method_parts import only_examples, without_examples
 from strength_handbook.pages.ramp_html import back_off_html, ladders_html, ramps_html
 from strength_handbook.pages.render import safe
@@ -167,6 +168,8 @@ def _timed(plan: TimedSets) -> str:
 
 
 def _density(plan: DensityPlan) -> str:
+    if isinstance(plan.total, Span):
+        return f"About {plan.total:g} are usual in that time; that is no target."
     share = f", {plan.each} each for {count_word(plan.sharing)}" if plan.sharing > 1 else ""
     return f"The pace gives {plan.total} in all{share}. When the pace is lost, the set is over."
 

@@ -2,6 +2,8 @@
 
 from dataclasses import dataclass
 
+from strength_handbook.dose.one_set import rep_seconds
+from strength_handbook.dose.share import Pace, open_reps
 from strength_handbook.model.book import Book
 from strength_handbook.model.dose import Clock, ClusterSet, Dose
 from strength_handbook.model.span import middle_of
@@ -69,13 +71,13 @@ class DensityPlan:
     """As many as possible in the time.
 
     Attributes:
-        total: repetitions that the pace gives, all together.
+        total: repetitions that the pace gives, all together; a span where none is given.
         each: what one person does of them.
         sharing: people who take turns.
     """
 
-    total: int
-    each: int
+    total: float
+    each: float
     sharing: int
 
 
@@ -109,10 +111,14 @@ def timed_sets(dose: Dose) -> TimedSets | None:
     return TimedSets(work, rest, rest / work, sets * (work + rest) - rest)
 
 
-def density(dose: Dose) -> DensityPlan | None:
-    """Repetitions that the pace gives; None for other sets."""
+def density(book: Book, dose: Dose) -> DensityPlan | None:
+    """Repetitions that the pace gives, or a usual one; None for other sets."""
     asked = dose.said.density
     if asked is None or not isinstance(dose.work, Clock):
         return None
+    if asked.pace is None:
+        pace = Pace(dose, rep_seconds(book.rule, dose), book.rule)
+        usual = open_reps(middle_of(dose.work.seconds), pace)
+        return DensityPlan(usual, usual, 1)
     total = int(asked.pace * dose.work.seconds / 60 + 1e-9)
     return DensityPlan(total, total // asked.sharing, asked.sharing)

@@ -105,7 +105,7 @@ def method_plan(
         broken=broken_set(book, dose),
         interval=interval(book, dose),
         timed=timed_sets(dose),
-        density=density(dose),
+        density=density(book, dose),
         carry=carry_plan(book, slot),
         team=team_plan(book, slot),
         contacts=_contacts(slot, session, week),

@@ -136,7 +136,7 @@ def _check_wave(
                     base in file.model.references for file in written.programs.values()
                 )
                 yield from _check_doses(
-                    program if known or slot.base else None, exercise.model, source, slot, path
+                    program if known or slot.base else None, exercise.model, file, slot, path
                 )
 
 
@@ -158,9 +158,10 @@ def _not_here(week: int, wave: Wave) -> str:
 
 
 def _check_doses(
-    program: File[Program] | None, exercise: Exercise, source: Source, slot: Slot, path: Path
+    program: File[Program] | None, exercise: Exercise, file: File[Wave], slot: Slot, path: Path
 ) -> Iterator[Problem]:
     said: set[str] = set()
+    source = file.source
     for week, part in slot.weeks.items():
         place: Path = (*path, "weeks", str(week))
         if part is None:
@@ -178,7 +179,7 @@ def _check_doses(
             text = f"{error}; write it here, at the slot or in the exercise"
             yield source.problem(place, "incomplete-dose", text)
             continue
-        for key, text in going_problems(dose):
+        for key, text in going_problems(dose, test_week=week in file.model.tests):
             at = _said_at(source, place, path, key)
             if key not in said:
                 yield source.problem(at, "endurance", text)

@@ -16,6 +16,10 @@ from strength_handbook.reading.suggest import one_of
 MOST_CARRY_M = 1000.0
 """Nobody carries or drags something farther in one go."""
 
+LONGEST_TO_THE_END_S = 60.0
+"""As many as possible until the time is up, without a pace that ends it, outside of a week of
+tests. Common practice, no source."""
+
 _KIND = "write 'load: {kind: endurance, of: run}' in its file where it is run, rowed or ridden"
 _ING = {
     "row": "rowing", "ski": "skiing", "ride": "riding", "run": "running", "walk": "walking",
@@ -30,12 +34,25 @@ class Misfit(NamedTuple):
     text: str
 
 
-def going_problems(dose: Dose) -> Iterator[Misfit]:
-    """What a dose can't ask of its exercise."""
+def going_problems(dose: Dose, *, test_week: bool) -> Iterator[Misfit]:
+    """What a dose can't ask of its exercise, or of its week."""
+    yield from _without_a_pace(dose, test_week=test_week)
     if dose.going is None:
         yield from _too_far(dose)
     else:
         yield from _not_by_pace(dose, dose.going)
+
+
+def _without_a_pace(dose: Dose, *, test_week: bool) -> Iterator[Misfit]:
+    density, work = dose.said.density, dose.work
+    if density is None or density.pace is not None or test_week or not isinstance(work, Clock):
+        return
+    if ends(work.seconds)[1] > LONGEST_TO_THE_END_S:
+        yield Misfit(
+            "time",
+            "say the pace below which the set is over, such as '6 min AMRAP, pace 8/min'; up to "
+            f"{LONGEST_TO_THE_END_S:g} s, and in a week of 'tests', the clock may end it",
+        )
 
 
 def _too_far(dose: Dose) -> Iterator[Misfit]:

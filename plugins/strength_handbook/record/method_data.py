@@ -5,6 +5,7 @@ from typing import Any
 
 from strength_handbook.dose.effort import left_range, planned_left
 from strength_handbook.model.book import Book
+from strength_handbook.model.span import ends
 from strength_handbook.plan.attempts import Next
 from strength_handbook.plan.doors import DoorPlan, doors_of
 from strength_handbook.plan.ladder import Ladder, Ladders
@@ -114,7 +115,11 @@ def _method(plan: MethodPlan) -> Data:
         data["work_s"], data["rest_s"] = round(timed.work_s), round(timed.rest_s)
         data["total_s"] = round(timed.total_s)
     if density := plan.density:
-        data["density"] = {"total": density.total, "each": density.each}
+        total, each = ends(density.total), ends(density.each)
+        if total[0] < total[1]:
+            data["density"] = {"at_least": total[0], "at_most": total[1]}
+        else:
+            data["density"] = {"total": total[0], "each": each[0]}
     if carry := plan.carry:
         data["carry"] = {"turns": carry.turns, "seconds": round(carry.seconds)}
     if team := plan.team:
