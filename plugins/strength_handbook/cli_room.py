@@ -26,7 +26,10 @@ _ABOUT_THE_ROOM = (
         "--hands", metavar="LINE",
         help="Such as 'dumbbells 5-50 by 5, kettlebells 25, 35', or none.",
     ),
-    click.option("--machines", metavar="LINE", help="Such as 'leg press, rower x2', or none."),
+    click.option(
+        "--machines", metavar="LINE",
+        help="And other things, such as 'leg press 1-20, rower x2, 4 chairs', or none.",
+    ),
     click.option("--number", metavar="NUMBER", help="The emergency number."),
     click.option("--place", metavar="ADDRESS", help="Where the ambulance has to come."),
     click.option("--yes", is_flag=True, help="Ask nothing; what isn't given is filled in later."),

@@ -47,7 +47,8 @@ PRACTICE = {
     "bars": "none",
     "racks": "0",
     "hands": "dumbbells 1-10 by 1",
-    "machines": "none",
+    "machines": "steps 15 cm, 20 cm; 6 chairs, mats, bands, a wall, "
+    "cable column 2.5-50 by 2.5, leg press 1-20",
     "number": "112",
     "place": "9 Canal Row",
 }
@@ -245,6 +246,18 @@ def test_a_room_without_racks_has_what_was_said_and_begins_with_it(
     room = yaml.safe_load((root / "programs/room.yml").read_text(encoding="utf-8"))
     sections = {"bars", "plates", "racks", "hand-weights", "kit"}
     assert room.keys() & sections == there
+    if answers == PRACTICE:
+        assert room["machines"] == {
+            "leg-press": {"name": "leg press", "count": 1, "unit": "units", "from": 1, "to": 20,
+                          "by": 1}
+        }  # fmt: skip
+        pins = {"from": "2.5 kg", "to": "50 kg", "by": "2.5 kg"}
+        assert room["stacks"]["cable-column"]["pins"] == pins
+        assert set(room["kit"]) == {
+            "floor", "mat", "chair", "15-cm-step", "20-cm-step", "band", "wall"
+        }  # fmt: skip
+        assert room["kit"]["chair"] == {"name": "chair", "count": 6}
+        assert room["kit"]["20-cm-step"]["height"] == "20 cm"
     wave = yaml.safe_load((root / "programs/first-weeks/1-learn.yml").read_text(encoding="utf-8"))
     done = [slot["exercise"] for one in wave["sessions"].values() for slot in one["slots"]]
     assert (len(done), len(set(done))) == (8, 8)

@@ -1,4 +1,4 @@
-"""Hand weights and machines in one line."""
+"""Hand weights in one line."""
 
 from decimal import Decimal
 
@@ -6,7 +6,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from strength_handbook.publish.first_gym.listed import Row, read_hands, read_machines
+from strength_handbook.publish.first_gym.listed import Row, read_hands
+from strength_handbook.publish.first_gym.things_said import read_things
 
 
 def spelled(line: str, unit: str = "kg") -> str:
@@ -55,16 +56,6 @@ def test_what_to_write_instead(line: str, says: str) -> None:
     assert says in spelled(line)
 
 
-def test_machines_with_their_counts() -> None:
-    found, wrong = read_machines("leg press, cable column x2 and 2 rowers")
-    assert (found, wrong) == ((("leg press", 1), ("cable column", 2), ("rowers", 2)), ())
-    assert read_machines("none") == ((), ())
-    assert read_machines("3, 0 x bike")[1] == (
-        "'3' names no machine; write it like 'leg press, cable column x2'",
-        "'0 x bike': from 1 to 100 of a machine, not 0",
-    )
-
-
 @given(st.text(alphabet="0123456789x-– ,;bykgldumbelstin.\n", max_size=50) | st.text(max_size=30))
 def test_any_text_is_read_or_refused_in_words(line: str) -> None:
     found, _ = read_hands(line, "kg")
@@ -72,4 +63,5 @@ def test_any_text_is_read_or_refused_in_words(line: str) -> None:
         assert all(mass.number > 0 for mass in one.masses)
         rows = [mass for mass in one.masses if isinstance(mass, Row)]
         assert all(Decimal(0) < row.low <= row.high and row.step > 0 for row in rows)
-    read_machines(line)
+    things, _ = read_things(line, "kg")
+    assert all(thing.number is None or 0 < thing.number <= 100 for thing in things)

@@ -5,7 +5,13 @@ from dataclasses import dataclass
 from typing import Any
 
 from strength_handbook.publish.first_gym.counted import BARS, PLATES, Counted, read_counted
-from strength_handbook.publish.first_gym.listed import NONE, Hands, read_hands, read_machines
+from strength_handbook.publish.first_gym.listed import NONE, Hands, read_hands
+from strength_handbook.publish.first_gym.things_said import (
+    EXAMPLES,
+    Said,
+    read_things,
+    things_words,
+)
 
 _UNITS = {
     "kg": "kg", "kgs": "kg", "kilo": "kg", "kilos": "kg", "kilograms": "kg", "metric": "kg",
@@ -27,7 +33,7 @@ class Answers:
         racks: how many; 0 where there are none.
         plates: single plates at each rack, or in a room without racks.
         hands: dumbbells and kettlebells; an empty tuple where there are none.
-        machines: names and counts.
+        machines: machines, cable columns and all other things.
         number: the emergency number.
         place: where the ambulance has to come.
     """
@@ -38,7 +44,7 @@ class Answers:
     racks: int | None = None
     plates: tuple[Counted, ...] | None = None
     hands: tuple[Hands, ...] | None = None
-    machines: tuple[tuple[str, int], ...] | None = None
+    machines: tuple[Said, ...] | None = None
     number: str | None = None
     place: str | None = None
 
@@ -159,8 +165,11 @@ QUESTIONS = (
     ),
     Question(
         "machines",
-        _alike("Machines, such as leg press, rower x2; or none"),
-        lambda text, _: read_machines(text),
+        {
+            unit: f"Machines and other things, such as {EXAMPLES[unit]}; or none"
+            for unit in ("kg", "lb")
+        },
+        read_things,
     ),
     Question("number", _alike("Emergency number, such as 112 or 911"), _number),
     Question("place", _alike("Address for the ambulance"), _line(_LONGEST_PLACE)),
@@ -190,6 +199,8 @@ def read_answers(given: Mapping[str, str | None]) -> tuple[Answers, tuple[tuple[
 def understood(answers: Answers, key: str) -> str:
     """How a line of counts was read, for whoever typed it; empty for all others."""
     value = getattr(answers, key)
+    if key == "machines":
+        return things_words(value or ())
     if key not in ("bars", "plates") or not value:
         return ""
     if key == "plates":

@@ -1,4 +1,4 @@
-"""Hand weights and machines, each in one line as people write it."""
+"""Hand weights in one line as people write it."""
 
 import re
 from collections.abc import Iterator
@@ -26,7 +26,6 @@ _ROW = re.compile(
 )
 _SORTS = {sort.noun: sort for sort in (DUMBBELLS, KETTLEBELLS)}
 _MOST_STEPS = 200
-_COUNT = re.compile(r"(?:(\d+)\s*[x×*]?\s+)?(.*?)(?:\s*[x×*]\s*(\d+))?")
 
 
 @dataclass(frozen=True, slots=True)
@@ -89,30 +88,6 @@ def read_hands(line: str, unit: str) -> tuple[tuple[Hands, ...], tuple[str, ...]
         if not rows and not rest:
             wrong.append(f"'{kind}s': from what to what? Write '{_SORTS[kind].examples[unit]}'")
     return tuple(Hands(kind, tuple(masses)) for kind, masses in kinds.items()), tuple(wrong)
-
-
-def read_machines(line: str) -> tuple[tuple[tuple[str, int], ...], tuple[str, ...]]:
-    """Names and counts of machines, parted by commas.
-
-    >>> read_machines("leg press, 2 rowers x, cable column x2")[0]
-    (('leg press', 1), ('rowers x', 2), ('cable column', 2))
-    """
-    found: list[tuple[str, int]] = []
-    wrong: list[str] = []
-    for part in re.split(r"[,;\n]|\band\b", " ".join(line.split())):
-        text = part.strip()
-        if text.lower() in NONE:
-            continue
-        match = _COUNT.fullmatch(text)
-        name = match[2].strip() if match else ""
-        number = int((match[1] or match[3] or "1")[:4]) if match else 0
-        if not re.search("[A-Za-z]", name):
-            wrong.append(f"'{text}' names no machine; write it like 'leg press, cable column x2'")
-        elif not 0 < number <= 100:
-            wrong.append(f"'{text}': from 1 to 100 of a machine, not {number}")
-        else:
-            found.append((name, number))
-    return tuple(found), tuple(wrong)
 
 
 def _by_kind(text: str) -> Iterator[tuple[str, str]]:

@@ -1,13 +1,14 @@
 """The answers as lines of `room.yml`."""
 
 import json
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from decimal import Decimal
 
 from strength_handbook.publish.command_errors import MisuseError
 from strength_handbook.publish.first_gym.answers import Answers
 from strength_handbook.publish.first_gym.counted import Counted, plain
 from strength_handbook.publish.first_gym.listed import Hands, Row
+from strength_handbook.publish.first_gym.things_said import Said
 from strength_handbook.publish.starter import short_name
 from strength_handbook.reading.unfilled import sign
 
@@ -37,12 +38,13 @@ _HAND_EXAMPLES = {
         "sandbag: {name: sandbag, masses: [{mass: 45 lb, count: 1}], note: Weighed.}",
     ),
 }
-_CHAIRS = {
-    False: "  # chair: {name: sturdy chair, count: 4}",
-    True: f"  chair: {{name: sturdy chair, count: {4}, note: "
-    f"{sign('how many chairs with four legs and no wheels')}}}",
+_STACK_EXAMPLES = {
+    unit: (f"cable: {{name: cable column, count: 1, pins: {{{pins}}}, ratio: 2}}",)
+    for unit, pins in (
+        ("kg", "from: 5 kg, to: 90 kg, by: 5 kg"),
+        ("lb", "from: 10 lb, to: 200 lb, by: 10 lb"),
+    )
 }
-"""By whether the first program needs them."""
 _MACHINE_EXAMPLES = ("calf-machine: {name: calf machine, unit: units, from: 0, to: 400, by: 2}",)
 
 _CALL = (
@@ -71,10 +73,10 @@ def room_lines(answers: Answers) -> dict[str, str]:
         "machines": _section("machines", [*_machines(answers)], _MACHINE_EXAMPLES),
         "number": _said(answers.number, "the number that brings help here"),
         "place": _said(answers.place, "where the ambulance has to come"),
-        "chairs": _CHAIRS[not answers.lifts_from_racks],
+        "stacks": _section("stacks", [*_stacks(answers)], _STACK_EXAMPLES[answers.units]),
+        "kit": "\n".join(_kit(answers)),
         "call": json.dumps(_CALL.format(answers.number or "the emergency number"),
                            ensure_ascii=False),
-        "places": str(PLACES if not answers.has_racks else 4 * (answers.racks or RACKS)),
     }  # fmt: skip
 
 
@@ -164,10 +166,66 @@ def _machines(answers: Answers) -> Iterator[str]:
     if answers.machines is None:
         note = _said(None, "which machines, or no such line")
         yield f"  machine: {{name: machine, note: {note}}}"
-    for name, number in answers.machines or ():
-        about = f"name: {json.dumps(name, ensure_ascii=False)}, count: {number}"
-        note = _said(None, "its unit, from, to and by")
-        yield f"  {_machine_id(name)}: {{{about}, note: {note}}}"
+    for thing in _said_of(answers, "machines"):
+        row: dict[str, object] = {
+            "name": json.dumps(thing.name, ensure_ascii=False),
+            "count": thing.number or 1,
+        }
+        if thing.scale is None:
+            row["note"] = _said(None, "its unit, from, to and by")
+        else:
+            row["unit"] = thing.unit or "units"
+            row |= zip(("from", "to", "by"), map(plain, thing.scale), strict=True)
+        yield _row(thing.name, row)
+
+
+def _said_of(answers: Answers, section: str) -> Iterator[Said]:
+    return (thing for thing in answers.machines or () if thing.section == section)
+
+
+def _named(thing: Said) -> dict[str, object]:
+    name = json.dumps(thing.name, ensure_ascii=False)
+    return {"name": name, "count": thing.number or 1}
+
+
+def _stacks(answers: Answers) -> Iterator[str]:
+    for thing in _said_of(answers, "stacks"):
+        low, high, by = (f"{plain(one)} {thing.unit}" for one in thing.scale or ())
+        pins = f"{{from: {low}, to: {high}, by: {by}}}"
+        yield _row(thing.name, _named(thing) | {"pins": pins})
+
+
+def _kit(answers: Answers) -> Iterator[str]:
+    """Floor and mats, a chair where the first program needs one, and what else was said."""
+    places = 4 * (answers.racks or RACKS) if answers.has_racks else PLACES
+    lines = {
+        "floor": f"  floor: {{name: clear floor, count: {places}, fixed: yes, "
+        f"note: {sign('how many can lie down at once')}}}",
+        "mat": f"  mat: {{name: mat, count: {places}, note: {sign('how many mats there are')}}}",
+    }
+    if not answers.lifts_from_racks:
+        lines["chair"] = (
+            f"  chair: {{name: sturdy chair, count: {PLACES}, "
+            f"note: {sign('how many chairs with four legs and no wheels')}}}"
+        )
+    for thing in _said_of(answers, "kit"):
+        key = _machine_id(thing.name)
+        row: dict[str, object] = {
+            "name": json.dumps(thing.name, ensure_ascii=False),
+            "count": thing.number or 1,
+        }
+        row |= {"height": thing.height} if thing.height else {}
+        row |= {"fixed": "yes"} if thing.fixed else {}
+        if thing.number is not None or thing.fixed:
+            lines[key] = _row(thing.name, row)
+        else:
+            lines.setdefault(key, _row(thing.name, row | {"note": sign("how many there are")}))
+    yield from lines.values()
+
+
+def _row(name: str, row: Mapping[str, object]) -> str:
+    said = ", ".join(f"{key}: {value}" for key, value in row.items())
+    return f"  {_machine_id(name)}: {{{said}}}"
 
 
 def _machine_id(name: str) -> str:
