@@ -8,7 +8,7 @@ from strength_handbook.publish.first_gym.counted import BARS, PLATES, Counted, r
 from strength_handbook.publish.first_gym.listed import NONE, Hands, read_hands
 from strength_handbook.publish.first_gym.things_said import (
     EXAMPLES,
-    Said,
+    RoomItem,
     read_things,
     things_words,
 )
@@ -44,7 +44,7 @@ class Answers:
     racks: int | None = None
     plates: tuple[Counted, ...] | None = None
     hands: tuple[Hands, ...] | None = None
-    machines: tuple[Said, ...] | None = None
+    machines: tuple[RoomItem, ...] | None = None
     number: str | None = None
     place: str | None = None
 

@@ -8,7 +8,7 @@ from strength_handbook.publish.command_errors import MisuseError
 from strength_handbook.publish.first_gym.answers import Answers
 from strength_handbook.publish.first_gym.counted import Counted, plain
 from strength_handbook.publish.first_gym.listed import Hands, Row
-from strength_handbook.publish.first_gym.things_said import Said
+from strength_handbook.publish.first_gym.things_said import RoomItem
 from strength_handbook.publish.starter import short_name
 from strength_handbook.reading.unfilled import sign
 
@@ -179,11 +179,11 @@ def _machines(answers: Answers) -> Iterator[str]:
         yield _row(thing.name, row)
 
 
-def _said_of(answers: Answers, section: str) -> Iterator[Said]:
+def _said_of(answers: Answers, section: str) -> Iterator[RoomItem]:
     return (thing for thing in answers.machines or () if thing.section == section)
 
 
-def _named(thing: Said) -> dict[str, object]:
+def _named(thing: RoomItem) -> dict[str, object]:
     name = json.dumps(thing.name, ensure_ascii=False)
     return {"name": name, "count": thing.number or 1}
 

@@ -40,7 +40,7 @@ _MOST_SETTINGS = 200
 
 
 @dataclass(frozen=True, slots=True)
-class Said:
+class RoomItem:
     """A thing of the room.
 
     Attributes:
@@ -75,7 +75,7 @@ class Said:
         return f" {self.unit}" if self.unit else ""
 
 
-def read_things(line: str, unit: str) -> tuple[tuple[Said, ...], tuple[str, ...]]:
+def read_things(line: str, unit: str) -> tuple[tuple[RoomItem, ...], tuple[str, ...]]:
     """Read a line of machines and everything else.
 
     Args:
@@ -89,7 +89,7 @@ def read_things(line: str, unit: str) -> tuple[tuple[Said, ...], tuple[str, ...]
     >>> [one.words for one in found]
     ['15 cm step (how many?)', '20 cm step (how many?)', '1 × leg press, 1 to 20 by 1', '2 × rower']
     """
-    found: list[Said] = []
+    found: list[RoomItem] = []
     wrong: list[str] = []
     before = ""
     for part in _CUT.split(" ".join(line.replace("\n", ";").split())):
@@ -112,7 +112,7 @@ def read_things(line: str, unit: str) -> tuple[tuple[Said, ...], tuple[str, ...]
     return tuple(found), tuple(wrong)
 
 
-def things_words(things: tuple[Said, ...]) -> str:
+def things_words(things: tuple[RoomItem, ...]) -> str:
     """How a line was read, for whoever typed it."""
     heads = (("machines", "machines"), ("stacks", "cable columns"), ("kit", "everything else"))
     parts = []
@@ -122,7 +122,7 @@ def things_words(things: tuple[Said, ...]) -> str:
     return ". ".join(parts)
 
 
-def _one(text: str, unit: str) -> Said | str:
+def _one(text: str, unit: str) -> RoomItem | str:
     height, scale = _HEIGHT.search(text.lower()), _SCALE.search(text.lower())
     measure = height or scale
     rest = text if measure is None else f"{text[: measure.start()]} {text[measure.end() :]}"
@@ -135,7 +135,7 @@ def _one(text: str, unit: str) -> Said | str:
     number = int(said) if said else None
     if number is not None and not 0 < number <= 100:
         return f"'{text}': from 1 to 100 of a thing, not {number}"
-    thing = Said("machines", name, number)
+    thing = RoomItem("machines", name, number)
     if height is not None:
         return _high(thing, text, height)
     if scale is not None:
@@ -149,7 +149,7 @@ def _one(text: str, unit: str) -> Said | str:
     return thing
 
 
-def _high(thing: Said, text: str, height: re.Match[str]) -> Said | str:
+def _high(thing: RoomItem, text: str, height: re.Match[str]) -> RoomItem | str:
     unit = "cm" if height[2] == "cm" else "in"
     low, high = _HEIGHTS[unit]
     if not low <= Decimal(height[1]) <= high:
@@ -158,7 +158,7 @@ def _high(thing: Said, text: str, height: re.Match[str]) -> Said | str:
     return replace(thing, section="kit", name=f"{measure} {_single(thing.name)}", height=measure)
 
 
-def _scaled(thing: Said, text: str, scale: re.Match[str], unit: str) -> Said | str:
+def _scaled(thing: RoomItem, text: str, scale: re.Match[str], unit: str) -> RoomItem | str:
     low, high = Decimal(scale[1]), Decimal(scale[3])
     is_stack = bool(_STACK.search(thing.name))
     if _KIT.search(thing.name) and not is_stack:
