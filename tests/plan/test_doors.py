@@ -105,6 +105,34 @@ def test_the_doors_dose_over_todays(tmp_path: Path) -> None:
     assert plan.changed
 
 
+@pytest.mark.parametrize(
+    ("today", "expected"),
+    [("ISO 2x30 s", "2 × 30 s hold"), ("3x40 s", "3 × 40 s"), ("4x5", "4 × 5 · 5-1-1-0")],
+)
+def test_a_tempo_is_no_part_of_what_is_held_or_timed(
+    tmp_path: Path, today: str, expected: str
+) -> None:
+    plan = door(tmp_path / "same", today, {"dose": "tempo 5-1-1-0"})
+    assert dose_of(plan) == expected
+    other = {"load": EFFORT, "dose": "rest 1:00"}
+    plan = door(tmp_path / "b", today, {"to": "other", "dose": "tempo 5-1-1-0"}, other=other)
+    assert dose_of(plan) == f"{expected} · rest 1:00"
+
+
+def test_nothing_harder_than_as_many_as_possible_until_the_time_is_up(tmp_path: Path) -> None:
+    doors = dict.fromkeys(("easier", "hurts", "taken", "no-partner"), STAY)
+    doors["harder"] = {"how": "Slower.", "dose": "tempo 5-1-1-0"}
+    worked = work(
+        tmp_path,
+        exercises={"lift": exercise(load=EFFORT, doors=doors)},
+        sessions={"a": [slot("A", "lift", "30 s AMRAP")]},
+    )
+    found = slot_doors(worked.book, {}, worked.scales, slots_of(worked)["A"])
+    harder = next(one for one in found if one.key == "harder")
+    assert harder.dose is None
+    assert harder.how == "More good ones in the same time are the harder version."
+
+
 def test_a_hold_takes_the_place_of_repetitions(tmp_path: Path) -> None:
     plan = door(tmp_path, "4x5, RIR 2", {"dose": {"hold": "10 s", "rpe": 5}})
     assert dose_of(plan) == "4 × 10 s hold · effort 5"

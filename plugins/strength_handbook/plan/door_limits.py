@@ -19,6 +19,10 @@ ASKS_MORE = "harder"
 IN_EASY_WEEK = "Not this week: it is easy on purpose. Today's dose is enough."
 """What an easy week has in place of that door. Common practice, no source."""
 
+MORE_IN_THE_TIME = "More good ones in the same time are the harder version."
+"""In place of a harder exercise where as many as possible are done until the time is up: another
+one or a tempo would make another number of it. Common practice, no source."""
+
 ON_TEST_DAY = {
     "easier": "Stop after the last set on the way up. Nobody has to test.",
     "harder": "The next attempt is the harder version.",

@@ -12,8 +12,11 @@ from strength_handbook.dose.table import KEYS
 from strength_handbook.model.book import Book
 from strength_handbook.model.doors import BODY_PARTS, HURTS, Door
 from strength_handbook.model.dose import (
+    Clock,
+    Distance,
     Dose,
     DosePart,
+    Hold,
     IncompleteDoseError,
     InconsistentDoseError,
     complete,
@@ -23,7 +26,13 @@ from strength_handbook.model.exercise import Exercise
 from strength_handbook.model.lighter import each_alike, first_sets
 from strength_handbook.model.load import Setting, scaled
 from strength_handbook.model.program import Base
-from strength_handbook.plan.door_limits import ASKS_MORE, IN_EASY_WEEK, ON_TEST_DAY, within
+from strength_handbook.plan.door_limits import (
+    ASKS_MORE,
+    IN_EASY_WEEK,
+    MORE_IN_THE_TIME,
+    ON_TEST_DAY,
+    within,
+)
 from strength_handbook.plan.loads import PlannedLoad, achieved, body_share_g
 from strength_handbook.plan.reference import is_estimate
 from strength_handbook.plan.remembered import remembered
@@ -122,6 +131,8 @@ def slot_doors(
         words = slot.slot.doors.get(key)  # type: ignore[call-overload]  # the same five words
         if words is None and slot.dose.said.test is not None:
             words = ON_TEST_DAY.get(key)
+        if words is None and key == ASKS_MORE and _until_time_is_up(slot.dose):
+            words = MORE_IN_THE_TIME
         if words is None and slot.easy and key == ASKS_MORE:
             words = IN_EASY_WEEK
         if words is not None:
@@ -202,11 +213,17 @@ def _without_load(dose: Dose, slot: WorkedSlot, share: float) -> Dose:
     return replace(dose, load=setting, top=None)
 
 
+def _until_time_is_up(dose: Dose) -> bool:
+    """True where as many as possible are done in a time, with no pace that ends the set."""
+    return dose.said.density is not None and dose.said.density.pace is None
+
+
 def _same_dose(door: Door, slot: WorkedSlot) -> Dose | None:
     """The door's dose over today's; None where they don't go together."""
     own, dose = door.dose, slot.dose
     if own is None:
         return dose
+    own = _without_tempo(own, dose)
     if dose.series and own.sets is not None and not any(getattr(own, key) for key in WORK_FIELDS):
         # The first ones of sets that differ.
         dose = first_sets(dose, own.sets.high)
@@ -229,6 +246,14 @@ def _fitting(own: DosePart, today: DosePart) -> DosePart:
     return today.model_copy(update=dict.fromkeys(_OF_REPS)) if other and not counted else today
 
 
+def _without_tempo(part: DosePart, today: Dose) -> DosePart:
+    """A door's dose without its tempo, where it leaves today's hold, time or way."""
+    other = any(getattr(part, key) is not None for key in WORK_FIELDS)
+    if other or not isinstance(today.work, Hold | Clock | Distance):
+        return part
+    return part.model_copy(update={"tempo": None})
+
+
 def _other_dose(door: Door, exercise: Exercise, slot: WorkedSlot) -> Dose | None:
     """The door's dose over the other exercise's; over today's where those leave sets open."""
     own, each, going = door.dose or DosePart(), exercise.sides == "each", exercise.going
@@ -240,7 +265,10 @@ def _other_dose(door: Door, exercise: Exercise, slot: WorkedSlot) -> Dose | None
     today = each_alike(slot.dose, lambda one: replace(one, load=None)).part
     carried = DosePart().model_copy(update={name: getattr(today, name) for name in _CARRIED})
     carried = _fitting(own, _fitting(exercise.dose, carried))
+    parts = [own, exercise.dose]
+    if not any(getattr(part, key) is not None for part in parts for key in WORK_FIELDS):
+        parts = [_without_tempo(part, slot.dose) for part in parts]
     try:
-        return complete(own, exercise.dose, carried, each_side=each, going=going)
+        return complete(*parts, carried, each_side=each, going=going)
     except IncompleteDoseError:
         return None
