@@ -5,6 +5,7 @@ from math import ceil
 from typing import Any
 
 from strength_handbook.calc.repetitions import TEXTBOOK_CHART
+from strength_handbook.model.dose import Clock, Dose, Hold
 from strength_handbook.model.printed import bare_mass, percent
 from strength_handbook.pages.goal_results_html import believable_limits, results_block
 from strength_handbook.pages.page import Heading, Page, link, url_of
@@ -17,6 +18,9 @@ from strength_handbook.plan.worked import Worked, WorkedProgram
 
 REPS_SHOWN = (3, 5, 8)
 """Repetitions that have a column where a program tests no others."""
+
+_OF_HEAVY = ("ladder", "real", "next")
+"""Parts of the page that are about a best load."""
 
 ROWS = 20
 """Rows of a table at most."""
@@ -33,11 +37,14 @@ def day_of_tests_page(worked: Worked, program: WorkedProgram) -> Page:
     url = url_of(uri)
     book = worked.book
     cv = book.rule("test-noise")
+    heavy, counted = _kinds(program)
     likely, sure = believable_limits(cv)
     html = render(
         "test_day.html",
         {
             "goals": program.program.goals,
+            "heavy": heavy,
+            "counted": counted,
             "sessions": _test_sessions(program, url),
             "likely": percent(likely),
             "sure": percent(sure),
@@ -79,10 +86,34 @@ def day_of_tests_page(worked: Worked, program: WorkedProgram) -> Page:
                 ("real", "Is it real?"),
                 ("next", "What happens with the number"),
             )
+            if heavy or anchor not in _OF_HEAVY
         ),
         description="How test day goes, and whether a change is real",
         parent=overview_uri(program),
     )
+
+
+def _kinds(program: WorkedProgram) -> tuple[bool, bool]:
+    """Whether a best load is tested; whether repetitions or seconds are, in a week of tests.
+
+    Where the program says of no test what it is, its page speaks of a best load.
+    """
+    slots = [
+        (week.week in week.wave.tests, slot.dose)
+        for week in program.weeks
+        for session in week.sessions
+        for slot in session.slots
+    ]
+    heavy = any(dose.said.test is not None for _, dose in slots)
+    counted = any(
+        tests and dose.going is None and (isinstance(dose.work, Clock | Hold) or _open(dose))
+        for tests, dose in slots
+    )
+    return heavy or not counted, counted
+
+
+def _open(dose: Dose) -> bool:
+    return dose.load is None and dose.reps is not None and dose.reps.open
 
 
 def _test_sessions(program: WorkedProgram, url: str) -> list[dict[str, Any]]:
