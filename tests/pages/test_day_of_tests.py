@@ -48,6 +48,7 @@ def test_each_part_stands_where_its_kind_of_test_is(
     worked = work_out(reading.book)
     page = day_of_tests_page(worked, worked.programs[0])
     assert [part in page.html for part in HEAVY] == [heavy] * len(HEAVY)
+    assert ("Chair stand:" in page.html) is any("AMRAP" in one for one in doses)
     assert (COUNTED in page.html) is counted
     assert ("real" in [heading.id for heading in page.headings]) is heavy
     for heading in page.headings:

@@ -5,7 +5,8 @@ from math import ceil
 from typing import Any
 
 from strength_handbook.calc.repetitions import TEXTBOOK_CHART
-from strength_handbook.model.dose import Clock, Dose, Hold
+from strength_handbook.dose.printing import notation
+from strength_handbook.model.dose import Clock, Hold
 from strength_handbook.model.printed import bare_mass, percent
 from strength_handbook.pages.goal_results_html import believable_limits, results_block
 from strength_handbook.pages.page import Heading, Page, link, url_of
@@ -14,7 +15,7 @@ from strength_handbook.pages.session_page import exercise_link, session_uri
 from strength_handbook.pages.tools_html import block
 from strength_handbook.pages.week_page import overview_uri
 from strength_handbook.plan.new_best import factors, new_best
-from strength_handbook.plan.worked import Worked, WorkedProgram
+from strength_handbook.plan.worked import Worked, WorkedProgram, WorkedSlot, WorkedWeek
 
 REPS_SHOWN = (3, 5, 8)
 """Repetitions that have a column where a program tests no others."""
@@ -98,41 +99,50 @@ def _kinds(program: WorkedProgram) -> tuple[bool, bool]:
 
     Where the program says of no test what it is, its page speaks of a best load.
     """
-    slots = [
-        (week.week in week.wave.tests, slot.dose)
-        for week in program.weeks
-        for session in week.sessions
-        for slot in session.slots
-    ]
-    heavy = any(dose.said.test is not None for _, dose in slots)
+    asked = [(week, slot) for week in program.weeks for one in week.sessions for slot in one.slots]
+    heavy = any(slot.dose.said.test is not None for _, slot in asked)
     counted = any(
-        tests and dose.going is None and (isinstance(dose.work, Clock | Hold) or _open(dose))
-        for tests, dose in slots
+        # Beside a best load a hold is rarely a test; alone in a week of tests it is one.
+        _is_counted(week, slot)
+        or (not heavy and _in_tests(week, slot) and isinstance(slot.dose.work, Clock | Hold))
+        for week, slot in asked
     )
     return heavy or not counted, counted
 
 
-def _open(dose: Dose) -> bool:
-    return dose.load is None and dose.reps is not None and dose.reps.open
+def _in_tests(week: WorkedWeek, slot: WorkedSlot) -> bool:
+    return week.week in week.wave.tests and slot.dose.going is None
+
+
+def _is_counted(week: WorkedWeek, slot: WorkedSlot) -> bool:
+    """True where a week of tests asks for as many as possible, without a load for its sets."""
+    dose = slot.dose
+    open_end = dose.load is None and dose.reps is not None and dose.reps.open
+    return _in_tests(week, slot) and (dose.said.density is not None or open_end)
 
 
 def _test_sessions(program: WorkedProgram, url: str) -> list[dict[str, Any]]:
     """Sessions that have tests in them."""
-    return [
-        {
-            "title": f"Week {week.week}, {session.session.title}",
-            "link": link(url, url_of(session_uri(program, week.week, session.id))),
-            "tests": [
-                f"{slot.exercise.name}: best {slot.dose.said.test.rm} in "
-                f"{slot.dose.said.test.attempts} attempts"
-                for slot in session.slots
-                if slot.dose.said.test is not None
-            ],
-        }
-        for week in program.weeks
-        for session in week.sessions
-        if any(slot.dose.said.test is not None for slot in session.slots)
-    ]
+    found = []
+    for week in program.weeks:
+        for session in week.sessions:
+            tests = [text for slot in session.slots if (text := _test_line(week, slot))]
+            if tests:
+                found.append(
+                    {
+                        "title": f"Week {week.week}, {session.session.title}",
+                        "link": link(url, url_of(session_uri(program, week.week, session.id))),
+                        "tests": tests,
+                    }
+                )
+    return found
+
+
+def _test_line(week: WorkedWeek, slot: WorkedSlot) -> str:
+    """What is tested, and how; empty for what is no test."""
+    if (test := slot.dose.said.test) is not None:
+        return f"{slot.exercise.name}: best {test.rm} in {test.attempts} attempts"
+    return f"{slot.exercise.name}: {notation(slot.dose)}" if _is_counted(week, slot) else ""
 
 
 def _factor(reps: int, share: int, low: int, high: int, _care: int) -> dict[str, Any]:
