@@ -121,7 +121,10 @@ def _check_wave(
             path = ("sessions", key, "slots", index)
             line = source.at((*path, "order")).line
             if slot.order in lines:
-                text = f"order {slot.order} is taken already, in line {lines[slot.order]}"
+                text = (
+                    f"order {slot.order} is taken already, in line {lines[slot.order]}; for another"
+                    " exercise in some weeks write those weeks here only, with a letter of its own"
+                )
                 yield source.problem((*path, "order"), "order-twice", text)
             lines.setdefault(slot.order, line)
             for week in slot.weeks:
