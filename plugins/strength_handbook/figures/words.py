@@ -27,7 +27,7 @@ HELD = {
     "rope": "a rope",
     "cable": "a cable handle",
     "strap": "a strap",
-    "pull-up-bar": "a bar overhead",
+    "pull-up-bar": "a fixed bar",
     "parallel-handles": "two parallel handles overhead",
     "towels": "two towels over a bar",
     "stick": "a light stick",
