@@ -100,6 +100,11 @@ class Built:
         self.env: Environment | None = None
 
     @property
+    def sources(self) -> frozenset[str]:
+        """Paths of all files that the site is made from, in their folder."""
+        return frozenset(file.src_uri for file in self.files)
+
+    @property
     def uris(self) -> list[str]:
         """Source paths of all pages, in the order in which they are built."""
         shown = self.files.documentation_pages(inclusion=InclusionLevel.is_in_serve)

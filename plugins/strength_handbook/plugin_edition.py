@@ -22,6 +22,7 @@ from strength_handbook.plugin_built import Built, Marked, SearchEntries, report
 from strength_handbook.plugin_config import HandbookConfig
 from strength_handbook.publish.handwritten import check_handwritten, written_pages
 from strength_handbook.publish.since import Since
+from strength_handbook.publish.where_there import where_there
 from strength_handbook.reading.problem import Problem
 
 
@@ -144,6 +145,7 @@ class ServedEdition:
 
     def _put(self, page: Page) -> None:
         """Build a page again where it is another; all where others show it differently."""
+        page = replace(page, html=where_there(page.html, self._built.sources))
         shown = self._handbook.pages.get(page.uri)
         if shown is None and page.uri in self._names:
             return  # a hand-written page stands in its place
