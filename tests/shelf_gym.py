@@ -53,7 +53,7 @@ def with_everything(root: Path, units: str) -> Path:
     for thing in THINGS.values():
         sample = in_units(thing.sample, units)
         key = sample.split(":")[0]
-        if key in there.get(thing.section, {}):
+        if thing.section == "plates" or key in there.get(thing.section, {}):
             continue
         head = re.search(rf"^{thing.section}:\n", text, re.MULTILINE)
         if head is None:

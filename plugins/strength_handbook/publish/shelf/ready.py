@@ -9,6 +9,7 @@ from pathlib import Path
 TEXTS = Path(__file__).parent / "texts"
 
 _THING = re.compile(r"\$\{?([a-z_]+)")
+_WITH_PLATES = re.compile(r"^  kind: (?:bar|plate)$", re.MULTILINE)
 _LEADS_TO = re.compile(r"^ +to: ([a-z0-9-]+)$", re.MULTILINE)
 _NAMED = re.compile(r"^(name|also|pattern): (.+)$", re.MULTILINE)
 
@@ -49,7 +50,7 @@ def _ready(path: Path) -> Ready:
         said["name"],
         said.get("also", ""),
         said["pattern"],
-        frozenset(_THING.findall(text)),
+        frozenset([*_THING.findall(text), *(["plates"] if _WITH_PLATES.search(text) else [])]),
         tuple(dict.fromkeys(_LEADS_TO.findall(text))),
     )
 

@@ -39,6 +39,10 @@ THINGS: dict[str, RoomThing] = {
         "bars", "a pair of handles for plates", r"farmer|carry|(?<!thick )handle",
         "farmer-handle: {name: farmer handle, mass: [[10 kg|20 lb]], count: 2}",
     ),
+    "plates": RoomThing(
+        "plates", "plates", r"",
+        "- {mass: [[5 kg|10 lb]], pairs: 2}",
+    ),
     "rack": RoomThing(
         "racks", "a rack", r"",
         "rack: {name: rack, count: 2, hook-spacing: [[1.1 m|43 in]]}",
@@ -137,7 +141,8 @@ THINGS: dict[str, RoomThing] = {
         "hand-band: {name: long light band, count: 4, until: 2027-12-31}",
     ),
 }  # fmt: skip
-"""Every `$name` that a text of the shelf may hold."""
+"""Every `$name` that a text of the shelf may hold. No text names plates; they are needed where a
+load is made of them."""
 
 
 def found(room: Room, name: str) -> str | None:
@@ -148,6 +153,8 @@ def found(room: Room, name: str) -> str | None:
         name: a key of `THINGS`.
     """
     thing = THINGS[name]
+    if name == "plates":
+        return name if room.plates or room.loose_plates else None
     own: Mapping[str, object] = getattr(room, thing.section.replace("-", "_"))
     called = {
         key: f"{key.replace('-', ' ')} {getattr(one, 'name', '')}".casefold()
