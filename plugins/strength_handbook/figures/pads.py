@@ -37,7 +37,7 @@ def _on_trunk(points: Points, up: float, off: float) -> Point:
 def lean_of(points: Points) -> float:
     """How far a trunk leans from upright, degrees forward.
 
-    >>> round(lean_of({"hip": (0, 0), "shoulder": (TRUNK, 0)}))
+    >>> round(lean_of({"hip": (0, 0), "shoulder": (0.5, 0)}))
     90
     """
     hip, shoulder = points["hip"], points["shoulder"]
