@@ -210,6 +210,9 @@ parts = st.builds(lambda *some: {k: v for one in some for k, v in one.items()},
 
 
 @given(parts)
+@example({"position": "pin 9", "tempo": "0-0-0-0"})  # of a rack, not of a stack
+@example({"team": {"bearers": "2", "mass": "60 kg"}, "top": "5 @ RPE 8", "reps": "1"})
+@example({"bands": {"pair": ["0", "x0"]}, "top": "5 @ RPE 8", "reps": "1"})
 @example({"density": {"pace": "8"}, "time": "10-12 min"})
 @example({"density": {"pace": "8"}, "time": "10-11 s"})
 def test_any_dose_comes_back_from_its_line(long: dict[str, Any]) -> None:

@@ -128,6 +128,7 @@ def written(draw: st.DrawFn) -> tuple[str, str, Doing]:
 @given(written())
 @example(("3x5 31X1", "3x5 tempo 3-1-X-1", ANYTHING))
 @example(("10+10", "reps 10 ES", ANYTHING))
+@example(("3x5 help by 20 kg", "3x5 @ BW-20 kg", ANYTHING))
 def test_a_spelling_means_its_house_notation_or_is_refused(both: tuple[str, str, Doing]) -> None:
     line, house, doing = both
     try:

@@ -20,7 +20,7 @@ from strength_handbook.dose.key import (
     taught,
 )
 from strength_handbook.dose.line_words import FREE, PERCENT
-from strength_handbook.dose.texts import free_text, line_number
+from strength_handbook.dose.texts import OneLineError, free_text, line_number
 from strength_handbook.model.dose_part import DosePart
 from strength_handbook.model.methods import Assist, BandsOn, ChainsOn
 from strength_handbook.model.printed import NBSP, count_word
@@ -117,6 +117,8 @@ def _line_assist(assist: Assist, _: DosePart) -> Iterator[str]:
     if assist.band is not None:
         yield f"help band {assist.band}"
     if assist.by is not None:
+        if assist.by[:1].isdigit():
+            raise OneLineError("assist", "after 'help by' a number would be read as a load")
         yield f"help by {free_text('assist', assist.by)}"
 
 
@@ -128,7 +130,7 @@ ASSIST = Key[Assist](
     field="assist",
     read=reads(
         (r"help\s+band\s+([\w-]+)", take("assist.band")),
-        (rf"help\s+by\s+({FREE})", free("assist.by")),
+        (rf"help\s+by\s+(?!\d)({FREE})", free("assist.by")),
         advice={"help": "write 'help band 22-a', or 'help by' and who or what helps"},
     ),
     line=(InLine.WITH, _line_assist),

@@ -91,8 +91,9 @@ def _unclear_effort(position: int, number: str) -> NotationError:
 
 
 def _more_sets(line: str, position: int) -> bool:
-    """True where further sets stand behind that are not understood."""
-    return re.search(r"\d\s*[x×*]\s*\d|\bsets\b|\bthen\b", line[position:], re.I) is not None
+    """True where further sets stand in the next clause that are not understood."""
+    clause = line[position:].lstrip(" ,;").split(",")[0]
+    return re.match(r"\d+\s*[x×*]\s*\d|.*\bsets\b|.*\bthen\b", clause, re.IGNORECASE) is not None
 
 
 def _following(behind: re.Match[str], there: There, top: str) -> tuple[Piece, ...]:

@@ -25,6 +25,7 @@ _PACE = (
     "a pace refers to a tested best, so that it fits everybody: write '@ pace +8 s' or '@ 85 %', "
     "with a best of program.yml as the slot's 'base'"
 )
+_PIN = "a pin is written as what it is marked with, such as '@ 40 {unit}'; {pins}"
 _WATTS = (
     "watts refer to a tested best, so that they fit everybody: write '@ 75 %', with a best of "
     "program.yml that is in watts as the slot's 'base'"
@@ -279,9 +280,11 @@ UNCLEAR: tuple[Unclear, ...] = (
         "here is no last week to go on from: write the dose in full",
         "same", "same as last week", "as last week", "repeat",
     ),
-    unclear("a pin is written as what it is marked with, such as '@ 40 {unit}'; {pins}",
-            "[{with}] [{a}] pin {n}", "[{with}] [{a}] pin [no.] {n}", "pin{n}", "@ pin{n}",
-            "[{with}] [{a}] pin #{n}"),
+    unclear(_PIN, "[@] [{a}] pin {n}", "[@] [{a}] pin [no.] {n}", "[@] pin{n}",
+            "[@] [{a}] pin #{n}"),
+    # 'at pin 9' is a place in a rack, and a load on a stack only.
+    unclear(_PIN, "[{with}] [{a}] pin {n}", "[{with}] [{a}] pin [no.] {n}",
+            "[{with}] [{a}] pin #{n}", only=surely_of_kind("stack")),
     unclear("a plate of a stack is written as what stands on it, such as '@ 40 {unit}'; {pins}",
             "[{with}] [{a}] plate {n}", only=surely_of_kind("stack")),
     unclear(f"calories {_MACHINE}", "{n} cal", "{n} cals", "{n} calories", "{sets} {x} {n} cal",
