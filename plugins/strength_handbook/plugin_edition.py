@@ -91,6 +91,7 @@ class ServedEdition:
         self._drafted, self._since, self._todo, self._leave = drafted, since, parts, leave
         self._names = {uri: name for name, uris in site.parts.items() for uri in uris}
         self._made: dict[Name, tuple[Page, ...]] = {}
+        self._sources = built.sources
         self._left = False
         self.noted: frozenset[str] = frozenset()
         """Pages on which the checks say something else than before, once they have come to their
@@ -145,7 +146,7 @@ class ServedEdition:
 
     def _put(self, page: Page) -> None:
         """Build a page again where it is another; all where others show it differently."""
-        page = replace(page, html=where_there(page.html, self._built.sources))
+        page = replace(page, html=where_there(page.html, self._sources))
         shown = self._handbook.pages.get(page.uri)
         if shown is None and page.uri in self._names:
             return  # a hand-written page stands in its place

@@ -7,25 +7,24 @@ import re
 from itertools import pairwise
 
 from strength_handbook.dose.clause import NotationError
-from strength_handbook.dose.line_words import END, NUMBER
+from strength_handbook.dose.line_words import END, NUMBER, SHARE_OR_MASS
 from strength_handbook.dose.listed import Listed
 from strength_handbook.dose.spelling import Piece
 
-_UNIT = r"(?:%|kgs?\b|lbs?\b)"
 _SETS = r"(?:(?P<sets>\d+)\s*[x×*]\s*)?\(?\s*"
 _THEN = r"\s*(?<![-=])>\s*"
-_ITEM = rf"\d+(?:\s*reps?)?\s*(?:@|\bat\b|\bwith\b)\s*{NUMBER}\s*{_UNIT}?"
+_ITEM = rf"\d+(?:\s*reps?)?\s*(?:@|\bat\b|\bwith\b)\s*{NUMBER}\s*{SHARE_OR_MASS}?"
 _LOADS = re.compile(rf"{_SETS}(?P<items>{_ITEM}(?:{_THEN}{_ITEM})+)\s*\)?{END}", re.IGNORECASE)
 _OFF = (
-    rf"(?:drop(?:ping)?|[-−–]|less|minus)\s*(?P<off>{NUMBER}\s*{_UNIT})"
+    rf"(?:drop(?:ping)?|[-−–]|less|minus)\s*(?P<off>{NUMBER}\s*{SHARE_OR_MASS})"
     r"(?:\s*(?:each\s+time|each|per\s+drop|a\s+drop))?"
 )
 _COUNTS = re.compile(
     rf"{_SETS}(?P<items>\d+(?:{_THEN}\d+)+)\s*\)?\s*(?:@|\bat\b|\bwith\b)\s*"
-    rf"(?P<load>{NUMBER}\s*{_UNIT})\s*,?\s*{_OFF}{END}",
+    rf"(?P<load>{NUMBER}\s*{SHARE_OR_MASS})\s*,?\s*{_OFF}{END}",
     re.IGNORECASE,
 )
-_ONE = re.compile(rf"(\d+)\D*?(?:({NUMBER})\s*({_UNIT})?)?\s*(?:$|{_THEN})", re.IGNORECASE)
+_ONE = re.compile(rf"(\d+)\D*?(?:({NUMBER})\s*({SHARE_OR_MASS})?)?\s*(?:$|{_THEN})", re.IGNORECASE)
 _SIGN = re.compile(r"(?:\d+\s*[x×*]\s*)?\(?\s*\d[^,;<>→]{0,20}(?<![-=])>", re.IGNORECASE)
 _ALIKE = (
     "a strip set has as many repetitions with each load, and takes the same off each time, such as "

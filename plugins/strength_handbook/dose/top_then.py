@@ -8,13 +8,12 @@ import re
 from decimal import Decimal
 
 from strength_handbook.dose.clause import NotationError
-from strength_handbook.dose.line_words import COUNT, END, NUMBER
+from strength_handbook.dose.line_words import COUNT, END, NUMBER, SHARE_OR_MASS
 from strength_handbook.dose.listed import Listed
 from strength_handbook.dose.meant import There
 from strength_handbook.dose.spelling import Piece
 
-_UNIT = r"(?:%|kgs?\b|lbs?\b)"
-_LOAD = rf"{NUMBER}\s*{_UNIT}"
+_LOAD = rf"{NUMBER}\s*{SHARE_OR_MASS}"
 _HEAVY = (
     r"(?:work(?:ing)?\s+up\s+to|build(?:ing)?\s+(?:up\s+)?to|ramp(?:ing)?\s+(?:up\s+)?to)?\s*"
     r"(?:(?:an?|the|one)\s+)?(?:heavy\s+)?(?:top\s*set(?:\s+of\b|:)?|top)?\s*"

@@ -187,12 +187,13 @@ def _groups(
     for slot in session.slots:
         letter = slot.order[0]
         if not groups or groups[-1]["letter"] != letter:
-            groups.append({"letter": letter, "at": hours_minutes(starts[letter]), "slots": []})
+            groups.append(
+                {"letter": letter, "at": hours_minutes(starts[letter]), "slots": [], "again": False}
+            )
         groups[-1]["slots"].append(_slot(worked, program, week, session, slot, url))
+        groups[-1]["again"] |= slot.dose.sets.high > 1
     for group in groups:
         group["paired"] = len(group["slots"]) > 1
-        mine = [slot for slot in session.slots if slot.order[0] == group["letter"]]
-        group["again"] = any(slot.dose.sets.high > 1 for slot in mine)
     return groups
 
 

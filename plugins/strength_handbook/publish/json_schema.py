@@ -2,6 +2,7 @@
 
 import json
 import re
+from pathlib import Path
 from typing import Any
 
 from pydantic import BaseModel
@@ -93,6 +94,17 @@ def _may_be_number(part: dict[str, Any]) -> bool:
     if "pattern" in part:
         return re.search(part["pattern"], "1") is not None
     return "examples" not in part
+
+
+def schema_head(programs: Path, address: str) -> str:
+    """The first line of a new program file; empty where the gym's folder has no schemas.
+
+    Args:
+        programs: the program folder.
+        address: of the file in it, such as `exercises/plank.yml`.
+    """
+    has_schemas = (programs.parent / ".schema").is_dir() and programs.name == "programs"
+    return f"{schema_line(f'programs/{address}')}\n" if has_schemas else ""
 
 
 def schema_line(address: str) -> str:

@@ -11,7 +11,7 @@ from strength_handbook.model.exercise import Exercise
 from strength_handbook.model.weeks import WEEKDAYS
 from strength_handbook.model.words import Hazard, Pattern
 from strength_handbook.publish.command_errors import MisuseError
-from strength_handbook.publish.json_schema import schema_line
+from strength_handbook.publish.json_schema import schema_head
 from strength_handbook.publish.starter import short_name
 from strength_handbook.reading.book import read_book
 from strength_handbook.reading.files import RESERVED
@@ -68,13 +68,12 @@ def new_program(
         "program.yml": _program(" ".join(name.split()), exercises[0][0], masses, until),
         **dict(_waves(lengths, weekdays, exercises)),
     }
-    has_schemas = (programs.parent / ".schema").is_dir() and programs.name == "programs"
     with tempfile.TemporaryDirectory(prefix=f".{key}-", dir=programs) as beside:
         new = Path(beside) / key
         new.mkdir()
         for file, text in files.items():
-            line = f"{schema_line(f'programs/{key}/{file}')}\n" if has_schemas else ""
-            (new / file).write_text(f"{line}{text}", encoding="utf-8")
+            head = schema_head(programs, f"{key}/{file}")
+            (new / file).write_text(f"{head}{text}", encoding="utf-8")
         new.rename(programs / key)
     return programs / key
 

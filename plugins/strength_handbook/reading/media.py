@@ -57,7 +57,7 @@ def check_media(written: Written, root: Path) -> tuple[dict[str, MediaFile], lis
             except _UnfitError as unfit:
                 problems.append(exercise.source.problem(path, "media", str(unfit)))
     if written.room is not None and not written.broken:
-        problems += _unused(there, found, written)
+        problems += _unused(there, written, written.room.source.file)
     return found, problems
 
 
@@ -71,17 +71,14 @@ def _there(folder: Path) -> dict[str, Path]:
     }
 
 
-def _unused(
-    there: Mapping[str, Path], found: Mapping[str, MediaFile], written: Written
-) -> Iterator[Problem]:
-    """Files that nothing shows: they are not published, and perhaps forgotten."""
-    named = {media.file for file in written.exercises.values() for media in file.model.media}
-    left = [name for name in there if name not in found and name not in named]
-    if left and written.room is not None:
+def _unused(there: Mapping[str, Path], written: Written, file: str) -> Iterator[Problem]:
+    """Files that nothing shows, told at the top of a file: perhaps they were forgotten."""
+    named = {media.file for one in written.exercises.values() for media in one.model.media}
+    left = [name for name in there if name not in named]
+    if left:
         names = ", ".join(map(quoted, left[:5])) + (" and more" if len(left) > 5 else "")
         text = f"no exercise shows {names} of {FOLDER}/; name it there under 'media', or delete it"
-        place = written.room.source.problem(("gym",), "media-unused", text)
-        yield Problem(place.file, 1, 1, "media-unused", text, Severity.NOTE)
+        yield Problem(file, 1, 1, "media-unused", text, Severity.NOTE)
 
 
 def _looked_at(media: Media, there: Mapping[str, Path]) -> MediaFile:

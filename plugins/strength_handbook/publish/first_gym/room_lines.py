@@ -167,10 +167,7 @@ def _machines(answers: Answers) -> Iterator[str]:
         note = _said(None, "which machines, or no such line")
         yield f"  machine: {{name: machine, note: {note}}}"
     for thing in _said_of(answers, "machines"):
-        row: dict[str, object] = {
-            "name": json.dumps(thing.name, ensure_ascii=False),
-            "count": thing.number or 1,
-        }
+        row = _named(thing)
         if thing.scale is None:
             row["note"] = _said(None, "its unit, from, to and by")
         else:
@@ -210,10 +207,7 @@ def _kit(answers: Answers) -> Iterator[str]:
         )
     for thing in _said_of(answers, "kit"):
         key = _machine_id(thing.name)
-        row: dict[str, object] = {
-            "name": json.dumps(thing.name, ensure_ascii=False),
-            "count": thing.number or 1,
-        }
+        row = _named(thing)
         row |= {"height": thing.height} if thing.height else {}
         row |= {"fixed": "yes"} if thing.fixed else {}
         if thing.number is not None or thing.fixed:

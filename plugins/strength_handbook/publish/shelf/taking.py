@@ -6,7 +6,7 @@ from string import Template
 
 from strength_handbook.model.room import Room
 from strength_handbook.publish.command_errors import MisuseError
-from strength_handbook.publish.json_schema import schema_line
+from strength_handbook.publish.json_schema import schema_head
 from strength_handbook.publish.measures import in_units
 from strength_handbook.publish.shelf.ready import Ready, shelf, with_doors
 from strength_handbook.publish.shelf.things import THINGS, found
@@ -41,13 +41,12 @@ def take(names: Sequence[str], programs: Path) -> tuple[list[Path], list[Path]]:
         raise MisuseError("\n".join(wrong))
     folder = programs / "exercises"
     folder.mkdir(exist_ok=True)
-    has_schemas = (programs.parent / ".schema").is_dir() and programs.name == "programs"
     asked, along = list[Path](), list[Path]()
     for key, ready in with_doors(keys, there).items():
         path = folder / f"{key}.yml"
-        line = f"{schema_line(f'programs/exercises/{key}.yml')}\n" if has_schemas else ""
+        head = schema_head(programs, f"exercises/{key}.yml")
         with path.open("x", encoding="utf-8") as file:
-            file.write(line + _for_room(ready, room))
+            file.write(head + _for_room(ready, room))
         (asked if key in keys else along).append(path)
     return asked, along
 
