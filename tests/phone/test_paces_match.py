@@ -11,7 +11,6 @@ from strength_handbook.model.printed import split, whole_watts
 from strength_handbook.phone.aims import aim_recipe
 from strength_handbook.phone.lists import phone_lists
 from strength_handbook.phone.recipes import slot_recipe
-from strength_handbook.plan.aims import aim_strip
 
 RUNNER = Path(__file__).parent / "run_paces.js"
 EXERCISES = {
@@ -47,7 +46,7 @@ def test_every_row_of_every_strip(tmp_path: Path) -> None:
             sessions={"a": [slot("A", exercise_id, dose, base=base)]},
         )  # fmt: skip
         one = slots_of(worked)["A"]
-        strip, recipe, lists = aim_strip(one), aim_recipe(one), phone_lists(worked)
+        strip, recipe, lists = one.aims, aim_recipe(one), phone_lists(worked)
         assert strip is not None
         assert slot_recipe(worked, lists, one) == {"a": recipe}
         assert lists.data["bests"][base] == base

@@ -11,7 +11,7 @@ from strength_handbook.model.best import Best
 from strength_handbook.model.printed import split
 from strength_handbook.model.span import ends
 from strength_handbook.pages.lookup import slot_lookup
-from strength_handbook.plan.aims import AimStrip, aim_strip
+from strength_handbook.plan.aims import AimStrip
 from strength_handbook.plan.worked import WorkedSlot
 from strength_handbook.workings.aim import aim_lines
 
@@ -38,7 +38,7 @@ def slot_of(root: Path, exercise_id: str, dose: str, base: str | None) -> Worked
 
 
 def strip_of(root: Path, exercise_id: str, dose: str, base: str | None) -> AimStrip:
-    strip = aim_strip(slot_of(root, exercise_id, dose, base))
+    strip = slot_of(root, exercise_id, dose, base).aims
     assert strip is not None
     return strip
 
@@ -113,7 +113,7 @@ def test_the_page_has_the_strip_and_how_it_is_made(tmp_path: Path) -> None:
 
 def test_without_a_best_there_is_no_strip(tmp_path: Path) -> None:
     found = slot_of(tmp_path, "rower", "6x500 m, RPE 8, rest 2:00", None)
-    assert aim_strip(found) is None
+    assert found.aims is None
     assert slot_lookup(found, "lb").table == ""
 
 

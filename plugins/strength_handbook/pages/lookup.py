@@ -30,7 +30,6 @@ from strength_handbook.pages.aim_html import aim_strip_html
 from strength_handbook.pages.load_html import load_line, strip_html, table_html
 from strength_handbook.pages.series_html import series_strip
 from strength_handbook.pages.variable_html import example_note, help_words, variable_strip
-from strength_handbook.plan.aims import aim_strip
 from strength_handbook.plan.strip_lifters import FIRST_REPS
 from strength_handbook.plan.tables import (
     base_strip,
@@ -184,7 +183,7 @@ def _body_weight(load: BodyWeight) -> str:
 
 def _of_best(slot: WorkedSlot) -> Lookup:
     """Rowing, running and the like: a strip of paces or watts, and how to share out the effort."""
-    strip, begin = aim_strip(slot), _by_breath(slot)
+    strip, begin = slot.aims, _by_breath(slot)
     if strip is None or slot.dose.load is None:
         return Lookup(begin)
     table = aim_strip_html(strip, slot.dose.load.text)

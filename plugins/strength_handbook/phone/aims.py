@@ -14,13 +14,12 @@ from strength_handbook.model.load import PercentOfBase
 from strength_handbook.model.pace import PaceOfBest
 from strength_handbook.model.printed import NBSP
 from strength_handbook.model.span import ends
-from strength_handbook.plan.aims import aim_strip
 from strength_handbook.plan.worked import WorkedSlot
 
 
 def aim_recipe(slot: WorkedSlot) -> dict[str, Any] | None:
     """How a phone makes a slot's own pace or watts; None where it asks for none."""
-    strip, load = aim_strip(slot), slot.dose.load
+    strip, load = slot.aims, slot.dose.load
     if strip is None or slot.base_id is None:
         return None
     going = strip.going

@@ -17,7 +17,6 @@ from strength_handbook.model.going import Going
 from strength_handbook.model.load import PercentOfBase
 from strength_handbook.model.pace import PaceOfBest
 from strength_handbook.model.span import between, ends
-from strength_handbook.plan.worked import WorkedSlot
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,9 +51,8 @@ class AimStrip:
     rows: tuple[tuple[Result, Aim], ...]
 
 
-def aim_strip(slot: WorkedSlot) -> AimStrip | None:
-    """The strip of a slot that refers to a best; None of all others."""
-    best, dose = slot.best, slot.dose
+def aim_strip(best: Best | None, dose: Dose) -> AimStrip | None:
+    """The strip of a dose that refers to a best; None of all others."""
     if best is None or dose.going is None or not isinstance(dose.load, PercentOfBase | PaceOfBest):
         return None
     rows = tuple((one, found) for one in best.rows if (found := aim(best, one, dose)) is not None)

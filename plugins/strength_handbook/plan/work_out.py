@@ -10,6 +10,7 @@ from strength_handbook.model.exercise import Exercise
 from strength_handbook.model.program import Base, Program
 from strength_handbook.model.session import Session, Slot
 from strength_handbook.model.slot_dose import slot_dose
+from strength_handbook.plan.aims import aim_strip
 from strength_handbook.plan.help import assisted, help_bands, takes_bands, with_bands, with_help
 from strength_handbook.plan.loads import PlannedLoad, plan_load
 from strength_handbook.plan.minutes import session_minutes
@@ -125,7 +126,8 @@ def _slot(book: Book, program: Program, slot: Slot, week: int, scale: Scale | No
     base = program.bases.get(base_id) if base_id else None
     dose = slot_dose(slot, exercise, week)
     worked = work_slot(book, slot, slot.exercise, dose, base_id, base, scale)
-    return replace(worked, best=program.bests.get(base_id) if base_id else None)
+    best = program.bests.get(base_id) if base_id else None
+    return replace(worked, best=best, aims=aim_strip(best, dose))
 
 
 def work_slot(

@@ -11,6 +11,7 @@ from strength_handbook.model.exercise import Exercise
 from strength_handbook.model.program import Base, Program, Wave
 from strength_handbook.model.session import Session, Slot
 from strength_handbook.model.span import ends, middle_of
+from strength_handbook.plan.aims import AimStrip
 from strength_handbook.plan.help import Assisted
 from strength_handbook.plan.loads import (
     PlannedLoad,
@@ -44,6 +45,7 @@ class WorkedSlot:
         strips: loads of each example lifter's strip set; None where the room allows none.
         easy: it is done in a week of less.
         best: what a pace or a share of a best refers to, or None.
+        aims: the look-up strip of that pace or share, or None.
         series: sets that differ, as a slot for each that are alike, in order; empty where all sets
             are alike. Then volumes are of all of them, and loads those of the heaviest.
     """
@@ -65,6 +67,7 @@ class WorkedSlot:
     strips: Mapping[str, StripLoads | None] = field(default_factory=dict)
     easy: bool = False
     best: Best | None = None
+    aims: AimStrip | None = None
     series: tuple["WorkedSlot", ...] = ()
 
     @property

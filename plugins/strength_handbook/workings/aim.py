@@ -7,14 +7,14 @@ from strength_handbook.model.best import Result
 from strength_handbook.model.load import PercentOfBase
 from strength_handbook.model.pace import PaceOfBest
 from strength_handbook.model.printed import percent, split, whole_watts
-from strength_handbook.plan.aims import Aim, AimStrip, aim_strip
+from strength_handbook.plan.aims import Aim, AimStrip
 from strength_handbook.plan.worked import WorkedSlot
 from strength_handbook.workings.working import NBSP, Line, as_written, by_adding, by_formula, number
 
 
 def aim_lines(slot: WorkedSlot) -> list[Line]:
     """From a tested best to what is gone at; empty where none is asked for."""
-    strip = aim_strip(slot)
+    strip = slot.aims
     if strip is None:
         return []
     result, aim = strip.rows[len(strip.rows) // 2]
