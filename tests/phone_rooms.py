@@ -113,7 +113,7 @@ ON_BAR = (
 )  # fmt: skip
 RULES = (
     "linear +2.5 kg", "two-for-two +5 lb", "open-set +2.5 kg", "double +2 kg", "speed +2 %",
-    "effort", "listed", "linear +0.5 kg",
+    "effort", "listed", "linear +0.5 kg", "reps +1 to 12", "sets +1",
 )  # fmt: skip
 ELSEWHERE = {"machine", "effort"}
 """Ways to load that come to no mass."""

@@ -55,13 +55,29 @@ rules = st.one_of(
         st.none() | st.integers(5, 600),
     ),
     st.builds(lambda step: {"rule": "distance", "step-distance": f"{step} m"}, st.integers(1, 200)),
+    st.builds(
+        lambda step, cap: (
+            {"rule": "time", "step-time": f"{step} s"} | ({"cap-time": f"{cap} s"} if cap else {})
+        ),
+        st.integers(1, 1800),
+        st.none() | st.integers(5, 14_400),
+    ),
+    st.builds(
+        lambda rule, step, cap: (
+            {"rule": rule, f"step-{rule}": step} | ({f"cap-{rule}": cap} if cap else {})
+        ),
+        st.sampled_from(["reps", "sets"]),
+        st.integers(1, 5),
+        st.none() | st.integers(1, 30),
+    ),
+    st.builds(lambda step: {"rule": "pace", "step-pace": f"{step} s"}, tenths),
     st.builds(lambda step: {"rule": "speed", "step-percent": f"{step} %"}, tenths),
     st.builds(lambda rule: {"rule": rule}, st.sampled_from(["listed", "effort"])),
 )
 
 
 @given(rules)
-def test_any_rule_comes_back_from_its_line(long: dict[str, str]) -> None:
+def test_any_rule_comes_back_from_its_line(long: dict[str, Any]) -> None:
     rule = READ.validate_python(long)
     assert READ.validate_python(progress_text(rule)) == rule
 

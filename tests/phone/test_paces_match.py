@@ -1,5 +1,6 @@
 """A phone shows the paces, pieces and watts of the build's own strip, row by row."""
 
+from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
@@ -7,10 +8,14 @@ import pytest
 
 from books import LB_ROOM, exercise, slot, slots_of, work
 from phone_script import ask
+from strength_handbook.model.load import PercentOfBase
+from strength_handbook.model.pace import PaceOfBest
 from strength_handbook.model.printed import split, whole_watts
+from strength_handbook.model.span import Span
 from strength_handbook.phone.aims import aim_recipe
 from strength_handbook.phone.lists import phone_lists
-from strength_handbook.phone.recipes import slot_recipe
+from strength_handbook.phone.recipes import full_recipe, slot_recipe
+from strength_handbook.plan.aims import aim_strip
 
 RUNNER = Path(__file__).parent / "run_paces.js"
 EXERCISES = {
@@ -57,6 +62,42 @@ def test_every_row_of_every_strip(tmp_path: Path) -> None:
     assert len(cases) > 300
     answers = ask({"cases": cases, "typed": []}, RUNNER, ("paces",))
     assert answers == expected
+
+
+@pytest.mark.parametrize(
+    ("exercise_id", "base", "rule", "doses", "next_load"),
+    [
+        ("rower", "row-2k", "pace -1 s", ("6x500 m @ pace +8 s",), PaceOfBest(7)),
+        ("rower", "row-2k", "pace -0.5 s", ("3x2 km @ pace +7-9 s",), PaceOfBest(Span(6.5, 8.5))),
+        ("bike", "ride-20", "speed +2 %", ("1x30 min @ 80 %",), PercentOfBase(82)),
+        ("run", "run-5k", "listed", ("1x7 mi @ 80 %", "1x7 mi @ 84 %"), PercentOfBase(84)),
+    ],
+)
+def test_the_next_time_is_the_builds_own(
+    exercise_id: str, base: str, rule: str, doses: tuple[str, ...], next_load: Any, tmp_path: Path
+) -> None:
+    weeks = {str(number): dose for number, dose in enumerate(doses, start=1)}
+    worked = work(
+        tmp_path, exercises=EXERCISES, room=LB_ROOM,
+        bests={key: {"name": key, **one} for key, one in BESTS.items()},
+        sessions={"a": [slot("A", exercise_id, weeks, base=base, progress=rule)]},
+    )  # fmt: skip
+    program, today = worked.programs[0], slots_of(worked)["A"]
+    week = program.weeks[0]
+    recipe = full_recipe(worked, phone_lists(worked), program, week, week.sessions[0], today)
+    assert recipe is not None
+    ((_, move),) = recipe["n"]
+    strip = aim_strip(today.best, replace(today.dose, load=next_load))
+    assert strip is not None
+    cases = [[move["a"], round(10 * result.amount)] for result, _ in strip.rows]
+    expected = [
+        [
+            *(split(one) if one else "" for one in (aim.pace_s, aim.piece_s)),
+            whole_watts(aim.watts) if aim.watts else "",
+        ]
+        for _, aim in strip.rows
+    ]
+    assert ask({"cases": cases, "typed": []}, RUNNER, ("paces",)) == expected
 
 
 @pytest.mark.parametrize(

@@ -1,6 +1,7 @@
 """What happens next: rules that turn the last result into the next load, as data."""
 
 import re
+from collections.abc import Callable, Mapping
 from typing import Annotated, Any, Literal
 
 from pydantic import BeforeValidator, Field, model_validator
@@ -8,6 +9,7 @@ from pydantic import BeforeValidator, Field, model_validator
 from strength_handbook.model.length import length_text
 from strength_handbook.model.plain import WHOLE, within
 from strength_handbook.model.quantities import (
+    Mass,
     MassText,
     Metres,
     Percent,
@@ -20,11 +22,15 @@ from strength_handbook.model.samples import sample
 from strength_handbook.model.shape import Shape, refuse, shown
 
 RuleName = Literal[
-    "linear", "two-for-two", "double", "listed", "open-set", "hold", "distance", "effort", "speed"
-]
+    "linear", "two-for-two", "double", "listed", "open-set", "hold", "time", "distance", "reps",
+    "sets", "pace", "effort", "speed",
+]  # fmt: skip
 
 NEEDS_MASS = ("linear", "two-for-two", "double", "open-set")
 """Rules whose step is a mass."""
+
+_LONGEST_HOLD_STEP_S, _LONGEST_HOLD_S = 60.0, 600.0
+"""A hold goes up by no more, and to no more. Common practice, no source."""
 
 
 class Progress(Shape):
@@ -33,18 +39,32 @@ class Progress(Shape):
     rule: RuleName
     """`linear`: a step when all repetitions were done at or under the effort. `two-for-two`: a step
     after two spare repetitions in two sessions. `double`: a step when all sets reach the top of the
-    range. `listed`: the weeks say it. `open-set`: by what the open set gave. `hold`, `distance`:
-    longer, then heavier. `effort`: the same load closer to the limit. `speed`: only while fast."""
+    range. `listed`: the weeks say it. `open-set`: by what the open set gave. `hold`, `time`,
+    `distance`: longer, then heavier or faster. `reps`, `sets`: more of them. `pace`: faster over
+    what paces are counted over. `effort`: the same load closer to the limit. `speed`: only while
+    fast."""
     step: MassText | None = None
     """How much heavier."""
-    step_time: Annotated[Seconds, within(read_duration, "1 s", "60 s")] | None = None
+    step_time: Annotated[Seconds, within(read_duration, "1 s", "30 min")] | None = None
     """How much longer."""
-    step_distance: Annotated[Metres, within(read_length, "1 m", "200 m")] | None = None
+    step_distance: Annotated[Metres, within(read_length, "1 m", "5 km")] | None = None
     """How much further."""
+    step_reps: Annotated[int, Field(ge=1, le=10), WHOLE] | None = None
+    """How many repetitions more in each set."""
+    step_sets: Annotated[int, Field(ge=1, le=5), WHOLE] | None = None
+    """How many sets, or pieces, more."""
+    step_pace: Annotated[Seconds, within(read_duration, "0.1 s", "60 s")] | None = None
+    """How many seconds faster."""
     step_percent: Annotated[Percent, within(read_percent, "0.5 %", "10 %")] | None = None
     """How many points more."""
-    cap_time: Annotated[Seconds, within(read_duration, "5 s", "10 min")] | None = None
-    """The longest hold; then more load."""
+    cap_time: Annotated[Seconds, within(read_duration, "5 s", "4 h")] | None = None
+    """The longest; then more load, or faster."""
+    cap_distance: Annotated[Metres, within(read_length, "5 m", "100 km")] | None = None
+    """The furthest; then more load, or faster."""
+    cap_reps: Annotated[int, Field(ge=1, le=100), WHOLE] | None = None
+    """The most repetitions; then more load."""
+    cap_sets: Annotated[int, Field(ge=1, le=30), WHOLE] | None = None
+    """The most sets; then each harder."""
     misses: Annotated[int, Field(ge=1, le=5), WHOLE] = 2
     """Failed sessions in a row after which the load goes back by a tenth."""
 
@@ -53,29 +73,51 @@ class Progress(Shape):
         wanted = {
             **dict.fromkeys(NEEDS_MASS, "step"),
             "hold": "step_time",
+            "time": "step_time",
             "distance": "step_distance",
+            "reps": "step_reps",
+            "sets": "step_sets",
+            "pace": "step_pace",
             "speed": "step_percent",
         }.get(self.rule)
         if wanted is not None and getattr(self, wanted) is None:
             key = wanted.replace("_", "-")
             example = {
-                "step": "2.5 kg", "step-time": "5 s", "step-distance": "10 m", "step-percent": "2 %"
+                "step": "2.5 kg", "step-time": "5 s", "step-distance": "10 m",
+                "step-percent": "2 %", "step-reps": "1", "step-sets": "1", "step-pace": "1 s",
             }[key]  # fmt: skip
             raise refuse(
                 "pair", f"the rule '{self.rule}' needs '{key}', such as '{sample(example)}'"
             )
+        long = (self.step_time or 0) > _LONGEST_HOLD_STEP_S
+        if self.rule == "hold" and (long or (self.cap_time or 0) > _LONGEST_HOLD_S):
+            text = "a hold goes up by 60 s at most, and to 10 min; for work by the clock write "
+            raise refuse("range", f"{text}'time +2 min to 40 min'")
         return self
 
+
+_TIME = r"(\d\S*\s*(?:s|min|h)|\d+:\d\d)"
+_FAR = r"(\d\S*\s*(?:mi?|km|ft|yd))"
 
 _FORMS: tuple[tuple[str, tuple[str, ...]], ...] = (
     (r"(linear|two-for-two|double|open-set)\s+\+?(\d\S*\s*(?:kgs?|lbs?|g))", ("rule", "step")),
     (r"(hold)\s+\+?(\d\S*\s*s)(?:\s+to\s+(\d\S*(?:\s*s)?))?", ("rule", "step-time", "cap-time")),
-    (r"(distance)\s+\+?(\d\S*\s*(?:mi?|ft|yd))", ("rule", "step-distance")),
+    (rf"(time)\s+\+?{_TIME}(?:\s+to\s+{_TIME})?", ("rule", "step-time", "cap-time")),
+    (rf"(distance)\s+\+?{_FAR}(?:\s+to\s+{_FAR})?", ("rule", "step-distance", "cap-distance")),
+    (r"(reps)\s+\+?(\d+)(?:\s+to\s+(\d+))?", ("rule", "step-reps", "cap-reps")),
+    (r"(sets)\s+\+?(\d+)(?:\s+to\s+(\d+))?", ("rule", "step-sets", "cap-sets")),
+    (r"(pace)\s+[-−–]\s*(\d\S*\s*s)", ("rule", "step-pace")),
     (r"(speed)\s+\+?(\d\S*\s*%)", ("rule", "step-percent")),
     (r"(listed|effort)", ("rule",)),
 )
 
-HOW_TO_WRITE = "'linear +2.5 kg', 'double +2 kg', 'hold +5 s to 60 s', 'listed' or 'speed +2 %'"
+HOW_TO_WRITE = (
+    "'linear +2.5 kg', 'double +2 kg', 'reps +1 to 12', 'hold +5 s to 60 s', 'listed', 'speed +2 %'"
+    ", or of rowing, running and the like 'distance +500 m', 'sets +1 to 8' or 'pace -1 s'"
+)
+
+
+_COUNTS = ("step-reps", "cap-reps", "step-sets", "cap-sets")
 
 
 def _read(value: Any) -> Any:
@@ -86,7 +128,7 @@ def _read(value: Any) -> Any:
         found = re.fullmatch(pattern, value.strip(), re.IGNORECASE)
         if found:
             return {
-                key: text.lower() if key == "rule" else text
+                key: text.lower() if key == "rule" else int(text) if key in _COUNTS else text
                 for key, text in zip(keys, found.groups(), strict=True)
                 if text is not None
             }
@@ -106,10 +148,40 @@ def progress_text(rule: Progress) -> str:
     >>> progress_text(Progress(rule="linear", step="2.5 kg"))
     'linear +2.5 kg'
     """
-    step = {
-        "hold": rule.step_time and f"+{rule.step_time:g} s",
-        "distance": rule.step_distance and f"+{length_text(rule.step_distance)}",
-        "speed": rule.step_percent and f"+{rule.step_percent:g} %",
-    }.get(rule.rule, rule.step and f"+{rule.step.label}")
-    cap = f" to {rule.cap_time:g} s" if rule.cap_time else ""
-    return f"{rule.rule} {step}{cap}" if step else rule.rule
+    step, cap = _AMOUNTS[rule.rule](rule) if rule.rule in _AMOUNTS else (rule.step, None)
+    if step is None:
+        return rule.rule
+    sign = "-" if rule.rule == "pace" else "+"
+    ends = [one.label if isinstance(one, Mass) else str(one) for one in (step, cap) if one]
+    return f"{rule.rule} {sign}{' to '.join(ends)}"
+
+
+def time_text(seconds: float) -> str:
+    """A time as it may be written; whole minutes as such.
+
+    >>> time_text(120), time_text(90)
+    ('2 min', '90 s')
+    """
+    return f"{seconds / 60:g} min" if seconds % 60 == 0 else f"{seconds:g} s"
+
+
+def _both(
+    step: str, cap: str, text: Callable[[Any], str]
+) -> Callable[[Progress], tuple[str | None, str | None]]:
+    def found(rule: Progress) -> tuple[str | None, str | None]:
+        low, high = getattr(rule, step), getattr(rule, cap) if cap else None
+        return low and text(low), high and text(high)
+
+    return found
+
+
+_AMOUNTS: Mapping[str, Callable[[Progress], tuple[str | None, str | None]]] = {
+    "hold": _both("step_time", "cap_time", "{:g} s".format),
+    "time": _both("step_time", "cap_time", time_text),
+    "distance": _both("step_distance", "cap_distance", length_text),
+    "reps": _both("step_reps", "cap_reps", str),
+    "sets": _both("step_sets", "cap_sets", str),
+    "pace": _both("step_pace", "", "{:g} s".format),
+    "speed": _both("step_percent", "", "{:g} %".format),
+}
+"""Step and cap of a rule whose step is no mass, as they may be written."""

@@ -15,7 +15,8 @@ from strength_handbook.pages.method_parts import (
     whole_span,
 )
 from strength_handbook.plan.efforts import OpenRow, OpenSetPlan
-from strength_handbook.plan.progress import NextTarget, Outcome
+from strength_handbook.plan.next_case import Outcome
+from strength_handbook.plan.progress import NextTarget
 from strength_handbook.plan.scale import Scale
 from strength_handbook.plan.slot_strips import Strips
 from strength_handbook.plan.strip_load import StripLoad, StripLoads

@@ -19,7 +19,8 @@ of a percent, so that phone and build cannot round apart. Keys are short, for th
     v  id of bands or chains            q     percentage of the base that bands add at the top
     d  doors: place in the list of doors, and a recipe, or z as percentage of today's
     y  exercise whose table by body weight says where to start without a tested value
-    n  next time: the result, and u up by grams, d down by a tenth, p percent, l or h as planned
+    n  next time: the result, and u up by grams, d down by a tenth, p percent, l or h as planned,
+       a at a pace or watts
 """
 
 from collections.abc import Iterator, Mapping
@@ -32,7 +33,7 @@ from strength_handbook.model.dose import Dose, StripSet
 from strength_handbook.model.exercise import Exercise
 from strength_handbook.model.load import BodyWeight, FixedLoad, PercentOfBodyMass, PercentOfTop
 from strength_handbook.model.loading import Loading
-from strength_handbook.phone.aims import aim_recipe
+from strength_handbook.phone.aims import aim_recipe, next_aim
 from strength_handbook.phone.lists import PhoneLists, millionths
 from strength_handbook.plan.doors import NAMES, DoorPlan, doors_of
 from strength_handbook.plan.help import with_help
@@ -187,7 +188,7 @@ def full_recipe(
     doors = doors_of(worked, program, slot)
     if found := list(_doors(worked.book, lists, program, slot, doors, recipe)):
         recipe["d"] = found
-    if has_load(recipe) and (
+    if (has_load(recipe) or "a" in recipe) and (
         moves := list(_next(worked.book, lists, program, session, slot, recipe))
     ):
         recipe["n"] = moves
@@ -287,6 +288,9 @@ def _next(
                 yield [outcome.when, {"u": round(move.amount)}]
             case "down":
                 yield [outcome.when, {"d": 1}]
+            case "pace" | "later" if "a" in today:
+                if aim := next_aim(slot, then, outcome):
+                    yield [outcome.when, {"a": aim}]
             case "percent" if "b" in today:
                 yield [outcome.when, {"p": millionths(move.amount)}]
             case "later" if later and any(today.get(key) != later[key] for key in later):

@@ -31,11 +31,11 @@ class LoadMove:
     Attributes:
         kind: ``up`` by so many grams, ``down`` by a tenth of all that moves, ``percent`` of the
             tested value, ``later`` as the next time is planned, ``heavier`` the same where that is
-            more than today.
+            more than today, ``pace`` at the pace or watts of the next dose.
         amount: grams or percent.
     """
 
-    kind: Literal["up", "down", "percent", "later", "heavier"]
+    kind: Literal["up", "down", "percent", "later", "heavier", "pace"]
     amount: float = 0.0
 
 

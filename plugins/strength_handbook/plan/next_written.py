@@ -6,7 +6,9 @@ from strength_handbook.model.dose import Reps
 from strength_handbook.model.progress import RuleName
 from strength_handbook.plan.worked import WorkedProgram, WorkedSession, WorkedSlot
 
-_OWN_NUMBER = ("listed", "effort", "speed", "hold", "distance")
+_OWN_NUMBER = (
+    "listed", "effort", "speed", "hold", "time", "distance", "reps", "sets", "pace",
+)  # fmt: skip
 """Rules that look at the next time by themselves."""
 
 

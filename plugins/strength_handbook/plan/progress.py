@@ -4,32 +4,14 @@ from collections.abc import Callable
 from dataclasses import dataclass, replace
 
 from strength_handbook.dose.series import series_text
-from strength_handbook.model.dose import Distance, Hold
-from strength_handbook.model.length import length_text
-from strength_handbook.model.progress import Progress, RuleName
+from strength_handbook.model.progress import RuleName
 from strength_handbook.model.quantities import in_unit
-from strength_handbook.model.span import between, ends, moved
-from strength_handbook.plan.loads import PlannedLoad
+from strength_handbook.model.span import moved
+from strength_handbook.plan import next_amount
+from strength_handbook.plan.next_case import Case, Outcome, times
 from strength_handbook.plan.next_load import LARGE_JUMP, LoadMove, NextLoad
 from strength_handbook.plan.next_written import NOTHING, Following, instead_of_rule, next_number
 from strength_handbook.plan.worked import WorkedSlot
-
-
-@dataclass(frozen=True, slots=True)
-class Outcome:
-    """One result and what follows from it.
-
-    Attributes:
-        when: the result, as a clause: 'Every set done'.
-        then: what to do next time, in a sentence.
-        load: the load of the next time, where it is known.
-        move: how that load follows from today's; None where it stays.
-    """
-
-    when: str
-    then: str
-    load: PlannedLoad | None = None
-    move: LoadMove | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,7 +49,7 @@ def next_target(
         return None
     today = slot.loads.get(lifter) if lifter else None
     later = after.slot.loads.get(lifter) if after.slot and lifter else None
-    case = _Case(slot, rule, NextLoad(slot, today, units), after.slot, later)
+    case = Case(slot, rule, NextLoad(slot, today, units), after.slot, later)
     planned = instead_of_rule(slot, after.slot, rule.rule)
     outcomes = _RULES[rule.rule](case)
     if planned:
@@ -79,69 +61,19 @@ def next_target(
     return NextTarget(rule.rule, outcomes, warning)
 
 
-@dataclass(frozen=True, slots=True)
-class _Case:
-    """One slot, its rule and one lifter.
-
-    Attributes:
-        slot: the slot as it is done today.
-        rule: its rule.
-        next: steps from the lifter's load.
-        following: the same slot the next time.
-        later: the lifter's load in it.
-    """
-
-    slot: WorkedSlot
-    rule: Progress
-    next: NextLoad
-    following: WorkedSlot | None
-    later: PlannedLoad | None
-
-    @property
-    def today(self) -> PlannedLoad | None:
-        return self.next.today
-
-    def again(self, when: str = "Otherwise", then: str = "The same again.") -> Outcome:
-        return Outcome(when, then, self.today)
-
-    def more(self, when: str, steps: int = 1) -> Outcome:
-        step = self.rule.step
-        if step is None:
-            return Outcome(when, "One step more.")
-        load, move = self.next.raised(steps * step.grams), LoadMove("up", steps * step.grams)
-        then = f"{in_unit(steps * step.grams, step.unit)} {step.unit} more."
-        if load is not None:
-            then = f"{_capital(self.next.text(load))}."
-        return Outcome(when, then, load, move)
-
-    def written(self, when: str, by_rule: str, written: str) -> Outcome:
-        """The rule's number, or the next time's own with its load."""
-        then = next_number(self.slot, self.following, by_rule, written)
-        if by_rule == written:
-            return Outcome(when, then, self.today)
-        return Outcome(when, then, self.later, LoadMove("later"))
-
-    def less(self) -> Outcome:
-        count = self.rule.misses
-        when = "Missed once" if count == 1 else f"Missed {_times(count)} in a row"
-        load = self.next.lowered()
-        what = "" if load is None else f": {self.next.text(load)}"
-        return Outcome(when, f"Go back by a tenth{what}.", load, LoadMove("down"))
-
-
-def _linear(case: _Case) -> tuple[Outcome, ...]:
+def _linear(case: Case) -> tuple[Outcome, ...]:
     limit = "" if case.slot.dose.reserve is None else ", at or under the planned effort"
     return case.more(f"Every set done{limit}"), case.again(), case.less()
 
 
-def _two_for_two(case: _Case) -> tuple[Outcome, ...]:
+def _two_for_two(case: Case) -> tuple[Outcome, ...]:
     """Two over the goal in the last set of two sessions: Sheppard and Triplett 2016, ch. 17."""
     reps = case.slot.dose.reps
     goal = "Two more than asked" if reps is None else f"{reps.high + 2} or more"
     return case.more(f"{goal} in the last set, two sessions in a row"), case.again()
 
 
-def _double(case: _Case) -> tuple[Outcome, ...]:
+def _double(case: Case) -> tuple[Outcome, ...]:
     reps = case.slot.dose.reps
     end = "the top of the range" if reps is None else f"{reps.high}"
     begin = f" Begin again at {reps.low}." if reps and reps.low < reps.high else ""
@@ -150,7 +82,7 @@ def _double(case: _Case) -> tuple[Outcome, ...]:
     return replace(up, then=up.then + begin), again
 
 
-def _open_set(case: _Case) -> tuple[Outcome, ...]:
+def _open_set(case: Case) -> tuple[Outcome, ...]:
     """Over the floor by 0 or 1: the same; by 2 to 4: a step; by 5 and more: two.
 
     Common practice, no source.
@@ -168,41 +100,13 @@ def _open_set(case: _Case) -> tuple[Outcome, ...]:
     found.append(case.again(f"{floor} or {floor + 1}"))
     return (
         *found,
-        replace(case.less(), when=f"Under {floor}, {_times(case.rule.misses)} in a row"),
+        replace(case.less(), when=f"Under {floor}, {times(case.rule.misses)} in a row"),
     )
 
 
-def _hold(case: _Case) -> tuple[Outcome, ...]:
-    work, step, cap = case.slot.dose.work, case.rule.step_time or 0.0, case.rule.cap_time
-    done, again = "Every hold complete, breathing steadily", case.again()
-    if not isinstance(work, Hold):
-        return Outcome(done, f"{step:g} s more."), again
-    enough = cap is not None and work.longest_s >= cap
-    longer = moved(work.seconds, step)
-    if cap is not None:
-        most = max(cap, work.longest_s)
-        longer = between(*(min(end, most) for end in ends(longer)))
-    later = case.following.dose.work if case.following else None
-    written = later.seconds if isinstance(later, Hold) else longer
-    if enough and written == longer:
-        then = f"{cap:g} s is enough: more load or a longer position, and begin shorter."
-        return Outcome(done, then), again
-    return case.written(done, f"{longer:g} s", f"{written:g} s"), again
-
-
-def _distance(case: _Case) -> tuple[Outcome, ...]:
-    work, step = case.slot.dose.work, case.rule.step_distance or 0.0
-    done = "Every walk without setting down"
-    if not isinstance(work, Distance):
-        return Outcome(done, f"{length_text(step)} more.", case.today), case.again()
-    later, longer = case.following.dose.work if case.following else None, work.metres + step
-    written = later.metres if isinstance(later, Distance) else longer
-    return case.written(
-        done, length_text(longer, like=work.metres), length_text(written, like=work.metres)
-    ), case.again()
-
-
-def _speed(case: _Case) -> tuple[Outcome, ...]:
+def _speed(case: Case) -> tuple[Outcome, ...]:
+    if case.slot.dose.going is not None:
+        return next_amount.speed(case)
     points, percent, today = case.rule.step_percent or 0.0, case.slot.percent, case.today
     then, load, move = f"{points:g} points more.", None, None
     if percent is not None:
@@ -219,7 +123,7 @@ def _speed(case: _Case) -> tuple[Outcome, ...]:
     )
 
 
-def _effort(case: _Case) -> tuple[Outcome, ...]:
+def _effort(case: Case) -> tuple[Outcome, ...]:
     now = case.slot.dose.reserve
     then = case.following.dose.reserve if case.following else (moved(now, -1) if now else None)
     if now is None or then is None or then >= now:
@@ -235,7 +139,7 @@ def _effort(case: _Case) -> tuple[Outcome, ...]:
     return (outcome,)
 
 
-def _listed(case: _Case) -> tuple[Outcome, ...]:
+def _listed(case: Case) -> tuple[Outcome, ...]:
     following = case.following
     if following is None:
         return (Outcome("Done as planned", "It ends here. Ask the coach."),)
@@ -255,22 +159,18 @@ def _jump(today: WorkedSlot, following: WorkedSlot) -> float:
     return float(100 * (after / before - 1))
 
 
-_RULES: dict[RuleName, Callable[[_Case], tuple[Outcome, ...]]] = {
+_RULES: dict[RuleName, Callable[[Case], tuple[Outcome, ...]]] = {
     "linear": _linear,
     "two-for-two": _two_for_two,
     "double": _double,
     "listed": _listed,
     "open-set": _open_set,
-    "hold": _hold,
-    "distance": _distance,
+    "hold": next_amount.hold,
+    "time": next_amount.time,
+    "distance": next_amount.distance,
+    "reps": next_amount.reps,
+    "sets": next_amount.sets,
+    "pace": next_amount.pace,
     "effort": _effort,
     "speed": _speed,
 }
-
-
-def _times(number: int) -> str:
-    return {1: "once", 2: "twice", 3: "three times"}.get(number, f"{number} times")
-
-
-def _capital(sentence: str) -> str:
-    return sentence[:1].upper() + sentence[1:]

@@ -136,7 +136,7 @@ CONTENT = {
     "progress": E(
         "How to go on when a week went well is one of a few rules, each with its step.",
         "progress: a bit more each week",
-        "progress: linear +2.5 kg     # or double +2 kg, hold +5 s to 60 s, listed, effort",
+        "progress: linear +2.5 kg     # or double +2 kg, reps +1 to 12, listed, effort",
     ),
     "pulls": E(
         "A band's pull is read on a scale at two to six heights, and grows with the height.",

@@ -16,7 +16,7 @@ from strength_handbook.model.session import Session, Slot
 from strength_handbook.model.shape import quoted
 from strength_handbook.model.slot_dose import NoSuchWeekError, slot_dose
 from strength_handbook.reading.files import INDEX, FileKind
-from strength_handbook.reading.going import best_problems, going_problems
+from strength_handbook.reading.going import best_problems, going_problems, rule_problem
 from strength_handbook.reading.problem import Problem
 from strength_handbook.reading.source import Path, Source
 from strength_handbook.reading.suggest import one_of
@@ -165,6 +165,8 @@ def _check_doses(
 ) -> Iterator[Problem]:
     said: set[str] = set()
     source = file.source
+    if text := rule_problem(slot.progress, exercise.going):
+        yield source.problem((*path, "progress"), "progress", text)
     for week, part in slot.weeks.items():
         place: Path = (*path, "weeks", str(week))
         if part is None:

@@ -8,6 +8,7 @@ from strength_handbook.model.dose import Clock, Distance, Dose
 from strength_handbook.model.going import Going
 from strength_handbook.model.load import Load, PercentOfBase
 from strength_handbook.model.pace import PaceOfBest
+from strength_handbook.model.progress import Progress
 from strength_handbook.model.shape import quoted
 from strength_handbook.model.span import LONGEST_WORK_S, ends
 from strength_handbook.reading.doing import going_example
@@ -84,6 +85,21 @@ def _not_by_pace(dose: Dose, going: Going) -> Iterator[Misfit]:
 
 _OTHERS = ("reps", "hold", "cluster", "strip", "series", "test", "top")
 """Keys that say what a set is, and are no way to row."""
+
+
+def rule_problem(rule: Progress | None, going: Going | None) -> str:
+    """What a rule for going on asks that its exercise has not; empty where it goes together."""
+    if rule is None or rule.rule in ("listed", "effort", "time", "sets", "speed"):
+        return ""
+    if going is None:
+        return f"a pace belongs to what is rowed, run or ridden; {_KIND}" * (rule.rule == "pace")
+    what = _ING[going.doing]
+    if rule.rule in ("pace", "distance"):
+        return "" if going.per else f"{what} has no distance; write 'time +1 min' or 'sets +1'"
+    far = ", 'distance +500 m' or 'pace -1 s'" if going.per else " or 'listed'"
+    instead = f"'time +2 min to 40 min', 'sets +1 to 8'{far}"
+    asks = "repetitions" if rule.rule == "reps" else "hold" if rule.rule == "hold" else "load"
+    return f"{what} has no {asks}; write {instead}"
 
 
 def best_problems(bests: Mapping[str, Best], base: str | None, load: Load | None) -> str:

@@ -3,8 +3,10 @@
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 
-from strength_handbook.model.dose import Distance, Dose, Hold, Reps
+from strength_handbook.model.dose import Clock, Distance, Dose, Hold, Reps
 from strength_handbook.model.length import length_text
+from strength_handbook.model.pace import PaceOfBest
+from strength_handbook.model.printed import clock
 from strength_handbook.model.progress import Progress, RuleName, progress_text
 from strength_handbook.plan.loads import PlannedLoad
 from strength_handbook.plan.next_load import gap_above
@@ -157,6 +159,55 @@ def _by_metres(
     return _Step(*texts, (new - old) / rule.step_distance, "distance")
 
 
+def _by_clock(
+    rule: Progress, before: SlotAt, at: SlotAt, _most: float, _units: str
+) -> _Step | None:
+    one, other = before.slot.dose, at.slot.dose
+    works = one.work, other.work
+    if rule.step_time is None or one.load != other.load:
+        return None
+    if not isinstance(works[0], Clock) or not isinstance(works[1], Clock):
+        return None
+    old, new = works[0].seconds, works[1].seconds
+    if rule.cap_time is not None and old >= rule.cap_time:
+        return None
+    return _Step(clock(old), clock(new), (new - old) / rule.step_time, "time")
+
+
+def _by_count(
+    rule: Progress, before: SlotAt, at: SlotAt, _most: float, _units: str
+) -> _Step | None:
+    """Repetitions, or sets, of the same load; at the cap more load comes, and fewer of them."""
+    one, other = before.slot.dose, at.slot.dose
+    if one.load != other.load or one.series or other.series:
+        return None
+    if rule.rule == "sets":
+        same, step, cap = one.work == other.work, rule.step_sets, rule.cap_sets
+        old, new, key = one.sets, other.sets, "sets"
+    else:
+        same, step, cap = _alike(one, other), rule.step_reps, rule.cap_reps
+        if one.reps is None or other.reps is None:
+            return None
+        old, new, key = one.reps, other.reps, "reps"
+    if not same or step is None or (cap is not None and old.high >= cap):
+        return None
+    word = "sets" if key == "sets" else "repetitions"
+    texts = (f"{old.text} {word}", f"{new.text} {word}")
+    return _Step(*texts, (new.middle - old.middle) / step, key)
+
+
+def _by_pace(rule: Progress, before: SlotAt, at: SlotAt, _most: float, _units: str) -> _Step | None:
+    """Paces of the same best for the same piece; faster is more."""
+    one, other = before.slot.dose, at.slot.dose
+    loads = one.load, other.load
+    if rule.step_pace is None or one.work != other.work:
+        return None
+    if not isinstance(loads[0], PaceOfBest) or not isinstance(loads[1], PaceOfBest):
+        return None
+    old, new = loads[0], loads[1]
+    return _Step(old.text, new.text, (old.seconds - new.seconds) / rule.step_pace, "load")
+
+
 def _by_points(
     rule: Progress, before: SlotAt, at: SlotAt, _most: float, _units: str
 ) -> _Step | None:
@@ -210,7 +261,11 @@ _STEPS: dict[RuleName, Callable[[Progress, SlotAt, SlotAt, float, str], _Step | 
     "double": _by_mass,
     "open-set": _by_mass,
     "hold": _by_seconds,
+    "time": _by_clock,
     "distance": _by_metres,
+    "reps": _by_count,
+    "sets": _by_count,
+    "pace": _by_pace,
     "speed": _by_points,
     "effort": _by_reserve,
 }

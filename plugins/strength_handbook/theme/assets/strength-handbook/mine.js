@@ -142,21 +142,38 @@ function stepsDrawer(recipe, load, me, lists) {
     make('details', 'sh-heavy', make('summary', '', steps ? 'My steps' : 'My other loads'), make('ul', '', ...lines));
 }
 
+/** @param {number[]} watts */
+const power = watts => (watts.length ? [...new Set(watts)].join('–') + '\u00a0W' : '');
+
+/** What comes next at another pace, or other watts.
+    @param {Recipe} recipe
+    @param {number} best  tenths of seconds, or of watts */
+function nextAims({ n = [] }, best) {
+  const lines = n.flatMap(([when, { a }]) => {
+    if (!a) return [];
+    const { pace, watts } = paces.aim(a, best);
+    return [make('li', '', `Next time. ${when}: `, make('b', '', pace.length ? paces.split(pace) : power(watts)),
+      pace.length && ` for ${a.n}`)];
+  });
+  return lines.length && make('details', 'sh-heavy', make('summary', '', 'My next time'), make('ul', '', ...lines));
+}
+
 /** My own pace or watts; what is missing, and where to enter it.
-    @param {AimRecipe} recipe
+    @param {AimRecipe} aim
+    @param {Recipe} recipe
     @param {Me} me
     @param {Lists} lists */
-function ownAim(recipe, me, lists) {
-  const best = me.bests?.[recipe.b];
+function ownAim(aim, recipe, me, lists) {
+  const best = me.bests?.[aim.b];
   if (best === undefined) {
-    return make('div', 'sh-mine', make('p', '', `${lists.bests[recipe.b]} is not in `, link(root + 'my-numbers/', 'my numbers'), ' yet.'));
+    return make('div', 'sh-mine', make('p', '', `${lists.bests[aim.b]} is not in `, link(root + 'my-numbers/', 'my numbers'), ' yet.'));
   }
-  const { pace, piece, watts } = paces.aim(recipe, best);
-  const power = watts.length ? [...new Set(watts)].join('–') + '\u00a0W' : '';
-  if (!pace.length) return make('div', 'sh-mine', make('p', '', 'Mine: ', figure(power)));
-  return make('div', 'sh-mine', make('p', '', 'Mine: ', figure(paces.split(pace)), ` for ${recipe.n}`),
-    piece.length && make('p', '', `Each ${recipe.j}: ${paces.split(piece)}`),
-    power && make('p', 'sh-note', `About ${power} on a rowing machine; its display comes first.`));
+  const { pace, piece, watts } = paces.aim(aim, best);
+  const next = nextAims(recipe, best);
+  if (!pace.length) return make('div', 'sh-mine', make('p', '', 'Mine: ', figure(power(watts))), next);
+  return make('div', 'sh-mine', make('p', '', 'Mine: ', figure(paces.split(pace)), ` for ${aim.n}`),
+    piece.length && make('p', '', `Each ${aim.j}: ${paces.split(piece)}`),
+    watts.length && make('p', 'sh-note', `About ${power(watts)} on a rowing machine; its display comes first.`), next);
 }
 
 /** A panel and today's load. Where a top set decides, the load follows what is typed.
@@ -165,7 +182,7 @@ function ownAim(recipe, me, lists) {
     @param {Lists} lists
     @param {HTMLElement} block */
 function panel(recipe, me, lists, block) {
-  if (recipe.a) return [ownAim(recipe.a, me, lists), null];
+  if (recipe.a) return [ownAim(recipe.a, recipe, me, lists), null];
   if (!recipe.t) {
     const { load, parts } = shown(recipe, me, lists, block);
     parts.push(stepsDrawer(recipe, load, me, lists));

@@ -59,7 +59,7 @@
  * @property {[number, number]} u
  * @property {[number, number]} d
  *
- * @typedef {{u?: number, d?: number, p?: number, l?: Recipe, h?: Recipe}} Move
+ * @typedef {{u?: number, d?: number, p?: number, l?: Recipe, h?: Recipe, a?: AimRecipe}} Move
  *
  * @typedef {object} AimRecipe  a pace or watts of a tested best
  * @property {string} b  the best
