@@ -141,6 +141,7 @@ def test_a_spelling_means_its_house_notation_or_is_refused(both: tuple[str, str,
 
 @settings(deadline=None, max_examples=tries(100, 1000))
 @given(written())
+@example(("1.0000001 miles", "1x1.0000001 mi", Doing(kind="endurance", hands=0)))
 def test_what_was_read_comes_back_from_its_notation(both: tuple[str, str, Doing]) -> None:
     try:
         found = read_dose(both[0], both[2])

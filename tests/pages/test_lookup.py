@@ -119,6 +119,11 @@ def test_pounds(tmp_path: Path) -> None:
     ("load", "dose", "sentence"),
     [
         (ON_BAR, "3x5 @ 60 kg", "60 kg for everybody."),
+        (
+            ON_BAR,
+            "3x5 @ 60-65 kg",
+            "60 kg to 65 kg for everybody; what is worked out here is for 62.5 kg.",
+        ),
         (BELT, "3x5 @ BW", "Body weight only; nothing added."),
         (BELT, "3x5 @ BW+10 kg", "Body weight plus 10 kg."),
         (BELT, "3x5 @ BW-10 kg", "Body weight less 10 kg."),

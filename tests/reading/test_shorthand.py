@@ -64,7 +64,7 @@ def counted(count: Count) -> int | list[Any]:
 
 
 def both(value: float | None) -> float | list[float] | None:
-    return list(ends(value)) if isinstance(value, Span) else value
+    return [round(end, 6) for end in ends(value)] if isinstance(value, Span) else value
 
 
 def load_meant(part: DosePart | SeriesPart) -> dict[str, Any]:
@@ -82,8 +82,9 @@ def load_meant(part: DosePart | SeriesPart) -> dict[str, Any]:
             return {"rm": reps}
         case PercentOfBodyMass(percent):
             return {"body_percent": percent}
-        case FixedLoad(mass):
-            return {mass.unit: round(mass.grams / GRAMS[mass.unit], 2)}
+        case FixedLoad(mass) as load:
+            low, high = (round(end.grams / GRAMS[mass.unit], 2) for end in load.ends)
+            return {mass.unit: low if low == high else [low, high]}
         case BodyWeight(change, sign):
             return {f"added_{change.unit}": sign * round(change.grams / GRAMS[change.unit], 2)}
     raise AssertionError(part.load)
@@ -97,7 +98,7 @@ def meant(part: DosePart) -> dict[str, Any]:
         "reps": part.reps and counted(part.reps),
         "work_s": both(part.time),
         "hold_s": both(part.hold),
-        "metres": part.distance and round(part.distance, 6),
+        "metres": both(part.distance),
         "tempo": tempo,
         "left": both(part.rir),
         "effort": both(part.rpe),

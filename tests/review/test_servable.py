@@ -117,6 +117,7 @@ SERVED = [
     (CHIN, "3x5 @ BW+10 kg"),
     (BARE, "3x5 @ BW-7 kg"),
     (BELLS, "3x10 @ 36 kg"),
+    (BELLS, "3x10 @ 20-26 kg"),
     (MACHINE, "3x10 @ 95 units"),
     (SLED, "4 -> 20 m @ 32 kg"),
     (SLED, "4 -> 20 m @ 35 % BM"),  # one lifter of two has more than the sled: 24.5 kg
@@ -144,6 +145,9 @@ def test_what_can_be_done_is_no_problem(tmp_path: Path, load: Any, dose: Any) ->
         (BELLS, "3x10 @ 35 kg", "no-such-load", "34 kg and 36 kg"),
         (ON_BAR, "3x5 @ 61 kg", "no-such-load", "60 kg and 62.5 kg"),
         (ON_BAR, "3x5 @ 19 kg", "no-such-load", "the nearest here: 20 kg"),
+        # Of a range both ends must exist, and its middle need not.
+        (ON_BAR, "3x5 @ 60-66 kg", "no-such-load", "no 66 kg"),
+        (BELLS, "3x10 @ 30-38 kg", "no-such-load", "the nearest here: 36 kg"),
         (CHIN, "3x5 @ BW+11 kg", "no-such-load", "10 kg and 11.25 kg"),
         (BARE, "3x5 @ BW+10 kg", "no-such-load", "'carrier'"),
         # Neither read as 40 kg on the bar, nor as the body and 40 kg.

@@ -24,7 +24,7 @@ from strength_handbook.dose.key import (
     Told,
     taught,
 )
-from strength_handbook.dose.line_words import COUNT, LATER, MASS, METRES, TIME
+from strength_handbook.dose.line_words import COUNT, LATER, MASS, METRES_SPAN, TIME
 from strength_handbook.dose.share import Lasting, Pace, Paced, Share, Walk
 from strength_handbook.dose.texts import (
     clock_words,
@@ -39,12 +39,12 @@ from strength_handbook.model.dose import Distance, Dose
 from strength_handbook.model.dose_part import DosePart
 from strength_handbook.model.methods import Team
 from strength_handbook.model.printed import NBSP, clock, count_word, length_words, metres
-from strength_handbook.model.span import middle_of
+from strength_handbook.model.span import Span, ends, middle_of
 
 
 def _line_distance(length: float, part: DosePart) -> str:
     far = line_length(length, "m")
-    sign = "x" if length > LONGEST_CARRY_M else " -> "
+    sign = "x" if ends(length)[1] > LONGEST_CARRY_M else " -> "
     return f"distance {far}" if part.sets is None else f"{line_count(part.sets)}{sign}{far}"
 
 
@@ -59,6 +59,18 @@ def _metres(dose: Dose) -> float | None:
     return dose.work.metres if isinstance(dose.work, Distance) else None
 
 
+def _planned_m(dose: Dose) -> float | None:
+    """Metres to plan with; of a range their middle."""
+    far = _metres(dose)
+    return None if far is None else middle_of(far)
+
+
+def _range_m(dose: Dose) -> str | None:
+    """Both ends, where it may be less or more."""
+    far = _metres(dose)
+    return f"{far:g}" if isinstance(far, Span) else None
+
+
 def _distance_step(a: Dose, b: Dose) -> Iterator[str]:
     was, now = _metres(a), _metres(b)
     if was is not None and now is not None and was != now:
@@ -71,7 +83,7 @@ _CARRY = Method("carry", Lesson("a carry", "Walk tall, and set it down before it
 
 def _share(length: float, pace: Pace) -> Share:
     """The walk, after what is held before it; or the way at the usual pace."""
-    going = pace.dose.going
+    length, going = middle_of(length), pace.dose.going
     if going is not None and going.per_m:
         seconds = pace_seconds(length, middle_of(going.pace), going.per_m)
         return Share(seconds, (Paced(length, going),), formula="pace_seconds")
@@ -90,8 +102,8 @@ def _share(length: float, pace: Pace) -> Share:
 DISTANCE = Key[float](
     field="distance",
     read=reads(
-        (rf"({COUNT})\s*(?:[x×]|->|→)\s*({METRES})", take("sets", "distance")),
-        (rf"distance\s+({METRES})", take("distance")),
+        (rf"({COUNT})\s*(?:[x×]|->|→)\s*({METRES_SPAN})", take("sets", "distance")),
+        (rf"distance\s+({METRES_SPAN})", take("distance")),
         advice={"distance": "metres belong after 'distance', such as 'distance 40 m'"},
     ),
     line=(InLine.SET, _line_distance),
@@ -99,9 +111,12 @@ DISTANCE = Key[float](
     words=((Said.TASK, _distance_words),),
     step=_distance_step,
     method=lambda _, dose: _CARRY if dose.going is None else GOING,
-    data=(Datum("distance_m", _metres, Amount("distance", "m", "length")),),
+    data=(
+        Datum("distance_m", _planned_m, Amount("distance", "m", "length")),
+        Datum("distance_m_range", _range_m, Amount("distance", "m", "both ends")),
+    ),
     door=AtDoor.CARRIED,
-    use=KeyUse(BY_METHOD, lambda length, _: {"m": whole(length)}, _share),
+    use=KeyUse(BY_METHOD, lambda length, _: {"m": whole(ends(length)[1])}, _share),
 )
 
 

@@ -54,8 +54,8 @@ def load_in_words(load: Load | None, exercise: Exercise) -> str:
             return f"at {percent_words(percent)} of your best total, body included"
         case PercentOfBodyMass(percent):
             return f"with {percent_words(percent)} of your body weight{_where(exercise)}"
-        case FixedLoad(mass):
-            return f"with {mass.label}{_where(exercise)}"
+        case FixedLoad():
+            return f"with {load.text.replace('–', ' to ')}{_where(exercise)}"
         case BodyWeight(change, sign):
             if not change.grams:
                 return "with body weight only"
@@ -110,8 +110,11 @@ def _where(exercise: Exercise) -> str:
 def line_load(load: Load) -> str:
     """With all digits, so that it comes back the same."""
     match load:
-        case FixedLoad(mass):
-            return line_mass(mass)
+        case FixedLoad(both=None):
+            return line_mass(load.mass)
+        case FixedLoad():
+            low, high = map(line_mass, load.ends)
+            return f"{low.removesuffix(f' {load.mass.unit}')}-{high}"
         case BodyWeight(change, sign):
             plain = load == BodyWeight(Mass(0))
             return "BW" if plain else f"BW{'+' if sign > 0 else '-'}{line_mass(change)}"

@@ -11,6 +11,7 @@ from strength_handbook.dose.table import BEGINS, KEYS
 from strength_handbook.dose.texts import OneLineError, capital
 from strength_handbook.model.dose import Dose, DosePart, only_a_top
 from strength_handbook.model.exercise import Exercise
+from strength_handbook.model.span import ends
 
 _WORDS = frozenset(map(str.lower, BEGINS))
 
@@ -109,7 +110,7 @@ def _by_place(board: Board) -> dict[OnBoard, list[Printed]]:
 
 def _in_lengths(metres: float | None, *, going: bool) -> bool:
     """True for what is walked from end to end of a lane."""
-    return metres is not None and metres <= LONGEST_CARRY_M and not going
+    return metres is not None and ends(metres)[1] <= LONGEST_CARRY_M and not going
 
 
 def _sets(

@@ -4,6 +4,7 @@ Common practice of the trade, no source.
 """
 
 from strength_handbook.dose.meant import (
+    Only,
     behind_sets,
     behind_top,
     loaded,
@@ -33,11 +34,16 @@ def ways_with(thing: str) -> tuple[str, str]:
     )
 
 
+def _of_both(*ways: str, only: Only) -> tuple[Spelling, Spelling]:
+    """A mass, and the same with a range of it."""
+    ranges = (way.replace("{mass}", "{masses}") for way in ways)
+    return spelled("@ {mass}", *ways, only=only), spelled("@ {masses}", *ranges, only=only)
+
+
 LOADS: tuple[Spelling, ...] = (
     spelled("@ {load}", "{load}", "@ {load}", "at {load}", "with {load}", "w/ {load}", "{load} for",
             "{load}:", "@ {load}:"),
-    spelled("@ {share}", "{share}", "@ {share}", "at {share}", "with {share}", "w/ {share}",
-            "[{with}] {share} [of] [your] [{a}] {best}"),
+    spelled("@ {share}", "[{with}] {share} [of] [your] [{a}] {best}"),
     spelled("@ {share} TM", "[{with}] {share} [of] [your] [{a}] training max"),
     spelled("@ {share} of top", "{share} {of_it}", "@ {share} {of_it}", only=behind_top),
     spelled("@ {percent} of top", "{percent} {of_it}", "@ {percent} {of_it}",
@@ -48,16 +54,16 @@ LOADS: tuple[Spelling, ...] = (
     spelled("@ {mass}", "{dash} {mass}", only=off_body_behind_sets),
     spelled("@ {percent}", "[{with}] {percent} [of] [your] [{a}] {best}"),
     spelled("@ {percent} TM", "[{with}] {percent} [of] [your] [{a}] training max"),
-    spelled("@ {mass}", "[{with}] {two} {mass} [{bells}]", "[{with}] {mass} {x} 2",
-            only=two_weights_behind_sets),
-    spelled("@ {mass}", "[{with}] {pair} {mass} [{bells}]", only=two_weights),
+    *_of_both("[{with}] {two} {mass} [{bells}]", "[{with}] {mass} {x} 2",
+              only=two_weights_behind_sets),
+    *_of_both("[{with}] {pair} {mass} [{bells}]", only=two_weights),
     spelled("@ {bare_mass}", "[{with}] {pair} {bare_mass}", only=two_weights),
     spelled("@ {bare_mass}", "{with} [the] {bare_mass}", "{with} {two} {bare_mass}",
             only=two_weights_behind_reps),
-    spelled("@ {mass}", "[{with}] {mass} {per_bell}", only=of_kind("hands")),
-    spelled("@ {mass}", "[{with}] {mass} {hand}", "[{with}] {mass} each", "[{with}] {mass} ea",
-            "[{with}] {mass} ea.", "[{with}] {bells} [{with}] {mass} each",
-            only=surely_two_weights),
+    *_of_both("[{with}] {mass} {per_bell}", only=of_kind("hands")),
+    *_of_both("[{with}] {mass} {hand}", "[{with}] {mass} each", "[{with}] {mass} ea",
+              "[{with}] {mass} ea.", "[{with}] {bells} [{with}] {mass} each",
+              only=surely_two_weights),
     # Too much for a percentage, so a mass in the unit of the room.
     spelled("@ {plain}", "@ {plain}", "{with} {plain}", "{plain}:", only=weighed),
     spelled("@ {plain}", "{plain}", only=weighed_behind_work),
@@ -67,7 +73,11 @@ LOADS: tuple[Spelling, ...] = (
     spelled("@ {mass}", "{mass} on", "{mass} on it", only=surely_of_kind("carrier")),
     spelled("{sets}x{reps} @ BW+{mass}", "{sets} {x} {reps} [{body}] + {mass}",
             only=surely_of_kind("body-weight")),
-    *(spelled("@ {mass}", *ways_with(thing), only=of_kind(kind)) for thing, kind in THINGS),
+    *(
+        one
+        for thing, kind in THINGS
+        for one in _of_both(*ways_with(thing), only=of_kind(kind))
+    ),
     spelled("@ BW+{mass}", "[{with}] [{a}] [+] {mass} {worn}",
             "[{with}] [{a}] {worn} [{with}] [+] {mass}", "[{with}] {body} + {mass} {worn}",
             "[{with}] [{a}] {worn} of {mass}",
@@ -79,7 +89,6 @@ LOADS: tuple[Spelling, ...] = (
     spelled("", "[{along}] [{a}] {worn}", only=loaded),
     spelled("remark with a belt", "[{along}] [{a}] belt", only=not_on_body),
     spelled("@ {load}", "[{with}] {about} {load}"),
-    spelled("@ {share}", "[{with}] {about} {share}"),
     spelled("@ {percent} BM", "[{with}] {about} {percent} [of] {body}"),
     spelled("@ {n}RM", "{with} [your] [{a}] {n} RM [weight]",
             "[{with}] {a} {weight} {could} do {n} times",

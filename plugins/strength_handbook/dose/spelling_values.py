@@ -9,6 +9,18 @@ from dataclasses import dataclass
 from decimal import Decimal
 
 from strength_handbook.dose.line_words import COUNT, NUMBER, PLAIN
+from strength_handbook.dose.spelled_ranges import (
+    MASS,
+    PERCENT,
+    PERCENT_SIGN,
+    SEVERAL_LENGTHS,
+    SEVERAL_MASSES,
+    SEVERAL_SHARES,
+    house_lengths,
+    house_masses,
+    house_percent,
+    house_shares,
+)
 from strength_handbook.dose.spelled_units import (
     FROM,
     HEIGHTS,
@@ -45,10 +57,6 @@ class Value:
     begins: str = "0123456789.,:"
 
 
-def _percent(text: str) -> str:
-    return f"{number_and_unit(text)[0]} %"
-
-
 def _off(text: str) -> str:
     """What is left of a load from which so much comes off.
 
@@ -73,16 +81,6 @@ def _half_mass(text: str) -> str:
     return f"{_half(text)} {quantity(MASSES)(text).split()[1]}"
 
 
-def _shares(text: str) -> str:
-    """A range of percent.
-
-    >>> _shares("70 to 75 percent"), _shares("70%–75%")
-    ('70-75 %', '70-75 %')
-    """
-    low, high = re.split(r"[-–]|\s+to\s+", text)
-    return f"{number_and_unit(low)[0]}-{_percent(high)}"
-
-
 def _share(text: str) -> str:
     """How many times body weight as a percentage.
 
@@ -91,11 +89,6 @@ def _share(text: str) -> str:
     """
     plain = text.replace(",", ".")
     return f"{(Decimal(plain) * 100).normalize():f}"
-
-
-_MASS = rf"{NUMBER}\s*{any_of(MASSES)}"
-_PERCENT_SIGN = r"(?:%|pct\.?|percent|per\s+cent)"
-_PERCENT = rf"{NUMBER}\s*{_PERCENT_SIGN}"
 
 
 _KM = any_of({"km": LENGTHS["km"]})
@@ -140,7 +133,9 @@ def _same(text: str) -> str:
 
 
 def _load(text: str) -> str:
-    return (_percent if re.fullmatch(_PERCENT, text, re.I) else quantity(MASSES))(text)
+    if re.search(r"[-–]|\sto\s", text):
+        return (house_shares if re.fullmatch(SEVERAL_SHARES, text, re.I) else house_masses)(text)
+    return (house_percent if re.fullmatch(PERCENT, text, re.I) else quantity(MASSES))(text)
 
 
 _TO = r"(?:\s*[-–]\s*|\s+to\s+)"
@@ -265,15 +260,18 @@ VALUES: Mapping[str, Value] = {
     "seconds": Value(_SECONDS, _same, "90"),
     "bare_range": Value(rf"{_SECONDS}-{_SECONDS}", lambda one: house_resting(f"{one} s"), "60-90"),
     "minutes": Value(rf"\d+\s*(?:{MINUTES}|m)", lambda text: number_and_unit(text)[0], "10 min"),
-    "mass": Value(_MASS, quantity(MASSES), "10 kg"),
-    "percent": Value(_PERCENT, _percent, "75 %"),
-    "share": Value(rf"{NUMBER}(?:\s*%)?(?:[-–]|\s+to\s+){_PERCENT}", _shares, "70-75 %"),
-    "off": Value(rf"(?:[1-4]?\d(?:[.,]\d+)?)\s*{_PERCENT_SIGN}", _off, "10 %"),
-    "load": Value(rf"(?:{_MASS}|{_PERCENT})", _load, "60 kg"),
-    "half_share": Value(_PERCENT, lambda text: f"{_half(text)} %", "50 %"),
-    "half_mass": Value(_MASS, _half_mass, "48 kg"),
+    "mass": Value(MASS, quantity(MASSES), "10 kg"),
+    "percent": Value(PERCENT, house_percent, "75 %"),
+    "share": Value(SEVERAL_SHARES, house_shares, "70-75 %"),
+    "masses": Value(SEVERAL_MASSES, house_masses, "60-65 kg"),
+    "off": Value(rf"(?:[1-4]?\d(?:[.,]\d+)?)\s*{PERCENT_SIGN}", _off, "10 %"),
+    "one_load": Value(rf"(?:{MASS}|{PERCENT})", _load, "60 kg"),
+    "load": Value(rf"(?:{SEVERAL_SHARES}|{SEVERAL_MASSES}|{MASS}|{PERCENT})", _load, "60 kg"),
+    "half_share": Value(PERCENT, lambda text: f"{_half(text)} %", "50 %"),
+    "half_mass": Value(MASS, _half_mass, "48 kg"),
     "times": Value(r"(?:\d+(?:[.,]\d+)?|[.,]\d+)", _share, "1.5"),
     "length": Value(rf"{NUMBER}\s*{any_of(LENGTHS)}", quantity(LENGTHS), "40 yards"),
+    "lengths": Value(SEVERAL_LENGTHS, house_lengths, "20-30 m"),
     "height": Value(rf"{NUMBER}\s*{any_of(HEIGHTS)}", quantity(HEIGHTS), "24 inches"),
     "far": Value(_FAR, _same, "2 km"),
     "tempo": Value(_TEMPO, _tempo, "30X0"),

@@ -105,6 +105,12 @@ SPELLINGS: tuple[Spelling, ...] = (
         "{sets} -> {length}", "{sets} → {length}", "{sets} lengths of {length}",
         "{sets} trips of {length}", "{sets} walks of {length}", "{sets} runs of {length}",
     ),
+    spelled(
+        "{sets} -> {lengths}",
+        "{sets} {x} {lengths}", "{sets} {set} of {lengths}", "{sets} {set} {x} {lengths}",
+        "{sets} -> {lengths}", "{sets} → {lengths}", "{sets} lengths of {lengths}",
+        "{sets} trips of {lengths}", "{sets} walks of {lengths}", "{sets} runs of {lengths}",
+    ),
     spelled("{sets} -> {far_length}", "{far_length} {x} {sets}", "{far_length} {x} {sets} {set}",
             only=surely_of_kind("hands", "carrier")),
     spelled("1x{length}", "{length}", only=to_go_first),
@@ -115,6 +121,7 @@ SPELLINGS: tuple[Spelling, ...] = (
             "rate {turns}", "stroke rate {turns}"),
     spelled("can talk", "conversational", "conversational pace", "talking pace"),
     spelled("distance {length}", "{length}"),
+    spelled("distance {lengths}", "{lengths}"),
     spelled(
         "rest {resting}",
         "{resting} rest", "rest {resting}", "rest: {resting}", "rest of {resting}",

@@ -7,7 +7,7 @@ from strength_handbook.dose.free_words import fits_free
 from strength_handbook.model.count import Count
 from strength_handbook.model.length import Metric, amount_in, own_unit
 from strength_handbook.model.printed import clock, count_word
-from strength_handbook.model.quantities import GRAMS_PER_POUND, Mass
+from strength_handbook.model.quantities import GRAMS_PER_POUND, Mass, read_length
 from strength_handbook.model.span import Span, ends, middle_of
 
 
@@ -59,8 +59,16 @@ def line_mass(mass: Mass) -> str:
 
 def line_length(length: float, metric: Metric) -> str:
     """As it was written, with all digits that it needs to come back to the same."""
+    low, high = ends(length)
+    if low != high:
+        shortest, longest = line_length(low, metric), line_length(high, metric)
+        return f"{shortest.removesuffix(f' {longest.split()[1]}')}-{longest}"
     unit = own_unit(length) or ("m" if length >= 1 else metric)
-    return f"{amount_in(length, unit, 6)} {unit}"
+    several = (f"{amount_in(length, unit, digits)} {unit}" for digits in range(6, 11))
+    return next(
+        (text for text in several if read_length(text) == length),
+        f"{amount_in(length, unit, 6)} {unit}",
+    )
 
 
 def line_time(seconds: float) -> str:

@@ -12,7 +12,7 @@ from strength_handbook.dose.listed import Listed
 from strength_handbook.dose.meant import There
 from strength_handbook.dose.spelling import Piece
 from strength_handbook.dose.spelling_values import VALUES, house_range
-from strength_handbook.dose.top_then import BACK, SETS, THEN
+from strength_handbook.dose.top_then import BACK, LESS, LIGHTER, SETS, THEN
 
 _SMALL = r"(?:10|[5-9])(?:[.,]5)?(?![\d.,]*\s*(?:%|kg|lb|cm|in\b))"
 """A number that is an effort where the bar alone weighs more."""
@@ -30,17 +30,13 @@ _HEAD = re.compile(
     rf"|(?:an?\s+|heavy\s+)*{_TOP}\s*)?)(?:heavy\s+)?{_REPS}{_EFFORT.format(n=1)}",
     re.IGNORECASE,
 )
-_OFF = (
-    r"(?:[-−–]|less|minus|drop(?:ping)?(?:\s+(?:by|the\s+weight(?:\s+by)?))?|take\s+off|"
-    r"back\s+off(?:\s+by)?)\s*"
-)
 _SHARE = rf"(?P<share{{n}}>{NUMBER})\s*%"
 _OF_IT = r"\s*(?:of\s+)?(?:it|that|the\s+top(?:\s+(?:set|single))?|top(?:\s+set)?)\b"
 _BEHIND = re.compile(
     rf"{THEN}{BACK}(?:"
-    rf"{SETS}(?:{_EFFORT.format(n=2)}|\s*(?:@|\bat\b|,)?\s*(?:{_OFF}{_SHARE.format(n=1)}"
-    rf"|{_SHARE.format(n=2)}\s*(?:less|lighter|off)|{_SHARE.format(n=3)}(?P<of>{_OF_IT})?))"
-    rf"|{_OFF}{_SHARE.format(n=4)}\s*(?:for|,|:|and|x)?\s*"
+    rf"{SETS}(?:{_EFFORT.format(n=2)}|\s*(?:@|\bat\b|,)?\s*(?:{LESS}{_SHARE.format(n=1)}"
+    rf"|{_SHARE.format(n=2)}{LIGHTER}|{_SHARE.format(n=3)}(?P<of>{_OF_IT})?))"
+    rf"|{LESS}{_SHARE.format(n=4)}\s*(?:for|,|:|and|x)?\s*"
     + SETS.replace("<sets>", "<sets4>").replace("<reps>", "<reps4>")
     + rf"){END}",
     re.IGNORECASE,

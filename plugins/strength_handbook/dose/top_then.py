@@ -24,10 +24,14 @@ SETS = (
     rf"(?P<sets>\d+)\s*(?:[x×*]|(?:back[\s-]?(?:off|down)\s+)?sets?\s+of\b)\s*"
     rf"(?P<reps>{COUNT})(?:\s*reps?)?"
 )
-_OFF = (
-    rf"(?:(?:[-−–]|less|minus|drop(?:ping)?(?:\s+by)?|take\s+off|back\s+off(?:\s+by)?)\s*"
-    rf"(?P<{{name}}>{_LOAD})|(?P<{{name}}2>{_LOAD})\s*(?:less|lighter|off))"
+LESS = (
+    r"(?:[-−–]|less|minus|drop(?:ping)?(?:\s+(?:by|the\s+weight(?:\s+by)?))?|take\s+off|"
+    r"back\s+off(?:\s+by)?)\s*"
 )
+"""Words before what is taken off,"""
+LIGHTER = r"\s*(?:less|lighter|off)"
+"""and behind it."""
+_OFF = rf"(?:{LESS}(?P<{{name}}>{_LOAD})|(?P<{{name}}2>{_LOAD}){LIGHTER})"
 _PATTERN = re.compile(
     rf"{_HEAVY}(?:1\s*[x×*]\s*)?(?P<first>\d+)(?:\s*reps?)?\s*(?:@|\bat\b|\bwith\b)\s*"
     rf"(?P<load>{_LOAD}){THEN}(?:"

@@ -21,8 +21,6 @@ from strength_handbook.dose.meant import (
 from strength_handbook.dose.spelled_load import THINGS, ways_with
 from strength_handbook.dose.spelling import Unclear, unclear
 
-ONE = "one number belongs here; write the one to plan with, such as"
-
 UNCLEAR_LOADS: tuple[Unclear, ...] = (
     unclear(
         "'{all}' can mean {n} repetitions in each of {other} sets, '{other}x{n} @ {load}', or "
@@ -106,9 +104,9 @@ UNCLEAR_LOADS: tuple[Unclear, ...] = (
         "add {mass}", only=on_body,
     ),
     unclear(
-        "'{all}' can mean {n} sets, 'sets {n} @ {load}', or {n} repetitions, '1x{n} @ {load}'; "
-        "write one of them",
-        "{n} {x} {load}", only=before_sets,
+        "'{all}' can mean {n} sets, 'sets {n} @ {one_load}', or {n} repetitions, '1x{n} @ "
+        "{one_load}'; write one of them",
+        "{n} {x} {one_load}", only=before_sets,
     ),
     *(
         unclear(
@@ -158,7 +156,5 @@ UNCLEAR_LOADS: tuple[Unclear, ...] = (
     unclear("'{all}' can mean {n} in all, or {n} pairs, 'chains {n} pair'; {chains}",
             "+ {n} chain", "+ {n} chains", "{with} {n} chains"),
     unclear("{chains}", "+ chains", "+ chain", "{with} chains"),
-    unclear(f"{ONE} '@ {{mass}}'", "@ {number}-{mass}", "{number}-{mass}", "@ {number}–{mass}",
-            "@ {number} to {mass}"),
 )  # fmt: skip
 """All of them."""

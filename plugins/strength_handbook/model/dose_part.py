@@ -38,7 +38,7 @@ from strength_handbook.model.quantities import (
     read_percent,
 )
 from strength_handbook.model.shape import Shape, refuse
-from strength_handbook.model.span import LONGEST_GOING_S, REST_PATTERN, read_work
+from strength_handbook.model.span import LONGEST_GOING_S, REST_PATTERN, read_far, read_work
 from strength_handbook.model.tempo import TempoText
 
 _TIMES = WithJsonSchema(
@@ -47,6 +47,19 @@ _TIMES = WithJsonSchema(
 # Nothing after the validator that would make a bare float of a range.
 HoldTime = Annotated[float, PlainValidator(read_work), _TIMES]
 SetTime = Annotated[float, PlainValidator(lambda value: read_work(value, LONGEST_GOING_S)), _TIMES]
+
+_FAR = r"\d+([.,]\d+)?\s*(km|miles?|mi|m|cm|mm|ft|in|yd)"
+HowFar = Annotated[
+    float,
+    PlainValidator(read_far),
+    WithJsonSchema(
+        {
+            "type": "string",
+            "pattern": rf"^(\d+([.,]\d+)?\s*(km|mi|m|ft|yd)?\s*[-–]\s*)?{_FAR}$",
+            "examples": ["40 m", "20-30 m", "5 km"],
+        }
+    ),
+]
 
 
 class OpenSet(Shape):
@@ -104,10 +117,8 @@ class DosePart(Shape):
     """Repetitions a set: ``5``, ``8-12`` or ``5+``."""
     hold: Annotated[HoldTime | None, Compared("hold_s")] = None
     """Seconds a hold lasts: ``30 s`` or ``20-30 s``."""
-    distance: Annotated[
-        Annotated[Metres, within(read_length, "1 m", "100 km")] | None, Compared("distance_m")
-    ] = None
-    """How far to carry, drag, row, run …: ``40 m``, ``5 km``, ``3 miles``."""
+    distance: Annotated[HowFar | None, Compared("distance_m")] = None
+    """How far to carry, drag, row, run …: ``40 m``, ``20-30 m``, ``5 km``, ``3 miles``."""
     time: Annotated[SetTime | None, Compared("time_s")] = None
     """How long to work, for sets by the clock: ``40 s`` or ``30-40 s``."""
     cluster: Cluster | None = None

@@ -43,7 +43,7 @@ class Length(float):
 
 def own_unit(length: float) -> str:
     """The unit of a length that was written in any but m, cm and mm; "" for those."""
-    unit = length.unit if isinstance(length, Length) else "m"
+    unit: str = getattr(length, "unit", "m")  # of a range that of its longer end
     return "" if unit in _METRIC else unit
 
 

@@ -11,7 +11,7 @@ from typing import Annotated, Any
 from pydantic import BeforeValidator, WithJsonSchema
 
 from strength_handbook.model.pace import PACE, PaceOfBest, read_slower
-from strength_handbook.model.quantities import NUMBER, Mass
+from strength_handbook.model.quantities import NUMBER, Mass, in_unit
 from strength_handbook.model.samples import sample, unit
 from strength_handbook.model.shape import refuse, shown
 from strength_handbook.model.span import between, ends, read_share
@@ -55,14 +55,39 @@ class PercentOfBodyMass:
 
 @dataclass(frozen=True, slots=True)
 class FixedLoad:
-    """The same mass for everybody."""
+    """The same mass for everybody.
+
+    Attributes:
+        mass: the mass to plan with; of a range its middle.
+        both: the least and the most, where it is a range.
+    """
 
     mass: Mass
+    both: tuple[Mass, Mass] | None = None
+
+    @property
+    def ends(self) -> tuple[Mass, Mass]:
+        """The least and the most."""
+        return self.both or (self.mass, self.mass)
 
     @property
     def text(self) -> str:
         """As written in the trade."""
-        return self.mass.label
+        low, high = self.ends
+        if low == high:
+            return self.mass.label
+        return f"{in_unit(low.grams, low.unit)}–{high.label}"
+
+    @classmethod
+    def between(cls, low: Mass, high: Mass) -> "FixedLoad":
+        """A range of masses, or the one mass where both are the same.
+
+        >>> FixedLoad.between(Mass(60_000), Mass(65_000)).mass.label
+        '62.5 kg'
+        """
+        if low == high:
+            return cls(low)
+        return cls(Mass((low.grams + high.grams) // 2, high.unit), (low, high))
 
 
 @dataclass(frozen=True, slots=True)
@@ -167,8 +192,11 @@ def scaled(load: Load, factor: float) -> Load:
     What is taken off a body grows as much as what is added would shrink.
     """
     match load:
-        case FixedLoad(mass):
-            return FixedLoad(Mass(round(mass.grams * factor), mass.unit))
+        case FixedLoad():
+            low, high = load.ends
+            return FixedLoad.between(
+                *(Mass(round(end.grams * factor), end.unit) for end in (low, high))
+            )
         case Setting(value):
             return Setting(round(value * factor, 1))
         case PaceOfBest():
@@ -188,8 +216,8 @@ def heaviness(load: Load) -> float:
     True
     """
     match load:
-        case FixedLoad(mass):
-            return mass.grams
+        case FixedLoad():
+            return load.ends[1].grams
         case BodyWeight(change, sign):
             return sign * change.grams
         case Setting(value):
@@ -203,6 +231,28 @@ def heaviness(load: Load) -> float:
             return load.percent
 
 
+WIDEST_MASS = 2
+"""The heavier end of a range of masses is at most so many times the lighter: what is wider is no
+one load. Common practice, no source."""
+
+
+def _masses(found: re.Match[str]) -> FixedLoad:
+    """A range of masses.
+
+    Raises:
+        ValueError: where it runs backwards, has two units, or is too wide to plan with its middle.
+    """
+    high = Mass.parse(found[3])
+    low = Mass.parse(f"{found[1]} {found[2] or re.sub(r'[^a-z]', '', found[3].lower())}")
+    if low.unit != high.unit:
+        raise ValueError(f"{shown(found[0])} has two units; write both ends in one")
+    if low.grams >= high.grams:
+        raise ValueError(f"{shown(found[0])} runs backwards; write the smaller number first")
+    if high.grams > WIDEST_MASS * low.grams:
+        raise ValueError(f"{shown(found[0])} is too wide to plan with; write one of them")
+    return FixedLoad.between(low, high)
+
+
 _SHARE = r"(\d+(?:[.,]\d+)?(?:\s*%?\s*[-–]\s*\d+(?:[.,]\d+)?)?)\s*%"
 """A percentage, or a range of one."""
 
@@ -213,6 +263,7 @@ _PATTERNS: tuple[tuple[str, Callable[[re.Match[str]], Load]], ...] = (
     (rf"{_SHARE}\s*(?:of\s+)?(?:the\s+)?top", lambda m: PercentOfTop(read_share(m[1]))),
     (rf"{_SHARE}\s*(?:of\s+)?TM", lambda m: PercentOfTrainingMax(read_share(m[1]))),
     (rf"({NUMBER}\s*(?:kgs?|lbs?|g))", lambda m: FixedLoad(Mass.parse(m[1]))),
+    (rf"{NUMBER}\s*(kgs?|lbs?|g)?\s*[-–]\s*({NUMBER}\s*(?:kgs?|lbs?|g))", _masses),
     (r"BW", lambda _: BodyWeight(Mass(0))),
     (
         rf"BW\s*([+\-−–])\s*({NUMBER}\s*(?:kgs?|lbs?|g))",

@@ -130,8 +130,23 @@ def metres(value: float) -> str:
     >>> from strength_handbook.model.length import Length
     >>> metres(40), metres(Length(30.48, "ft"))
     ('40\xa0m', '100\xa0ft')
+    >>> from strength_handbook.model.span import Span
+    >>> metres(Span(20, 30))
+    '20–30\xa0m'
     """
-    return length_text(value, gap=NBSP)
+    return far_text(value, gap=NBSP)
+
+
+def far_text(value: float, *, like: float | None = None, gap: str = " ") -> str:
+    """A distance, of a range both ends; `like` is one whose unit is taken.
+
+    >>> from strength_handbook.model.span import Span
+    >>> far_text(Span(20, 30)), far_text(40)
+    ('20–30 m', '40 m')
+    """
+    low, high = (length_text(end, like=like, gap=gap) for end in ends(value))
+    unit = high.rpartition(gap)[2]
+    return high if low == high else f"{low.removesuffix(f'{gap}{unit}')}–{high}"
 
 
 _FAR_WORDS = {
@@ -147,6 +162,10 @@ def length_words(length: float) -> str:
     >>> length_words(40), length_words(Length(30.48, "ft")), length_words(1)
     ('40 metres', '100 feet', '1 metre')
     """
+    low, high = ends(length)
+    if low != high:
+        unit = own_unit(length) or "m"
+        return f"{amount_in(low, unit)} to {length_words(high)}"
     unit = own_unit(length) or "m"
     amount = amount_in(length, unit)
     return f"{amount} {_FAR_WORDS[unit][amount != '1']}"

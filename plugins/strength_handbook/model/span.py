@@ -7,7 +7,7 @@ from typing import Any, Self
 from pydantic_core import PydanticCustomError
 
 from strength_handbook.model.plain import read_decimal, read_whole
-from strength_handbook.model.quantities import read_duration
+from strength_handbook.model.quantities import read_duration, read_length
 from strength_handbook.model.shape import refuse, shown
 
 LONGEST_S = 30 * 60.0
@@ -60,6 +60,11 @@ class Span(float):
     def __getnewargs__(self) -> tuple[float, float]:  # type: ignore[override]  # both ends
         """For copies."""
         return self.low, self.high
+
+    @property
+    def unit(self) -> str:
+        """Of a range of lengths, as its longer end was written."""
+        return getattr(self.high, "unit", "m")
 
     def __eq__(self, other: object) -> bool:
         """A range is no single number."""
@@ -194,6 +199,39 @@ def read_work(value: Any, most: float = LONGEST_WORK_S) -> float:
             "shorter; a rest is written 'rest 90 s'",
         )
     return time
+
+
+FARTHEST_M = 100_000.0
+"""Most metres of rowing, running and the like in one go."""
+
+
+def read_far(value: Any) -> float:
+    """How far, from 1 m on: ``40 m`` or ``20-30 m``.
+
+    >>> ends(read_far("20-30 m"))
+    (20.0, 30.0)
+
+    Raises:
+        PydanticCustomError: where it is no length, beyond the limits, and where a range runs
+            backwards or is too wide.
+    """
+    text = value if isinstance(value, str) else ""
+    bare = re.fullmatch(r"\s*[\d.,]+\s*[-–].*?([a-z]+)\s*", text)
+    found = read_both(value, read_length, f" {bare[1]}" if bare else "")
+    far = limited(
+        read_length(value) if found is None else found,
+        1,
+        FARTHEST_M,
+        lambda end: f"{end / 1000:g} km" if end > 1 else "1 m",
+    )
+    low, high = ends(far)
+    if high > WIDEST * low:
+        raise refuse(
+            "range",
+            f"{shown(value)} is too wide to plan with: the longer is at most {WIDEST} times the "
+            "shorter",
+        )
+    return far
 
 
 def read_share(text: str) -> float:

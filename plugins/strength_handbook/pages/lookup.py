@@ -25,11 +25,13 @@ from strength_handbook.model.loading import (
     StrapRow,
 )
 from strength_handbook.model.printed import count_word, mass, percent
+from strength_handbook.model.quantities import Mass
 from strength_handbook.model.span import Span, out_of_ten
 from strength_handbook.pages.aim_html import aim_strip_html
 from strength_handbook.pages.load_html import load_line, strip_html, table_html
 from strength_handbook.pages.series_html import series_strip
 from strength_handbook.pages.variable_html import example_note, help_words, variable_strip
+from strength_handbook.plan.scale import Scale
 from strength_handbook.plan.strip_lifters import FIRST_REPS
 from strength_handbook.plan.tables import (
     base_strip,
@@ -149,10 +151,7 @@ def _lookup(slot: WorkedSlot, units: str) -> Lookup:
     if isinstance(load, FixedLoad):
         # What the hands hold stands on the exercise's page.
         lever = isinstance(loading, OnPivot)
-        # A deload's share of a fixed load is rounded to one that exists.
-        step = scale.best(load.mass.grams) if scale is not None else None
-        text = f"{mass(step.grams if step else load.mass.grams, load.mass.unit)} for everybody."
-        return Lookup(text, by_body_below=lever)
+        return Lookup(_for_everybody(load, scale), by_body_below=lever)
     if isinstance(load, BodyWeight):
         return Lookup(_body_weight(load), by_body_below=isinstance(loading, PushUp | StrapRow))
     if isinstance(load, Setting | RepMax | PercentOfTop):
@@ -163,6 +162,19 @@ def _lookup(slot: WorkedSlot, units: str) -> Lookup:
     if dose.going is not None:
         return _of_best(slot)
     return Lookup(_by_effort(slot), by_body_below=not isinstance(loading, ByEffort | OnMachine))
+
+
+def _for_everybody(load: FixedLoad, scale: Scale | None) -> str:
+    """A mass, or both ends of a range and what is worked out of it."""
+
+    def real(asked: Mass) -> str:
+        # A deload's share of a fixed load is rounded to one that exists.
+        step = scale.best(asked.grams) if scale is not None else None
+        return mass(step.grams if step else asked.grams, asked.unit)
+
+    ends = tuple(dict.fromkeys(map(real, load.ends)))
+    middle = f"; what is worked out here is for {real(load.mass)}" if len(ends) > 1 else ""
+    return f"{' to '.join(ends)} for everybody{middle}."
 
 
 def _of_base(slot: WorkedSlot) -> str:

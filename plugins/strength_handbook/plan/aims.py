@@ -16,7 +16,7 @@ from strength_handbook.model.dose import Distance, Dose
 from strength_handbook.model.going import Going
 from strength_handbook.model.load import PercentOfBase
 from strength_handbook.model.pace import PaceOfBest
-from strength_handbook.model.span import between, ends
+from strength_handbook.model.span import Span, between, ends
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,7 +64,8 @@ def piece_m(dose: Dose) -> float:
     going, work = dose.going, dose.work
     if going is None or not isinstance(work, Distance):
         return 0.0
-    return 0.0 if abs(work.metres - going.per_m) < 1 else work.metres
+    metres = work.metres + 0.0 if isinstance(work.metres, Span) else work.metres
+    return 0.0 if abs(metres - going.per_m) < 1 else metres
 
 
 def aim(best: Best, result: Result, dose: Dose) -> Aim | None:

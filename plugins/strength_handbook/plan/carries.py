@@ -7,6 +7,7 @@ from strength_handbook.calc.set_duration import carry_seconds
 from strength_handbook.model.book import Book
 from strength_handbook.model.dose import Distance
 from strength_handbook.model.length import Length, own_unit
+from strength_handbook.model.span import ends, middle_of
 from strength_handbook.plan.worked import WorkedSlot
 
 
@@ -16,7 +17,7 @@ class CarryPlan:
 
     Attributes:
         lane: name of the lane, or empty where none is among the stations.
-        lengths: whole lengths of it.
+        lengths: whole lengths of it; of a range its longer way.
         more_m: metres beyond them, in the unit of the dose.
         turns: turns on the way.
         seconds: of one walk, one side, at the house's walking speed.
@@ -50,8 +51,9 @@ def carry_plan(book: Book, slot: WorkedSlot) -> CarryPlan | None:
     """Turns and seconds of a walk; None where nothing is carried over a distance."""
     if slot.dose.going is not None or not isinstance(slot.dose.work, Distance):
         return None
-    metres = slot.dose.work.metres
-    seconds = carry_seconds(metres, book.rule("walking-speed"))
+    # A range is planned at its middle; whoever goes its longer way has these turns.
+    metres, planned = ends(slot.dose.work.metres)[1], middle_of(slot.dose.work.metres)
+    seconds = carry_seconds(planned, book.rule("walking-speed"))
     places = (*slot.exercise.stations, *slot.exercise.uses)
     lane = next((book.room.lanes[place] for place in places if place in book.room.lanes), None)
     if lane is None:

@@ -5,9 +5,9 @@ from dataclasses import replace
 from math import inf
 
 from strength_handbook.model.dose import Clock, Distance, Dose, Hold
-from strength_handbook.model.length import length_text
 from strength_handbook.model.load import Load, PercentOfBase
 from strength_handbook.model.pace import PaceOfBest
+from strength_handbook.model.printed import far_text
 from strength_handbook.model.progress import time_text
 from strength_handbook.model.span import between, ends, moved
 from strength_handbook.plan.next_case import Case, Outcome, capital
@@ -39,7 +39,7 @@ def distance(case: Case) -> tuple[Outcome, ...]:
     advice = _FASTER if case.slot.dose.going else "more load, and begin shorter"
     return _more(
         case, done, _metres, rule.step_distance, rule.cap_distance,
-        lambda metres: length_text(metres, like=like), advice,
+        lambda metres: far_text(metres, like=like), advice,
     )  # fmt: skip
 
 

@@ -123,11 +123,11 @@ def _load(load: Load | None, change: MoreOf) -> Load:
     """
     theirs = _MASSES[change.what[0]]
     match load:
-        case FixedLoad(mass):
-            new = _moved(mass, 1, change.by, theirs)
-            if new[0] <= 0:
+        case FixedLoad():
+            low, high = (_moved(end, 1, change.by, theirs) for end in load.ends)
+            if low[0] <= 0:
                 raise _refused("nothing is left of that load; write this week's, '@ 60 kg'")
-            return FixedLoad(Mass(new[0], mass.unit))
+            return FixedLoad.between(Mass(*low), Mass(*high))
         case BodyWeight(change=mass, sign=sign):
             same = mass if mass.grams else Mass(0, theirs)
             grams, of = _moved(same, sign, change.by, theirs)

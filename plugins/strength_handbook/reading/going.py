@@ -58,7 +58,7 @@ def _without_a_pace(dose: Dose, *, test_week: bool) -> Iterator[Misfit]:
 
 def _too_far(dose: Dose) -> Iterator[Misfit]:
     work = dose.work
-    if isinstance(work, Distance) and work.metres > MOST_CARRY_M:
+    if isinstance(work, Distance) and ends(work.metres)[1] > MOST_CARRY_M:
         yield Misfit(
             "distance", f"the most is {MOST_CARRY_M:g} m for what is carried or dragged; {_KIND}"
         )

@@ -166,7 +166,8 @@ def _no_such_load(room: Room, slot: WorkedSlot, *, derived: bool) -> str:
             )
         return ""
     if isinstance(load, FixedLoad) and scale is not None:
-        return _not_exact(scale, load.mass.grams, load.mass.unit)
+        several = dict.fromkeys(load.ends)
+        return next(filter(None, (_not_exact(scale, one.grams, one.unit) for one in several)), "")
     if body and isinstance(load, BodyWeight) and load.sign > 0 and load.change.grams:
         if scale is None or not scale.on:
             text = "there is nothing to put the weight on; name a 'carrier' in the exercise"

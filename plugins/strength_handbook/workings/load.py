@@ -155,7 +155,8 @@ def _planned_at(book: Book, slot: WorkedSlot, example: Example, load: PlannedLoa
             less = [] if points == 100 else [share(base_g * charted / 100, points)]
             return [_charted(reps, f"{reps} repetitions"), share(base_g, charted), *less]
         case FixedLoad() | BodyWeight():
-            return [as_written(f"Written: {dose.load.text}")]
+            middle = ", planned at its middle" if getattr(dose.load, "both", None) else ""
+            return [as_written(f"Written: {dose.load.text}{middle}")]
         case None if dose.top is not None and not by_effort_after_top(dose):
             lines, charted = _top(dose)
             return [*lines, share(base_g, charted)]

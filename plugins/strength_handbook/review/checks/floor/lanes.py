@@ -8,6 +8,7 @@ from strength_handbook.floor.floor import FloorClock, Plan, session_floor
 from strength_handbook.floor.use import Stay
 from strength_handbook.model.dose import Distance
 from strength_handbook.model.length import length_text
+from strength_handbook.model.printed import far_text
 from strength_handbook.plan.carries import carry_plan
 from strength_handbook.reading.problem import Severity
 from strength_handbook.review.check import Check, Family, check
@@ -120,7 +121,7 @@ def lane_turns(this: Check, desk: Desk) -> Iterator[Finding]:
         places = (*exercise.stations, *exercise.uses)
         length = next(lanes[place].length for place in places if place in lanes)
         text = (
-            f"{length_text(work.metres)} on the {walk.lane} of {length_text(length)}: "
+            f"{far_text(work.metres)} on the {walk.lane} of {length_text(length)}: "
             f"{walk.turns} turn{'s' if walk.turns > 1 else ''}; at most {number(most)}"
         )
         shorter = length_text((int(most) + 1) * length, like=work.metres)

@@ -4,9 +4,8 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 
 from strength_handbook.model.dose import Clock, Distance, Dose, Hold, Reps
-from strength_handbook.model.length import length_text
 from strength_handbook.model.pace import PaceOfBest
-from strength_handbook.model.printed import clock
+from strength_handbook.model.printed import clock, far_text
 from strength_handbook.model.progress import Progress, RuleName, progress_text
 from strength_handbook.plan.loads import PlannedLoad
 from strength_handbook.plan.next_load import gap_above
@@ -155,7 +154,7 @@ def _by_metres(
     ):
         return None
     old, new = one.work.metres, other.work.metres
-    texts = (length_text(old), length_text(new, like=old))
+    texts = (far_text(old), far_text(new, like=old))
     return _Step(*texts, (new - old) / rule.step_distance, "distance")
 
 
