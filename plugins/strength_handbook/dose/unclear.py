@@ -123,7 +123,22 @@ UNCLEAR: tuple[Unclear, ...] = (
     unclear(
         "'{all}' can mean today's best, 'ramp to 1RM', with a share of it behind, '3x5 @ 80 % of "
         "top', or a set with some left, such as 'ramp to 1 @ RPE 8'; write one of them",
-        "work [up] to [a] [{manner}] {single}", "build [up] to [a] [{manner}] {single}",
+        "{work_up} [a] [{manner}] {single}",
+    ),
+    *(
+        unclear(
+            f"'{{all}}' can mean today's best, 'ramp to {n}RM', or a set with some left, such as "
+            f"'ramp to {n} @ RPE 8'; write one of them",
+            f"{{work_up}} [a] [{{manner}}] {{{word}}}", f"{{manner}} {{{word}}}",
+            f"a {{manner}} {{{word}}}", f"{{manner}} {{{word}}} for the day",
+            only=without_sets,
+        )
+        for n, word in ((2, "double"), (3, "triple"))
+    ),
+    unclear(
+        "'{all}' can be a test, 'test {n}RM in 4 attempts', today's best, 'ramp to {n}RM', or how "
+        "heavy, '3x{n} @ {n}RM'; write one of them",
+        "{n} {rm}", only=without_sets,
     ),
     unclear(
         "'{all}' can mean today's best, 'ramp to 1RM', or a set with some left, such as "
@@ -137,8 +152,7 @@ UNCLEAR: tuple[Unclear, ...] = (
         "8, 3x5, RPE 7'",
         "[a] [top] {single} @ RPE {effort} [,] then", "[a] [top] {single} @ {small} [,] then",
         "[top] {n} @ RPE {effort} [,] then", "[top] {n} @ {small} [,] then",
-        "work [up] to [a] {single} @ RPE {effort}", "build [up] to [a] {single} @ RPE {effort}",
-        "work [up] to [a] {single} @ {small}", "build [up] to [a] {single} @ {small}",
+        "{work_up} [a] {single} @ RPE {effort}", "{work_up} [a] {single} @ {small}",
     ),
     unclear(
         "'{n}' counts sets or repetitions; write '1x{n}, RPE {effort}' or 'sets {n}, RPE {effort}'",
@@ -163,7 +177,7 @@ UNCLEAR: tuple[Unclear, ...] = (
     unclear(
         "'{all}' can mean today's best, 'ramp to {n}RM', or a set with some left, such as "
         "'ramp to {n} @ RPE 8'; write one of them",
-        "work [up] to [a] [{manner}] {n}", "build [up] to [a] [{manner}] {n}", "[a] heavy {n}",
+        "{work_up} [a] [{manner}] {n}", "[a] heavy {n}",
         only=without_sets,
     ),
     unclear(
