@@ -12,6 +12,7 @@ from strength_handbook.dose.spelling_values import VALUES
 from strength_handbook.dose.spelling_words import WORDS
 
 _PLACE = re.compile(r"\{(([a-z_]+)\d*)\}")
+_WORD = re.compile(r"\[([^\[\]]*)\]|([^\s\[\]]+)")
 _MAY_BE = re.compile(r"\[([^\[\]]*)\]")
 
 
@@ -43,15 +44,26 @@ class Writing:
     @cached_property
     def pattern(self) -> re.Pattern[str]:
         """What is looked for in a line."""
-        spaced = re.sub(r"(?<=\})(?=[^\s\]])|(?<=[^\s\[])(?=\{)", " ", self.text)
         parts, begun = "", False
-        for may_be, word in re.findall(r"\[([^\[\]]*)\]|([^\s\[\]]+)", spaced):
+        for may_be, word in self._words:
             inner = r"\s*".join(map(self._word, (may_be or word).split()))
             gap_before = rf"\s*{inner}" if begun else inner
             gap = gap_before if begun else rf"{inner}\s*"
             parts += rf"(?:{gap})?" if may_be else gap_before
             begun = begun or not may_be
         return re.compile(parts + END, re.IGNORECASE)
+
+    @cached_property
+    def needs(self) -> frozenset[str]:
+        """Words without which no line holds it; few lines hold them, so few are looked through."""
+        alone = (word.casefold() for _, word in self._words if word)
+        return frozenset(word for word in alone if _PLACE.fullmatch(word) is None)
+
+    @property
+    def _words(self) -> list[tuple[str, str]]:
+        """In order: what may be left out, or a word or a place that must be there."""
+        spaced = re.sub(r"(?<=\})(?=[^\s\]])|(?<=[^\s\[])(?=\{)", " ", self.text)
+        return _WORD.findall(spaced)
 
     @property
     def begins(self) -> frozenset[str]:

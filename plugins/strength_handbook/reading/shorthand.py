@@ -75,8 +75,9 @@ def shorthand_at(line: str, position: int, least: int, there: There) -> Shorthan
         loaded=_ON_TOP.search(line) is not None,
     )
     best: tuple[re.Match[str], Spelling | Unclear] | None = None
+    letters = line.casefold()
     for way, one in _WAYS.get(line[position].lower(), ()):
-        if not one.only(there):
+        if not one.only(there) or not all(word in letters for word in way.needs):
             continue
         found = way.pattern.match(line, position)
         if found and found.end() >= least and (best is None or found.end() > best[0].end()):
