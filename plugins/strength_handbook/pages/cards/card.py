@@ -8,6 +8,7 @@ from strength_handbook.model.book import Book
 from strength_handbook.model.exercise import Cues, Exercise
 from strength_handbook.model.printed import NBSP, clock
 from strength_handbook.model.room import Room
+from strength_handbook.pages.cards.pace_strips import pace_strips_of
 from strength_handbook.pages.cards.strips import CardStrip, has_strip, strips_of
 from strength_handbook.pages.cards.weeks import remove_after, week_words, weeks_apart, window
 from strength_handbook.pages.lookup import slot_lookup
@@ -20,6 +21,7 @@ from strength_handbook.plan.worked import Use, Worked, WorkedProgram, WorkedWeek
 CUES = 3
 BLANKS = ("load today",)
 ON_BAR = ("load today", "plates each side")
+BY_PACE, BY_LEVEL = ("pace today",), ("level today",)
 """What everybody writes on a card with a dry-wipe pen."""
 
 
@@ -68,7 +70,8 @@ class Card:
         doses: the doses, each different one once.
         always: what is the same in all of them.
         strips: look-up strips.
-        how: how to find the load.
+        asked: what the next line answers.
+        how: how to find the load, or the pace.
         set_up: steps until the first repetition.
         blanks: what is written on the card by hand.
         cues: what to say.
@@ -88,6 +91,7 @@ class Card:
     doses: tuple[DoseRow, ...]
     always: str
     strips: tuple[CardStrip, ...]
+    asked: str
     how: str
     set_up: tuple[str, ...]
     blanks: tuple[str, ...]
@@ -122,10 +126,11 @@ def make_card(worked: Worked, part: CardPart, key: str, uses: tuple[Use, ...]) -
         place=f"{program.program} · {part.weeks[0].wave.wave} · {window(part.program, weeks)}",
         doses=doses,
         always=always,
-        strips=tuple(strips_of(uses, book.room.units)),
+        strips=(*strips_of(uses, book.room.units), *pace_strips_of(uses)),
+        asked="How heavy" if exercise.going is None else "How fast",
         how=" ".join(_how(uses, book.room.units)),
         set_up=tuple(exercise.set_up),
-        blanks=(*_holes(book, exercise), *(ON_BAR if _on_bar(uses) else BLANKS)),
+        blanks=(*_holes(book, exercise), *_blanks(exercise, uses)),
         cues=_cues(exercise.cues),
         stop=" ".join(filter(None, (*exercise.stop, exercise.doors.hurts.stop))),
         spotting=_spotting(exercise),
@@ -189,6 +194,12 @@ def _holes(book: Book, exercise: Exercise) -> tuple[str, ...]:
     if not needs & book.room.racks.keys():
         return ()
     return ("rack hole", "safeties hole") if exercise.spotting.safeties else ("rack hole",)
+
+
+def _blanks(exercise: Exercise, uses: tuple[Use, ...]) -> tuple[str, ...]:
+    if exercise.going is not None:
+        return BY_PACE if exercise.going.per else BY_LEVEL
+    return ON_BAR if _on_bar(uses) else BLANKS
 
 
 def _on_bar(uses: tuple[Use, ...]) -> bool:
@@ -264,10 +275,12 @@ def _how(uses: tuple[Use, ...], units: str) -> list[str]:
     lines: list[str] = []
     for use in uses:
         found = slot_lookup(use.slot, units)
-        elsewhere = bool(found.table) and not has_strip(use)
+        elsewhere = bool(found.table) and not has_strip(use) and use.slot.aims is None
         lines += (*found.parts, "The table is on the exercise's page." if elsewhere else "")
     if any(has_strip(use) for use in uses):
         lines.append("Between two rows take the lighter one.")
+    if any(use.slot.aims is not None for use in uses):
+        lines.append("Between two rows take the slower one, or the fewer watts.")
     steps = (step for use in uses for step in set_up_steps(use.slot.dose))
     lines += (*steps, *(bands_by_best(use.slot, units) for use in uses))
     said = list(dict.fromkeys(filter(None, lines)))

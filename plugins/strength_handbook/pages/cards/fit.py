@@ -175,7 +175,7 @@ def _columns(
     share = STRIP_SHARE if card.strips else 0.5
     left_room, right_room = (inside.width - GAP) * share, (inside.width - GAP) * (1 - share)
     left = sum(_strip(strip, size, most_rows, left_room) for strip in card.strips)
-    left += _paragraph(f"How heavy {card.how}", size, left_room) if card.how else 0.0
+    left += _paragraph(f"{card.asked} {card.how}", size, left_room) if card.how else 0.0
     right = _paragraph("Set up", size, right_room)
     right += sum(_paragraph(line, size, right_room - 12) for line in card.set_up)
     taken = f"It's taken {card.taken}" if card.taken else ""

@@ -23,62 +23,40 @@ MOST_WITH_PLATES = 4
 
 @dataclass(frozen=True, slots=True)
 class Column:
-    """One load of a strip: the weeks it is for, its share, and a cell for each row."""
+    """One column of a strip: the weeks it is for, and its share."""
 
     weeks: str
     share: str
-    percent: float
-    cells: tuple[TableCell, ...]
 
 
 @dataclass(frozen=True, slots=True)
 class CardStrip:
-    """A strip of a card.
+    """A strip of a card, in words and figures.
 
     Attributes:
         name: what is looked up.
         first: head of the first column.
-        rows: the first column, in grams.
-        columns: the loads.
-        scale: the loads that exist.
-        units: kilograms or pounds.
+        columns: what is read off, such as loads.
+        rows: the first column, a cell for each other one, and plates.
+        plates_head: head of the column of plates, as HTML; empty where there is none.
+        of_plates: place of the column whose plates are listed.
     """
 
     name: str
     first: str
-    rows: tuple[int, ...]
     columns: tuple[Column, ...]
-    scale: Scale | None
-    units: str
+    rows: tuple[tuple[str, tuple[str, ...], str], ...]
+    plates_head: str = ""
+    of_plates: int = 0
 
     @property
     def heaviest(self) -> Column:
         """The column whose plates are listed."""
-        return max(self.columns, key=lambda column: column.percent)
+        return self.columns[self.of_plates]
 
-    @property
-    def plates_head(self) -> str:
-        """Head of the column of plates, as HTML; empty where there is none."""
-        how = per_side_head(self.scale) if len(self.columns) <= MOST_WITH_PLATES else ""
-        if not how or len(self.columns) == 1:
-            return how
-        weeks = self.heaviest.weeks
-        return f"{how}, {escape(weeks[0].lower() + weeks[1:])}"
-
-    def shown(self, most: int) -> list[tuple[str, list[str], str]]:
-        """Some rows as text: the first column, the loads, and the plates of the heaviest."""
-        scale, heaviest, how = self.scale, self.heaviest, bool(self.plates_head)
-        found = []
-        for index in shown_rows(len(self.rows), most):
-            step = heaviest.cells[index].step
-            found.append(
-                (
-                    bare_mass(self.rows[index], self.units),
-                    [_cell(column.cells[index], self.units) for column in self.columns],
-                    plates(scale, step, self.units) if how and scale and step else "",
-                )
-            )
-        return found
+    def shown(self, most: int) -> list[tuple[str, tuple[str, ...], str]]:
+        """Some of the rows."""
+        return [self.rows[index] for index in shown_rows(len(self.rows), most)]
 
 
 def shown_rows(count: int, most: int) -> range:
@@ -146,11 +124,31 @@ def _strip(base: Base | None, columns: list[tuple[float, list[Use]]], units: str
         rows = tuple(value for value, _ in table.rows)
         cells = [tuple(row[index] for _, row in table.rows) for index in range(len(shares))]
     heads = weeks_apart([found for _, found in columns])
+    heaviest = shares.index(max(shares))
+    plates_head = _plates_head(scale, heads, heaviest)
     made = (
-        Column(head, percent(share), share, own)
-        for head, share, own in zip(heads, shares, cells, strict=True)
+        (
+            bare_mass(value, units),
+            tuple(_cell(own[place], units) for own in cells),
+            _plates(cells[heaviest][place], scale, units) if plates_head else "",
+        )
+        for place, value in enumerate(rows)
     )
-    return CardStrip(name, first, rows, tuple(made), scale, units)
+    named = tuple(Column(head, percent(share)) for head, share in zip(heads, shares, strict=True))
+    return CardStrip(name, first, named, tuple(made), plates_head, heaviest)
+
+
+def _plates_head(scale: Scale | None, heads: list[str], heaviest: int) -> str:
+    """Head of the column of plates, as HTML; empty where there is none."""
+    how = per_side_head(scale) if len(heads) <= MOST_WITH_PLATES else ""
+    if not how or len(heads) == 1:
+        return how
+    weeks = heads[heaviest]
+    return f"{how}, {escape(weeks[0].lower() + weeks[1:])}"
+
+
+def _plates(cell: TableCell, scale: Scale | None, units: str) -> str:
+    return plates(scale, cell.step, units) if scale and cell.step else ""
 
 
 def _cell(cell: TableCell, units: str) -> str:
