@@ -68,9 +68,12 @@ def answered(given: Mapping[str, str | None], *, yes: bool) -> "Answers":
     """
     from strength_handbook.publish.first_gym.answers import QUESTIONS, read_answers, understood
 
-    if yes:
-        return read_answers(given)[0]
     known = read_answers(given)[0]
+    for question in QUESTIONS:
+        if given.get(question.key) and (told := understood(known, question.key)):
+            click.echo(f"--{question.key}: that is {told}.")
+    if yes:
+        return known
     missing = [
         question
         for question in QUESTIONS

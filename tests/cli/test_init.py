@@ -352,14 +352,24 @@ def test_on_a_terminal_it_asks_until_an_answer_can_be_read(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     monkeypatch.setattr(cli_room, "somebody_there", lambda: True)
-    said = ["North School", "lb", "2x45", "", "3x10", "4x45, 2x10", "none", "", "911", ""]
+    said = ["North School", "lb", "2x45", "", "3x10", "4x45, 2x10"]
+    said += ["dumbbells 10-60 by 5, two of each", "", "911", ""]
     result = init(str(tmp_path / "gym"), said="\n".join([*said, ""]))
     assert result.exit_code == 0, result.output
     assert "a bar takes plates two by two; write '2 x 10 lb' or '4 x 10 lb'" in result.output
     assert "That is 2 pairs of 45 lb, 1 pair of 10 lb." in result.output
+    assert "That is dumbbells 10 to 60 lb by 5, 2 of each." in result.output
     room = (tmp_path / "gym/programs/room.yml").read_text(encoding="utf-8")
     assert "Not yet filled in (the hook-spacing as measured, how many racks)" in room
     assert 'number: "911"' in room
+
+
+def test_what_was_read_of_the_options_is_told_too(tmp_path: Path) -> None:
+    hands = "10-20 by 5, a pair of each; kettlebells 12"
+    result = init(str(tmp_path / "gym"), "--yes", "--hands", hands, "--machines", "4 chairs")
+    read = "dumbbells 10 to 20 kg by 5, 2 of each; 1 kettlebell of 12 kg"
+    assert f"--hands: that is {read}." in result.output
+    assert "--machines: that is 4 × chair" in result.output
 
 
 def test_without_a_bar_nobody_is_asked_for_racks_and_plates(

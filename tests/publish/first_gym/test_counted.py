@@ -37,6 +37,8 @@ def spelled(line: str, unit: str = "kg") -> str:
         ("10x2", "2x10kg"),
         ("4 x 45 lb, 2x20 kg", "4x45lb 2x20kg"),
         ("2 x 12 kg", "2x12kg"),
+        ("20, 10, 5, two of each", "2x20kg 2x10kg 2x5kg"),
+        ("20, 10, 2 pairs of each", "4x20kg 4x10kg"),
     ],
 )
 def test_lines_in_kilograms(line: str, meant: str) -> None:
@@ -50,6 +52,7 @@ def test_lines_in_kilograms(line: str, meant: str) -> None:
         ("45 lbs x 4, 10 x 2", "4x45lb 2x10lb"),
         ("six 45s, 2 pairs of 10s", "6x45lb 4x10lb"),
         ("45# x 2", "2x45lb"),
+        ("45, 10: 2 pairs", "2x45lb 4x10lb"),
     ],
 )
 def test_lines_in_pounds(line: str, meant: str) -> None:
@@ -67,6 +70,9 @@ def test_lines_in_pounds(line: str, meant: str) -> None:
         ("20 kg x 10 kg", "can't tell what '20 kg x 10 kg' counts; write it like"),
         ("0x20", "from 1 to 40 of a mass, not 0"),
         ("pairs", "'pairs' says no mass"),
+        ("20, 4 each", "'4 each' says no mass"),
+        ("two of each", "'two of each' says no mass"),
+        ("20, 10, three of each", "a bar takes plates two by two"),
         (" ", "write how many of which, such as '4 x 20 kg, 2 x 10 kg'"),
         ("10x20", "'10x20' may mean '10 x 20 kg' or '20 x 10 kg'; write one"),
     ],

@@ -197,8 +197,10 @@ def read_answers(given: Mapping[str, str | None]) -> tuple[Answers, tuple[tuple[
 
 
 def understood(answers: Answers, key: str) -> str:
-    """How a line of counts was read, for whoever typed it; empty for all others."""
+    """How a line of things was read, for whoever typed it; empty for all others."""
     value = getattr(answers, key)
+    if key == "hands":
+        return "; ".join(one.words for one in value or ())
     if key == "machines":
         return things_words(value or ())
     if key not in ("bars", "plates") or not value:

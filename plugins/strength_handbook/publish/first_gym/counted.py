@@ -4,10 +4,10 @@ What could mean two things is refused with both; what is no usual size needs its
 """
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from decimal import Decimal
 
-from strength_handbook.publish.first_gym.counted_words import Item, as_items
+from strength_handbook.publish.first_gym.counted_words import Item, as_items, take_of_each
 
 _FEW = 4
 """Of plates of two kilos and less nobody has more at a rack: `10x2` is two of ten."""
@@ -105,8 +105,12 @@ def read_counted(line: str, unit: str, sort: Sort) -> tuple[tuple[Counted, ...],
     [(2, '20 kg'), (4, '2.5 kg')]
     >>> [(one.number, one.label) for one in read_counted("45s: 2 pairs, 2x10", "lb", PLATES)[0]]
     [(4, '45 lb'), (2, '10 lb')]
+    >>> [(one.number, one.label) for one in read_counted("20, 10, 4 of each", "kg", PLATES)[0]]
+    [(4, '20 kg'), (4, '10 kg')]
     """
-    items = as_items(line)
+    named, each = take_of_each(" ".join(line.lower().split()))
+    sort = sort if each is None else replace(sort, bare=each)
+    items = as_items(line if each is None else named)
     said = {one for item in items for one in item.units}
     unit = said.pop() if len(said) == 1 else unit
     wrong = [text for item in items for text in _unread(item, unit, sort)]

@@ -25,6 +25,16 @@ _COMMA = re.compile(r"((?:[x×*@]\s*\d{1,3})|\b[012]),(25|5|75|50)\b(?!\s*(?:kg|
 _TOGETHER = re.compile(r"(\d[\d.]*\s*[a-z#]*\s*[x×*]\s*\d[\d.]*(?:\s*(?:kg|lb)s?)?)\s+(?=\d)")
 _LINES = re.compile(r"[\r\n]+")
 _CUT = re.compile(r"[,;/+&]|\band\b")
+_MANY = rf"(?P<n>{'|'.join(_NUMBER_WORDS)}|a|\d{{1,2}})\s*[x×]?\s*"
+_ALL = r"(?:each|every|all)(?:\s+(?:one|size|mass|weight|kind))?"
+_OF_EACH = re.compile(
+    rf"(?:\bin\s+(?P<pairs>pairs)|{_MANY}(?P<sets>pairs?\s+)?(?:of\s+{_ALL}|each))"
+)
+_AND = r"(?:[,;(]|\band\b|\bwith\b)"
+_LAST = re.compile(
+    rf"(?:(?:\s|{_AND})+(?:all\s+)?(?:{_OF_EACH.pattern})|{_AND}\s*(?P<alone>pairs))\s*\)?$"
+)
+"""How many there are of all that a line names: `two of each`, `a pair of every size`, `pairs`."""
 _TOKEN = re.compile(r"\d+(?:\.\d+)?|'s\b|[^\W\d_]+|[^\s\w]|_")
 
 
@@ -89,7 +99,28 @@ def as_items(line: str) -> list[Item]:
     return [Item(item.text, item.numbers, item.rest, side) for item in items]
 
 
+def take_of_each(line: str) -> tuple[str, int | None]:
+    """A line without what it says at its end of all, and how many of each that is, or None.
+
+    >>> take_of_each("10-60 by 5, two of each")
+    ('10-60 by 5', 2)
+    >>> take_of_each("20, 15 and two pairs of each size")
+    ('20, 15', 4)
+    >>> take_of_each("4x20, a pair of 10s")
+    ('4x20, a pair of 10s', None)
+    """
+    found = _LAST.search(line)
+    if found is None or ((found["n"] or "").isdecimal() and "of" not in found[0]):
+        return line, None
+    word = found["n"] or "1"
+    number = int(_NUMBER_WORDS.get(word, "1" if word == "a" else word))
+    paired = found["sets"] or found["pairs"] or found["alone"]
+    return line[: found.start()], number * (2 if paired else 1)
+
+
 def _item(text: str) -> Item:
+    if _OF_EACH.fullmatch(text):
+        return Item(text, ())
     numbers: list[Number] = []
     rest: list[str] = []
     side = pair_first = False
