@@ -137,7 +137,7 @@ TALK = Key[Talk](
     words=((Said.EFFORT, lambda talk, _: _TALK[talk][1]),),
     step=_talk_step,
     data=(Datum("talk", lambda dose: dose.said.talk, Amount("talk test", kind="text")),),
-    door=AtDoor.STAYS,
+    door=AtDoor.CARRIED,
     use=SAID_ONLY,
 )
 

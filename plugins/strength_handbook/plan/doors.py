@@ -26,6 +26,7 @@ from strength_handbook.model.exercise import Exercise
 from strength_handbook.model.lighter import each_alike, first_sets
 from strength_handbook.model.load import Setting, scaled
 from strength_handbook.model.program import Base
+from strength_handbook.plan.door_going import taken_over
 from strength_handbook.plan.door_limits import (
     ASKS_MORE,
     IN_EASY_WEEK,
@@ -261,8 +262,11 @@ def _other_dose(door: Door, exercise: Exercise, slot: WorkedSlot) -> Dose | None
         return complete(own, exercise.dose, each_side=each, going=going)
     except IncompleteDoseError:
         pass
+    work = taken_over(slot.dose, going)
+    if work is None:
+        return None
     # Its own loads are another exercise's.
-    today = each_alike(slot.dose, lambda one: replace(one, load=None)).part
+    today = each_alike(work, lambda one: replace(one, load=None)).part
     carried = DosePart().model_copy(update={name: getattr(today, name) for name in _CARRIED})
     carried = _fitting(own, _fitting(exercise.dose, carried))
     parts = [own, exercise.dose]

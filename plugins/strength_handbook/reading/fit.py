@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator, Mapping
 
+from strength_handbook.model.doors import path_of
 from strength_handbook.model.dose import Dose, IncompleteDoseError, InconsistentDoseError
 from strength_handbook.model.exercise import Exercise
 from strength_handbook.model.load import (
@@ -16,7 +17,12 @@ from strength_handbook.model.session import Session, Slot
 from strength_handbook.model.shape import quoted
 from strength_handbook.model.slot_dose import NoSuchWeekError, slot_dose
 from strength_handbook.reading.files import INDEX, FileKind
-from strength_handbook.reading.going import best_problems, going_problems, rule_problem
+from strength_handbook.reading.going import (
+    best_problems,
+    door_problems,
+    going_problems,
+    rule_problem,
+)
 from strength_handbook.reading.problem import Problem
 from strength_handbook.reading.source import Path, Source
 from strength_handbook.reading.suggest import one_of
@@ -31,6 +37,8 @@ LONGEST_SET_S = 3600
 def check_fit(written: Written) -> Iterator[Problem]:
     """Everything that exists and still does not fit."""
     yield from _check_room(written)
+    for name in sorted(written.exercises):
+        yield from _check_doors(written, written.exercises[name])
     for key, program in sorted(written.programs.items()):
         yield from _check_bases(written, program)
         if not written.waves.get(key) and not written.unread(FileKind.WAVE, key):
@@ -65,6 +73,17 @@ def _check_room(written: Written) -> Iterator[Problem]:
     if room.bars and not room.plates:
         text = "missing key 'plates': there are bars but no plates; write a list of them"
         yield source.problem((), "missing-key", text)
+
+
+def _check_doors(written: Written, file: File[Exercise]) -> Iterator[Problem]:
+    """A door asks nothing that its exercise can't be."""
+    for name, door in file.model.doors.each():
+        target = written.exercises.get(door.to) if door.to else file
+        if target is None or (door.to in written.unread(FileKind.EXERCISE)):
+            continue
+        for key, text in door_problems(door, file.model, target.model):
+            place = (*path_of(name), "load") if key == "load" else (*path_of(name), "dose", key)
+            yield file.source.problem(place, "endurance", text)
 
 
 def _check_bases(written: Written, file: File[Program]) -> Iterator[Problem]:

@@ -4,7 +4,18 @@ from collections.abc import Iterator, Mapping
 from typing import NamedTuple
 
 from strength_handbook.model.best import Best
-from strength_handbook.model.dose import Clock, Distance, Dose
+from strength_handbook.model.count import Count
+from strength_handbook.model.doors import Door
+from strength_handbook.model.dose import (
+    Clock,
+    Distance,
+    Dose,
+    DosePart,
+    IncompleteDoseError,
+    InconsistentDoseError,
+    complete,
+)
+from strength_handbook.model.exercise import Exercise
 from strength_handbook.model.going import Going
 from strength_handbook.model.load import Load, PercentOfBase
 from strength_handbook.model.pace import PaceOfBest
@@ -81,6 +92,31 @@ def _not_by_pace(dose: Dose, going: Going) -> Iterator[Misfit]:
         yield Misfit("density", f"{what} has no repetitions to count; write it like {example}")
     if not isinstance(dose.load, PercentOfBase | PaceOfBest | None):
         yield Misfit("load", f"{what} has no load; write how hard it is, like {example}")
+
+
+def door_problems(door: Door, exercise: Exercise, target: Exercise) -> Iterator[Misfit]:
+    """What a door can't ask of the exercise that is done: kilometres of a lift, sets of a row.
+
+    Args:
+        door: as it is written.
+        exercise: whose door it is.
+        target: what is done instead; the same one where the door leads nowhere else.
+    """
+    going = exercise.going or target.going
+    if door.load is not None and going is not None:
+        example = "such as 'dose: {rpe: 4}'"
+        text = f"{_ING[going.doing]} has no load to take a share of; write what changes in 'dose', "
+        yield Misfit("load", text + example)
+    if door.dose is None:
+        return
+    once = DosePart().model_copy(update={"sets": Count(1, 1)})
+    try:
+        dose = complete(door.dose, target.dose, once, going=target.going)
+    except (IncompleteDoseError, InconsistentDoseError):
+        return  # told with the week that it leaves open
+    for key, text in going_problems(dose, test_week=True):
+        if getattr(door.dose, key, None) is not None:
+            yield Misfit(key, text)
 
 
 _OTHERS = ("reps", "hold", "cluster", "strip", "series", "test", "top")
