@@ -26,8 +26,8 @@ TO_POINTS = 0.75
 
 # What has a fixed meaning in an exercise's file; everything else is words.
 _NO_WORDS = {
-    "name", "also", "pattern", "role", "sides", "lifts-from", "stations", "uses", "load", "dose",
-    "setup-seconds", "hazards", "muscles", "alone", "to", "spotters", "word", "held",
+    "name", "also", "pattern", "role", "sides", "lifts-from", "lifts", "stations", "uses", "load",
+    "dose", "setup-seconds", "hazards", "muscles", "alone", "to", "spotters", "word", "held",
     "first-height", "figure",
 }  # fmt: skip
 

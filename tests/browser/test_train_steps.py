@@ -332,8 +332,9 @@ def test_a_missed_attempt_is_over_too(page: Page) -> None:
     assert clock(page, steps, acts, 60) == {"word": "Rest", "left": 120}
 
 
-DOWN_FIRST = [["down", 5], ["still", 1], ["fast", 1]]
-FROM_THE_FLOOR = [["hold", 2], ["fast", 1], ["down", 2]]
+DOWN_FIRST = [["down", 5, "Down"], ["still", 1, "Still"], ["fast", 1, "Up, fast"]]
+FROM_THE_FLOOR = [["hold", 2, "Hold"], ["fast", 1, "Up, fast"], ["down", 2, "Down"]]
+A_ROW = [["up", 1, "Pull"], ["still", 3, "Still"], ["down", 2, "Back"]]
 
 
 @pytest.mark.parametrize(
@@ -349,7 +350,8 @@ FROM_THE_FLOOR = [["hold", 2], ["fast", 1], ["down", 2]]
         (FROM_THE_FLOOR, 2, "Up, fast", 1, 1),
         (FROM_THE_FLOOR, 3, "Down", 2, 1),
         (FROM_THE_FLOOR, 14.9, "Down", 1, 3),
-        ([["up", 1], ["still", 3], ["down", 2]], 1, "Still", 3, 1),
+        (A_ROW, 1, "Still", 3, 1),
+        (A_ROW, 4, "Back", 2, 1),
     ],
 )
 def test_the_tempo_second_by_second(
@@ -366,7 +368,7 @@ def test_the_tempo_ends_with_the_last_repetition(page: Page) -> None:
 
 
 def test_a_weight_that_is_held_stays_where_it_is(page: Page) -> None:
-    top = ask(page, "clock.tempo", [["up", 1], ["still", 3], ["down", 2]], 1, 2)
+    top = ask(page, "clock.tempo", A_ROW, 1, 2)
     assert (top["from"], top["to"]) == (1, 1)
     low = ask(page, "clock.tempo", DOWN_FIRST, 1, 5.5)
     assert (low["from"], low["to"]) == (0, 0)

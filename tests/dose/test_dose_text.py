@@ -10,8 +10,11 @@ from demo import PROGRAMS
 from strength_handbook.dose.effort import tempo_in_words
 from strength_handbook.dose.printing import in_words, notation, partial_notation
 from strength_handbook.dose.texts import clock_words
-from strength_handbook.model.dose import DosePart
+from strength_handbook.model.dose import DosePart, complete
+from strength_handbook.model.exercise import Exercise
+from strength_handbook.model.phases import PHASES
 from strength_handbook.model.tempo import Tempo
+from strength_handbook.phone.train import tempo_parts
 from strength_handbook.plan.work_out import work_out
 from strength_handbook.plan.worked import WorkedSlot
 from strength_handbook.reading.book import read_book
@@ -177,7 +180,40 @@ def test_where_a_load_is_carried(tmp_path: Path, load: Any, where: str) -> None:
     ],
 )
 def test_tempo_in_words(tempo: str, words: str) -> None:
-    assert tempo_in_words(Tempo.parse(tempo)) == words
+    assert tempo_in_words(Tempo.parse(tempo), PHASES["up"]) == words
+
+
+@pytest.mark.parametrize(
+    ("pattern", "load", "lifts", "words"),
+    [
+        ("horizontal-pull", {"kind": "stack", "stack": "cable"}, None,
+         "three seconds going back, one second still, pull fast"),
+        ("vertical-pull", {"kind": "body-weight"}, None,
+         "three seconds down, one second still, up fast"),
+        ("horizontal-pull", {"kind": "hands", "weight": "kettle", "hands": 1}, None,
+         "three seconds down, one second still, up fast"),
+        ("horizontal-push", {"kind": "effort", "by": "Feet further back."}, "push",
+         "three seconds bending the arms, one second still, push fast"),
+        ("isolated", {"kind": "effort", "by": "A partner resists."}, "bend",
+         "three seconds straightening, one second still, bend fast"),
+        ("isolated", {"kind": "stack", "stack": "cable"}, None,
+         "three seconds lowering the weight, one second still, lift fast"),
+        ("squat", {"kind": "stack", "stack": "cable"}, None,
+         "three seconds down, one second still, up fast"),
+    ],
+)  # fmt: skip
+def test_the_words_of_a_tempo_follow_the_way_of_the_lift(
+    pattern: str, load: dict[str, Any], lifts: str | None, words: str
+) -> None:
+    """On the page and, part by part, on the phone."""
+    done = Exercise.model_validate(exercise(pattern=pattern, load=load, lifts=lifts))
+    dose = complete(DosePart.model_validate({"sets": 2, "reps": 5, "tempo": "3-1-X-2"}))
+    said = in_words(dose, done)
+    assert words in said
+    assert f", two seconds {done.phases.top}" in said
+    beats = {kind: word for kind, _, word in tempo_parts(dose, done)}
+    told = dict(done.phases.beats)
+    assert beats == {"down": told["down"], "still": "Still", "fast": told["fast"]}
 
 
 @pytest.mark.parametrize(

@@ -72,11 +72,12 @@ def test_the_block_of_a_page(tmp_path: Path) -> None:
     first, second = json.loads(found[1])["slots"]
     assert json.loads(found[1])["at"] == "plan/1/a"
     assert first == {
-        "o": "A", "i": "lift", "s": 3, "q": [5, 5], "g": 1, "t": [["up", 1], ["down", 3]],
+        "o": "A", "i": "lift", "s": 3, "q": [5, 5], "g": 1,
+        "t": [["up", 1, "Up"], ["down", 3, "Down"]],
         "x": "Stop when it is < good.", "k": "kg with the bar", "name": "Lift",
         "y": ["Three seconds down, one second up."], "z": "3-0-1-0",
     }  # fmt: skip
-    assert (second["o"], second["t"]) == ("B1", [["down", 3], ["up", 1]])
+    assert (second["o"], second["t"]) == ("B1", [["down", 3, "Down"], ["up", 1, "Up"]])
 
 
 def test_what_variants_change(tmp_path: Path) -> None:
@@ -102,7 +103,7 @@ def test_what_variants_change(tmp_path: Path) -> None:
     week = program.week(1)
     found = session_guide(worked.book, program, week, week.sessions[0])["slots"]
     assert {one["o"]: one["v"] for one in found} == {
-        "A": [{"of": 2}, {"of": 4, "t": [["down", 2], ["up", 1]]}, {"of": 4}],
+        "A": [{"of": 2}, {"of": 4, "t": [["down", 2, "Down"], ["up", 1, "Up"]]}, {"of": 4}],
         "B1": [{"few": 2, "of": 3}, {"few": 5, "of": 6}, {"few": 5, "of": 6}],
         # With fewer sets or less load, an open set becomes a plain one; a ramp is left out.
         "B2": [{"of": 1, "open": 0}, {"of": 1}, {"of": 1, "open": 0}],
@@ -131,7 +132,9 @@ def test_a_repetition_second_by_second(
     for value in read_dose(line):
         store(long, value)
     dose = complete(DosePart.model_validate(long))
-    assert tempo_parts(dose, from_bottom=from_bottom) == parts
+    found = Exercise.model_validate(exercise(lifts_from="bottom" if from_bottom else "top"))
+    told = {"down": "Down", "still": "Still", "hold": "Hold", "up": "Up", "fast": "Up, fast"}
+    assert tempo_parts(dose, found) == [[*part, told[part[0]]] for part in parts]
 
 
 @pytest.mark.parametrize(

@@ -25,23 +25,29 @@ from strength_handbook.dose.texts import (
 )
 from strength_handbook.model.dose import ClusterSet, Dose, Reps, StripSet
 from strength_handbook.model.load import PercentOfEffort
+from strength_handbook.model.phases import Phases
 from strength_handbook.model.printed import NBSP, count_word
 from strength_handbook.model.span import Span, ends, middle_of, out_of_ten
 from strength_handbook.model.tempo import Tempo
 from strength_handbook.model.words import Hazard
 
 
-def tempo_in_words(tempo: Tempo) -> str:
-    """``5-1-X-0`` as ``five seconds down, one second still, up fast``; zeros are left out."""
-    parts = [f"{seconds_words(tempo.lower)} down"] if tempo.lower else []
+def tempo_in_words(tempo: Tempo, phases: Phases) -> str:
+    """``5-1-X-0`` as ``five seconds down, one second still, up fast``; zeros are left out.
+
+    >>> from strength_handbook.model.phases import PHASES
+    >>> tempo_in_words(Tempo.parse("3-1-2-0"), PHASES["pull"])
+    'three seconds going back, one second still, two seconds pulling'
+    """
+    parts = [f"{seconds_words(tempo.lower)} {phases.lowering}"] if tempo.lower else []
     if tempo.low_pause:
         parts.append(f"{seconds_words(tempo.low_pause)} still")
     if tempo.lift is None:
-        parts.append("up fast")
+        parts.append(phases.fast)
     elif tempo.lift:
-        parts.append(f"{seconds_words(tempo.lift)} up")
+        parts.append(f"{seconds_words(tempo.lift)} {phases.lifting}")
     if tempo.high_pause:
-        parts.append(f"{seconds_words(tempo.high_pause)} at the top")
+        parts.append(f"{seconds_words(tempo.high_pause)} {phases.top}")
     return ", ".join(parts)
 
 
@@ -70,7 +76,7 @@ TEMPO_KEY = Key[Tempo](
     ),
     line=(InLine.MANNER, lambda tempo, _: f"tempo {tempo.text}"),
     board=((OnBoard.MANNER, lambda tempo, _: tempo.text),),
-    words=((Said.MOVE, lambda tempo, _: tempo_in_words(tempo)),),
+    words=((Said.MOVE, lambda tempo, told: tempo_in_words(tempo, told.exercise.phases)),),
     step=_tempo_step,
     data=(
         Datum("tempo", lambda dose: dose.tempo and dose.tempo.text, Amount("tempo", kind="text")),

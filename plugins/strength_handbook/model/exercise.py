@@ -11,6 +11,7 @@ from strength_handbook.model.going import Going
 from strength_handbook.model.loading import Endurance, Loading
 from strength_handbook.model.marks import Compared, Label
 from strength_handbook.model.media import Media
+from strength_handbook.model.phases import PHASES, Lifts, Phases, usual_way
 from strength_handbook.model.plain import WHOLE, Name, within
 from strength_handbook.model.quantities import Metres, read_length
 from strength_handbook.model.shape import Id, Shape, refuse
@@ -111,6 +112,10 @@ class Exercise(Shape):
     """`each`: one limb at a time, so time and volume count twice."""
     lifts_from: Literal["top", "bottom"] = "top"
     """Where a repetition begins; the tempo is written lower-pause-lift-pause all the same."""
+    lifts: Lifts | None = None
+    """The way the lift goes, for the words of a tempo: up, pull, push, bend, straighten or weight.
+    Left out: pull or push for rows, pulldowns and presses on a cable or machine, weight for what
+    else is done there, up for all others."""
     stations: list[Id] = Field(min_length=1, max_length=10)
     """What of the room it occupies."""
     uses: list[Id] = Field(default_factory=list, max_length=20)
@@ -160,6 +165,11 @@ class Exercise(Shape):
     def going(self) -> Going | None:
         """How it gets from here to there; None for what is lifted, carried or held."""
         return self.load.going if isinstance(self.load, Endurance) else None
+
+    @property
+    def phases(self) -> Phases:
+        """What lowering and lifting are called in it."""
+        return PHASES[self.lifts or usual_way(self.pattern, self.load)]
 
     def all_cautions(self) -> tuple[str, ...]:
         """Cautions that follow from the hazards, then the first height and the exercise's own."""

@@ -46,7 +46,7 @@ def train_data(
         found.update(_words(worked, program, slot))
         for variant, less in zip(offered(session), found.get("v", []), strict=True):
             if "t" in less:
-                less.update({"y": []} | _tempo(variant_dose(slot.dose, variant)))
+                less.update({"y": []} | _tempo(variant_dose(slot.dose, variant), slot.exercise))
     data |= {"warm": warm_up_title(program), "close": closing(program)}
     return block("sh-train-data", data | {"units": worked.book.room.units})
 
@@ -65,7 +65,7 @@ def _words(worked: Worked, program: WorkedProgram, slot: WorkedSlot) -> dict[str
     units = worked.book.room.units
     found: dict[str, Any] = {"name": slot.exercise.name} | load_field(slot.exercise, units)
     found |= _pictured(worked, slot.exercise)
-    found |= _tempo(slot.dose)
+    found |= _tempo(slot.dose, slot.exercise)
     doors = {
         plan.key: {"i": plan.to, "x": plan.exercise.stop[0]}
         | load_field(plan.exercise, units)
@@ -83,16 +83,16 @@ def _pictured(worked: Worked, exercise: Exercise) -> dict[str, Any]:
     return found | ({"P": [*photo]} if photo else {})
 
 
-def _tempo(dose: Dose) -> dict[str, Any]:
+def _tempo(dose: Dose, exercise: Exercise) -> dict[str, Any]:
     """A tempo as it is written, and in sentences; no key where there is nothing to say."""
     found: dict[str, Any] = {"z": dose.tempo.text} if dose.tempo is not None else {}
-    words = tempo_words(dose)
+    words = tempo_words(dose, exercise)
     return found | ({"y": words} if words else {})
 
 
-def tempo_words(dose: Dose) -> list[str]:
+def tempo_words(dose: Dose, exercise: Exercise) -> list[str]:
     """A repetition in sentences, the planned pause among them."""
-    words = tempo_in_words(dose.tempo) if dose.tempo is not None else ""
+    words = tempo_in_words(dose.tempo, exercise.phases) if dose.tempo is not None else ""
     pause = dose.said.pause
     held = f"Hold {pause.time:g} s in each repetition: {pause.at}." if pause is not None else ""
     return [text for text in (words and f"{words[0].upper()}{words[1:]}.", held) if text]

@@ -19,7 +19,7 @@ The page has the loads and the coach's words already; what session mode says of 
     N  as many as possible in its time: by how many people, together
     f  how often a load counts in a repetition, and the share of the body that goes along, in
        millionths of a percent; 0 where that is no plain sum; [1, 0] is left out
-    t  its tempo: kind and seconds of each part of a repetition, in order (`tempo_parts`)
+    t  its tempo: kind, seconds and word of each part of a repetition, in order (`tempo_parts`)
     m  metres of one carry              i  id of its exercise
     x  when to stop                     y  its tempo in sentences
     z  its tempo as it is written       name  of its exercise
@@ -40,6 +40,7 @@ from strength_handbook.dose.table import KEYS
 from strength_handbook.dose.texts import whole
 from strength_handbook.model.book import Book
 from strength_handbook.model.dose import Dose
+from strength_handbook.model.exercise import Exercise
 from strength_handbook.model.loading import BodyWeightLift, OnPivot, PushUp
 from strength_handbook.model.session import Variant
 from strength_handbook.phone.lists import millionths
@@ -71,7 +72,7 @@ def _slot(book: Book, week: WorkedWeek, session: WorkedSession, slot: WorkedSlot
     found: Data = {"o": slot.order, "i": slot.exercise_id} | dose_guide(slot.dose)
     found |= {"g": 1} if steps_up else {}
     found |= {"f": counts} if (counts := _counts(slot)) != [1, 0] else {}
-    if parts := tempo_parts(slot.dose, from_bottom=slot.exercise.lifts_from == "bottom"):
+    if parts := tempo_parts(slot.dose, slot.exercise):
         found["t"] = parts
     if variants := offered(session):
         found["v"] = [variant_guide(slot, one) for one in variants]
@@ -105,12 +106,12 @@ def variant_guide(slot: WorkedSlot, variant: Variant) -> Data:
     found |= {"open": 0} if "n" in own and "n" not in less else {}
     found |= {"top": 0} if "p" in own and "p" not in less else {}
     if dose.tempo != slot.dose.tempo:
-        found["t"] = tempo_parts(dose, from_bottom=slot.exercise.lifts_from == "bottom")
+        found["t"] = tempo_parts(dose, slot.exercise)
     return found
 
 
-def tempo_parts(dose: Dose, *, from_bottom: bool) -> list[list[Any]]:
-    """One repetition as it is counted: kind and seconds of each part that takes time.
+def tempo_parts(dose: Dose, exercise: Exercise) -> list[list[Any]]:
+    """One repetition as it is counted: kind, seconds and word of each part that takes time.
 
     Kinds are ``down``, ``still`` (a pause of the tempo), ``hold`` (the pause that is asked for
     beside it), ``up`` and ``fast``. A hold inside the repetition is counted right before the lift:
@@ -118,7 +119,8 @@ def tempo_parts(dose: Dose, *, from_bottom: bool) -> list[list[Any]]:
 
     Args:
         dose: with its tempo; without one nothing is counted.
-        from_bottom: a repetition begins on the floor, and is written lowering first all the same.
+        exercise: says where a repetition begins, which is written lowering first all the same, and
+            what its phases are called.
     """
     tempo = dose.tempo
     if tempo is None:
@@ -129,8 +131,9 @@ def tempo_parts(dose: Dose, *, from_bottom: bool) -> list[list[Any]]:
     held = whole(dose.said.pause.time) if dose.said.pause else 0
     lowering: list[list[Any]] = [["down", tempo.lower], ["still", tempo.low_pause]]
     lifting: list[list[Any]] = [["hold", held], lift, ["still", tempo.high_pause]]
-    parts = [*lifting, *lowering] if from_bottom else [*lowering, *lifting]
-    return [part for part in parts if part[1]]
+    parts = [*lifting, *lowering] if exercise.lifts_from == "bottom" else [*lowering, *lifting]
+    words = {"still": "Still", "hold": "Hold", **dict(exercise.phases.beats)}
+    return [[*part, words[part[0]]] for part in parts if part[1]]
 
 
 LETTERS = "sapPwWhclmqDunrebN"

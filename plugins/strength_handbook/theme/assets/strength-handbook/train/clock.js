@@ -8,17 +8,14 @@ const face = seconds => `${Math.floor(seconds / 60)}:${String(seconds % 60).padS
     @param {number} now */
 const passed = (before, now) => [0, 10, 30].find(call => before > call && now <= call);
 
-/** @type {Record<string, string>} */
-const WORDS = { down: 'Down', still: 'Still', hold: 'Hold', up: 'Up', fast: 'Up, fast' };
-
 /** Heights at the beginning and at the end of a part, where 1 is up; a hold is at the bottom.
     @type {Record<string, [number, number]>} */
 const HEIGHTS = { down: [1, 0], hold: [0, 0], up: [0, 1], fast: [0, 1] };
 
 /** What a tempo asks for so many seconds after its beginning: {word, left: whole seconds, rep,
     from and to}; 'over' after the last of so many repetitions, null where nothing takes time.
-    Parts are [kind, seconds], as phone/train.py has them.
-    @param {[kind: string, seconds: number][]} parts
+    Parts are [kind, seconds, word], as phone/train.py has them.
+    @param {[kind: string, seconds: number, word: string][]} parts
     @param {number} reps
     @param {number} seconds */
 function tempo(parts, reps, seconds) {
@@ -28,9 +25,9 @@ function tempo(parts, reps, seconds) {
   if (reps && rep > reps) return 'over';
   let gone = seconds % whole;
   let height = parts[0][0] === 'down' ? 1 : 0;
-  for (const [kind, length] of parts) {
+  for (const [kind, length, word] of parts) {
     const [from, to] = HEIGHTS[kind] || [height, height];
-    if (gone < length) return { word: WORDS[kind], left: Math.ceil(length - gone), rep, from, to };
+    if (gone < length) return { word, left: Math.ceil(length - gone), rep, from, to };
     gone -= length;
     height = to;
   }
