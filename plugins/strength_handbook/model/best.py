@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from math import floor
 from typing import Annotated, Any
 
-from pydantic import PlainValidator, WithJsonSchema, model_validator
+from pydantic import BeforeValidator, WithJsonSchema, model_validator
 
 from strength_handbook.model.going import speed_is_odd
 from strength_handbook.model.length import length_text
@@ -83,12 +83,12 @@ def _read_result(value: Any) -> Result:
 
 OverText = Annotated[
     Over,
-    PlainValidator(_read_over),
+    BeforeValidator(_read_over),
     WithJsonSchema({"type": "string", "examples": ["2 km", "5 km", "1 mile", "20 min"]}),
 ]
 ResultText = Annotated[
     Result,
-    PlainValidator(_read_result),
+    BeforeValidator(_read_result),
     WithJsonSchema({"type": "string", "examples": ["7:40", "10 s", "210 W"]}),
 ]
 
