@@ -10,6 +10,7 @@ import pytest
 from books import EFFORT, KG_ROOM, LB_ROOM, base, exercise, slot, slots_of, work
 from demo import PROGRAMS
 from strength_handbook.model.dose import Hold
+from strength_handbook.model.progress import progress_text
 from strength_handbook.pages.method_html import method_html
 from strength_handbook.plan.next_written import Following, what_follows
 from strength_handbook.plan.progress import NextTarget, next_target
@@ -86,6 +87,81 @@ def test_double(tmp_path: Path) -> None:
     assert says(goal)[0] == ("Every set reaches 12", "22 kg in each hand. Begin again at 8.")
     assert kilos(goal) == [22, 20]
     assert goal.warning == ""
+
+
+PAIRS: dict[str, Any] = {
+    "bell": {"name": "bell", "masses": [{"from": "2 kg", "to": "10 kg", "by": "2 kg"}]}
+}
+ODD: dict[str, Any] = {
+    "bell": {"name": "bell", "masses": [{"mass": f"{one} kg"} for one in (4, 8, 12, 20)]}
+}
+
+
+@pytest.mark.parametrize(
+    ("rule", "dose", "bells", "then"),
+    [
+        # The same for everybody: the load itself, one that this room owns.
+        ("double +1 kg", "3x8-12 @ 4 kg", PAIRS, "6 kg in each hand. Begin again at 8."),
+        ("double next dumbbell", "3x8-12 @ 4 kg", PAIRS, "6 kg in each hand. Begin again at 8."),
+        ("linear next", "3x8 @ 12 kg", ODD, "20 kg in each hand."),
+        # Chosen by effort: how much more the next one is here.
+        ("double +1 kg", "3x8-12, RIR 2", PAIRS,
+         "The next heavier one here, 2 kg more in each hand. Begin again at 8."),
+        ("double +2 kg", "3x8-12, RIR 2", PAIRS, "2 kg more. Begin again at 8."),
+        ("double +4 kg", "3x8-12, RIR 2", PAIRS, "4 kg more. Begin again at 8."),
+        ("linear +1 kg", "3x8, RIR 2", ODD,
+         "The next heavier one here, 4 kg to 8 kg more in each hand."),
+        ("two-for-two next kettlebell", "3x8, RIR 2", ODD,
+         "The next heavier one here, 4 kg to 8 kg more in each hand."),
+        ("linear next load", "3x8, RIR 2", PAIRS,
+         "The next heavier one here, 2 kg more in each hand."),
+    ],
+)  # fmt: skip
+def test_what_comes_next_is_a_load_of_this_room(
+    tmp_path: Path, rule: str, dose: str, bells: Any, then: str
+) -> None:
+    room = {**KG_ROOM, "hand-weights": bells}
+    found = work(
+        tmp_path,
+        room=room,
+        exercises={"lift": exercise(load=BELLS)},
+        sessions={"a": [slot("A", "lift", {"1": dose}, progress=rule)]},
+    )
+    goal = next_target(slots_of(found)["A"], units="kg")
+    assert goal is not None
+    assert goal.outcomes[0].then == then
+    written = slots_of(found)["A"].slot.progress
+    assert written is not None
+    assert rule.startswith(progress_text(written))
+
+
+def test_in_pounds_equal_steps_are_one_number(tmp_path: Path) -> None:
+    """5 lb are 2268 g, and some steps come to a gram less."""
+    masses = [{"from": "5 lb", "to": "50 lb", "by": "5 lb"}]
+    found = work(
+        tmp_path,
+        room={**LB_ROOM, "hand-weights": {"bell": {"name": "bell", "masses": masses}}},
+        exercises={"lift": exercise(load=BELLS)},
+        sessions={
+            "a": [
+                slot("A", "lift", {"1": "3x8, RIR 2"}, progress="linear +2 lb"),
+                slot("B", "lift", {"1": "3x8, RIR 2"}, progress="linear +5 lb"),
+            ]
+        },
+    )
+    goals = [next_target(one, units="lb") for one in slots_of(found).values()]
+    assert [goal and goal.outcomes[0].then for goal in goals] == [
+        "The next heavier one here, 5 lb more in each hand.",
+        "5 lb more.",
+    ]
+
+
+def test_the_heaviest_here_says_so_and_a_large_jump_too(tmp_path: Path) -> None:
+    goal = target(tmp_path / "1", "linear next", "3x5 @ 36 kg", load=BELLS)
+    assert goal.warning == "This is the heaviest load here."
+    goal = target(tmp_path / "2", "linear next", "3x5 @ 10 kg", load=BELLS)
+    assert goal.outcomes[0].then == "12 kg in each hand."
+    assert goal.warning == "The step is 20 % of this load: expect fewer repetitions at first."
 
 
 def test_open_set(tmp_path: Path) -> None:
@@ -327,5 +403,5 @@ def test_without_a_lifter_the_rule_alone(tmp_path: Path) -> None:
     today = slots_of(worked(tmp_path, "linear +1 kg", "3x5 @ 70 %"))["A"]
     goal = next_target(today)
     assert goal is not None
-    assert goal.outcomes[0].then == "1 kg more."
+    assert goal.outcomes[0].then == "The next heavier one here, 2.5 kg more."
     assert goal.warning == "Plates here go up by 2.5 kg, not by 1 kg."

@@ -45,6 +45,8 @@ class Progress(Shape):
     fast."""
     step: MassText | None = None
     """How much heavier."""
+    next_load: bool = False
+    """In place of `step`: to the next heavier load that the room has, `double next dumbbell`."""
     step_time: Annotated[Seconds, within(read_duration, "1 s", "30 min")] | None = None
     """How much longer."""
     step_distance: Annotated[Metres, within(read_length, "1 m", "5 km")] | None = None
@@ -80,7 +82,13 @@ class Progress(Shape):
             "pace": "step_pace",
             "speed": "step_percent",
         }.get(self.rule)
-        if wanted is not None and getattr(self, wanted) is None:
+        if self.next_load and (self.step is not None or self.rule not in _BY_NEXT):
+            raise refuse(
+                "pair",
+                "'next-load' stands in place of 'step', in the rules 'linear', 'two-for-two' and "
+                "'double'",
+            )
+        if wanted is not None and getattr(self, wanted) is None and not self.next_load:
             key = wanted.replace("_", "-")
             example = {
                 "step": "2.5 kg", "step-time": "5 s", "step-distance": "10 m",
@@ -96,11 +104,18 @@ class Progress(Shape):
         return self
 
 
+_BY_NEXT = ("linear", "two-for-two", "double")
+_NEXT = ("rule", "next-load")
+_ONE = (
+    r"(?:heavier\s+)?"
+    r"(?:load|one|size|step|pair|weight|dumbbell|kettlebell|bell|bag|plate|pin|band)s?"
+)
 _TIME = r"(\d\S*\s*(?:s|min|h)|\d+:\d\d)"
 _FAR = r"(\d\S*\s*(?:mi?|km|ft|yd))"
 
 _FORMS: tuple[tuple[str, tuple[str, ...]], ...] = (
     (r"(linear|two-for-two|double|open-set)\s+\+?(\d\S*\s*(?:kgs?|lbs?|g))", ("rule", "step")),
+    (rf"(linear|two-for-two|double)\s+(?:to\s+)?(?:the\s+)?(next)(?:\s+{_ONE})?", _NEXT),
     (r"(hold)\s+\+?(\d\S*\s*s)(?:\s+to\s+(\d\S*(?:\s*s)?))?", ("rule", "step-time", "cap-time")),
     (rf"(time)\s+\+?{_TIME}(?:\s+to\s+{_TIME})?", ("rule", "step-time", "cap-time")),
     (rf"(distance)\s+\+?{_FAR}(?:\s+to\s+{_FAR})?", ("rule", "step-distance", "cap-distance")),
@@ -112,8 +127,9 @@ _FORMS: tuple[tuple[str, tuple[str, ...]], ...] = (
 )
 
 HOW_TO_WRITE = (
-    "'linear +2.5 kg', 'double +2 kg', 'reps +1 to 12', 'hold +5 s to 60 s', 'listed', 'speed +2 %'"
-    ", or of rowing, running and the like 'distance +500 m', 'sets +1 to 8' or 'pace -1 s'"
+    "'linear +2.5 kg', 'double +2 kg', 'double next dumbbell', 'reps +1 to 12', "
+    "'hold +5 s to 60 s', 'listed', 'speed +2 %', or of rowing, running and the like "
+    "'distance +500 m', 'sets +1 to 8' or 'pace -1 s'"
 )
 
 
@@ -128,7 +144,7 @@ def _read(value: Any) -> Any:
         found = re.fullmatch(pattern, value.strip(), re.IGNORECASE)
         if found:
             return {
-                key: text.lower() if key == "rule" else int(text) if key in _COUNTS else text
+                key: _typed(key, text)
                 for key, text in zip(keys, found.groups(), strict=True)
                 if text is not None
             }
@@ -136,6 +152,12 @@ def _read(value: Any) -> Any:
         "progress",
         f"{shown(value)} is not a rule for going on; write it like {sample(HOW_TO_WRITE)}",
     )
+
+
+def _typed(key: str, text: str) -> str | int | bool:
+    if key == "rule":
+        return text.lower()
+    return True if key == "next-load" else int(text) if key in _COUNTS else text
 
 
 ProgressText = Annotated[Progress, BeforeValidator(_read)]
@@ -147,7 +169,11 @@ def progress_text(rule: Progress) -> str:
 
     >>> progress_text(Progress(rule="linear", step="2.5 kg"))
     'linear +2.5 kg'
+    >>> progress_text(Progress.model_validate({"rule": "double", "next-load": True}))
+    'double next'
     """
+    if rule.next_load:
+        return f"{rule.rule} next"
     step, cap = _AMOUNTS[rule.rule](rule) if rule.rule in _AMOUNTS else (rule.step, None)
     if step is None:
         return rule.rule

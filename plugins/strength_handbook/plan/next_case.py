@@ -60,13 +60,15 @@ class Case:
     def more(self, when: str, steps: int = 1) -> Outcome:
         """The result after which the load goes up by steps."""
         step = self.rule.step
-        if step is None:
+        if step is None and not self.rule.next_load:
             return Outcome(when, "One step more.")
-        load, move = self.next.raised(steps * step.grams), LoadMove("up", steps * step.grams)
-        then = f"{in_unit(steps * step.grams, step.unit)} {step.unit} more."
+        # The smallest amount there is leads to the next load, whatever the gap.
+        grams = 1 if step is None else steps * step.grams
+        load, move = self.next.raised(grams), LoadMove("up", grams)
         if load is not None:
-            then = f"{capital(self.next.text(load))}."
-        return Outcome(when, then, load, move)
+            return Outcome(when, f"{capital(self.next.text(load))}.", load, move)
+        own = "" if step is None else f"{in_unit(grams, step.unit)} {step.unit} more."
+        return Outcome(when, self.next.more(grams, own), load, move)
 
     def written(self, when: str, by_rule: str, written: str) -> Outcome:
         """The rule's number, or the next time's own with its load."""

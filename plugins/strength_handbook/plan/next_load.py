@@ -18,6 +18,9 @@ LARGE_JUMP = 10.0
 BACK = 0.9
 """Share of the load to go back to after misses. Common practice, no source."""
 
+_ROUNDED_G = 2
+"""What may lie between two equal steps in pounds, which are kept in whole grams."""
+
 _LOADS = {
     "bar": "Plates", "fixed": "Weights", "hung": "Plates", "pin": "Pins", "plate": "Plates",
     "pivot": "Plates",
@@ -97,8 +100,41 @@ class NextLoad:
         each = " in each hand" if self.slot.scale is not None and self.slot.scale.per_hand else ""
         return f"{self._mass(grams)}{each}"
 
-    def warning(self, step: Mass) -> str:
-        """What stands in the way of a step, or empty."""
+    def more(self, grams: int, own: str) -> str:
+        """How much more, of the loads that the room has, where today's is not known.
+
+        Args:
+            grams: how much more is asked.
+            own: the rule's own amount in a sentence, for where the room can make it.
+        """
+        rises = self._rises(grams)
+        if rises is None or (own and max(abs(one - grams) for one in rises) <= _ROUNDED_G):
+            return own or "The next heavier one here."
+        low, high = map(self._mass, rises)
+        each = " in each hand" if self.slot.scale is not None and self.slot.scale.per_hand else ""
+        more = low if low == high else f"{low} to {high}"
+        return f"The next heavier one here, {more} more{each}."
+
+    def _rises(self, grams: int) -> tuple[int, int] | None:
+        """The least and the most that the next load may be above today's.
+
+        None where that has no plain answer: nothing here is heavier, or only some steps are larger
+        than what is asked.
+        """
+        scale = self.slot.scale
+        masses = [] if scale is None else _masses(scale)
+        if len(masses) < 2:
+            return None
+        gaps = [heavier - lighter for lighter, heavier in pairwise(masses)]
+        least, most = min(gaps), max(gaps)
+        if most - least <= _ROUNDED_G:
+            middle = masses[len(masses) // 2 - 1]
+            rise = (self.at(middle + grams).actual_g or middle) - middle
+            return (rise, rise) if rise > 0 else (least, most)
+        return (least, most) if least >= grams else None
+
+    def warning(self, step: Mass | None) -> str:
+        """What stands in the way of a step, or empty; None is the step to the next load."""
         scale = self.slot.scale
         if isinstance(self.slot.exercise.load, OnMachine):
             return "This machine has its own units: take its smallest step instead."
@@ -108,17 +144,19 @@ class NextLoad:
         if grams is not None and grams < 0:
             return ""  # help is counted in whole units, and any band will do
         if scale is None or len(scale.steps) < 2:
-            return f"Nothing here goes up by {step.label}: the coach shows what is harder."
+            what = "is heavier" if step is None else f"goes up by {step.label}"
+            return f"Nothing here {what}: the coach shows what is harder."
         gap = gap_above(scale, grams)
         if gap is None:
             return "This is the heaviest load here."
-        if gap > step.grams + scale.slack_g:
+        if step is not None and gap > step.grams + scale.slack_g:
             each = " in each hand" if scale.per_hand else ""
             return (
                 f"{_LOADS[scale.kind]} here go up by {self._mass(gap)}{each}, not by {step.label}."
             )
         total = (grams or 0) + (self.today.body_g if self.today else 0)
-        jump = 100 * step.grams / total if grams else 0.0
+        rise = gap if step is None else step.grams
+        jump = 100 * rise / total if grams else 0.0
         if jump > LARGE_JUMP:
             return f"The step is {jump:.0f} % of this load: expect fewer repetitions at first."
         return ""

@@ -4,10 +4,13 @@ from collections.abc import Callable
 from dataclasses import dataclass, replace
 
 from strength_handbook.dose.series import series_text
+from strength_handbook.model.load import FixedLoad
+from strength_handbook.model.loading import BodyWeightLift, PushUp
 from strength_handbook.model.progress import RuleName
 from strength_handbook.model.quantities import in_unit
 from strength_handbook.model.span import moved
 from strength_handbook.plan import next_amount
+from strength_handbook.plan.loads import PlannedLoad, achieved
 from strength_handbook.plan.next_case import Case, Outcome, times
 from strength_handbook.plan.next_load import LARGE_JUMP, LoadMove, NextLoad
 from strength_handbook.plan.next_written import NOTHING, Following, instead_of_rule, next_number
@@ -47,7 +50,7 @@ def next_target(
     rule = slot.slot.progress
     if rule is None:
         return None
-    today = slot.loads.get(lifter) if lifter else None
+    today = slot.loads.get(lifter) if lifter else _for_everybody(slot, units)
     later = after.slot.loads.get(lifter) if after.slot and lifter else None
     case = Case(slot, rule, NextLoad(slot, today, units), after.slot, later)
     planned = instead_of_rule(slot, after.slot, rule.rule)
@@ -57,8 +60,16 @@ def next_target(
     elif after.ends:
         outcomes = (Outcome("Done as planned", after.ends),)
     steps = any(one.move is not None and one.move.kind == "up" for one in outcomes)
-    warning = case.next.warning(rule.step) if rule.step is not None and steps else ""
+    warning = case.next.warning(rule.step) if steps else ""
     return NextTarget(rule.rule, outcomes, warning)
+
+
+def _for_everybody(slot: WorkedSlot, units: str) -> PlannedLoad | None:
+    """The load of a dose that says its mass; None where it depends on who lifts."""
+    load = slot.dose.load
+    if not isinstance(load, FixedLoad) or isinstance(slot.exercise.load, BodyWeightLift | PushUp):
+        return None
+    return achieved(load.mass.grams, slot.scale, 0.0, 0.0, units)
 
 
 def _linear(case: Case) -> tuple[Outcome, ...]:
