@@ -9,7 +9,7 @@ from playwright.sync_api import Route, expect
 from phones import Opened, Served
 
 SESSION = "winter/week-03/a-lift/"
-MOST = {"median page": 10_000, "any page": 11_264, "visit": 75_000}
+MOST = {"median page": 10_000, "any page": 11_500, "visit": 75_000}
 """Bytes as they travel, compressed. The limits are our own.
 
 Pages of seven or eight exercises are over 10,000 by what stands on them: tables and doors alone are
