@@ -25,7 +25,7 @@ class Slot(DosePart):
     """One exercise in a session. Dose fields written here hold for every week."""
 
     order: Annotated[Order, Compared("order")]
-    """A, B1, B2 …: the same letter is done in turn."""
+    """A, B1, B2 …: the same letter is done in turn; another slot may have it in other weeks."""
     exercise: Annotated[Id, Compared("exercise")]
     """Name of its file in `exercises/`, without `.yml`."""
     purpose: Text | None = None
@@ -111,6 +111,15 @@ class Session(Shape):
     """Letters that are done in turn, each pair beginning with another one: `[C, D, E]`."""
     slots: Annotated[list[Slot], Compared("slots")] = Field(min_length=1, max_length=30)
     """Its exercises in order."""
+
+    def place_of(self, order: str, week: int) -> int:
+        """Which of its slots has an order in a week, from 0; weeks of one order may lie apart.
+
+        Raises:
+            StopIteration: where none has.
+        """
+        slots = enumerate(self.slots)
+        return next(n for n, slot in slots if slot.order == order and week in slot.weeks)
 
     @model_validator(mode="after")
     def _rotation(self) -> "Session":

@@ -123,8 +123,9 @@ CONTENT = {
     ),
     "number": E("A plain number is expected, without a unit.", "count: two", "count: 2"),
     "order-twice": E(
-        "Two slots of a session have the same order, so nobody could tell which comes first. "
-        "Pairs are written B1 and B2.",
+        "Two slots of a session have the same order in one week, so nobody could tell which comes "
+        "first. Pairs are written B1 and B2. Where one exercise follows another in the same place, "
+        "both have its order, each with its own weeks.",
         "- order: B1\n…\n- order: B1",
         "- order: B1\n…\n- order: B2",
     ),

@@ -135,17 +135,18 @@ def _check_wave(
             text = f"the site needs the name {quoted(key)} itself; give the session another"
             yield source.problem(("sessions", key), "form", text, key=True)
         yield from _check_variants(source, ("sessions", key), session)
-        lines: dict[str, int] = {}
+        taken: dict[str, list[tuple[int, set[int]]]] = {}
         for index, slot in enumerate(session.slots):
             path = ("sessions", key, "slots", index)
             line = source.at((*path, "order")).line
-            if slot.order in lines:
-                text = (
-                    f"order {slot.order} is taken already, in line {lines[slot.order]}; for another"
-                    " exercise in some weeks write those weeks here only, with a letter of its own"
-                )
-                yield source.problem((*path, "order"), "order-twice", text)
-            lines.setdefault(slot.order, line)
+            for before, theirs in taken.get(slot.order, []):
+                if both := sorted(theirs & set(slot.weeks)):
+                    text = (
+                        f"order {slot.order} is taken in {_weeks(both)}, by line {before}; two "
+                        "exercises may have one order only in different weeks"
+                    )
+                    yield source.problem((*path, "order"), "order-twice", text)
+            taken.setdefault(slot.order, []).append((line, set(slot.weeks)))
             for week in slot.weeks:
                 if week not in wave.weeks:
                     place = (*path, "weeks", str(week))
@@ -160,6 +161,10 @@ def _check_wave(
                 yield from _check_doses(
                     program if known or slot.base else None, exercise.model, file, slot, path
                 )
+
+
+def _weeks(numbers: list[int]) -> str:
+    return f"week {numbers[0]}" if len(numbers) == 1 else f"weeks {', '.join(map(str, numbers))}"
 
 
 def _check_variants(source: Source, path: Path, session: Session) -> Iterator[Problem]:

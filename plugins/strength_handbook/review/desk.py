@@ -272,9 +272,9 @@ class Desk:
         return program.program.valid_until
 
     def _slots(self, at: SessionAt) -> Iterator[SlotAt]:
-        orders = [slot.order for slot in at.session.session.slots]
         for slot in at.session.slots:
+            place = at.session.session.place_of(slot.order, at.session.week)
             yield SlotAt(
-                at.program, at.week, at.wave, at.session, slot, orders.index(slot.order),
+                at.program, at.week, at.wave, at.session, slot, place,
                 self.written.exercises[slot.exercise_id].source,
             )  # fmt: skip

@@ -89,9 +89,10 @@ def _program(room: Room, program: WorkedProgram, written: Written) -> Iterator[P
     for week in program.weeks:
         file = files[week.wave_id]
         for session in week.sessions:
-            orders = [slot.order for slot in file.model.sessions[session.id].slots]
+            written_session = file.model.sessions[session.id]
             for slot in session.slots:
-                path: Path = ("sessions", session.id, "slots", orders.index(slot.order))
+                index = written_session.place_of(slot.order, week.week)
+                path: Path = ("sessions", session.id, "slots", index)
                 exercise = written.exercises[slot.exercise_id].source
                 place = _Place(file.source, path, week.week, exercise)
                 for problem in _slot(room, slot, place):

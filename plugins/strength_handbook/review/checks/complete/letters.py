@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from itertools import groupby
 
 from strength_handbook.model.load import PercentOfTop
+from strength_handbook.model.session import Slot
 from strength_handbook.reading.problem import Severity
 from strength_handbook.review.check import Check, Family, check
 from strength_handbook.review.desk import Desk, SessionAt, SlotAt
@@ -22,7 +23,7 @@ from strength_handbook.review.words import listed
 def letters_unpaired(this: Check, desk: Desk) -> Iterator[Finding]:
     """Letters and numbers that do not fit together."""
     for session, slots in desk.slots_by_session():
-        written = [slot.order for slot in session.session.session.slots]
+        written = _orders(session)
         blocks = [letter for letter, _ in groupby(order[0] for order in written)]
         for at in slots:
             order, letter = at.slot.order, at.slot.order[0]
@@ -47,6 +48,18 @@ def letters_unpaired(this: Check, desk: Desk) -> Iterator[Finding]:
                 text = f"{order} alone this week: {missing} has no dose"
                 change = Mending(f"give {missing} a dose, or leave {order} out too")
                 yield this.finds(at, text, severity=Severity.NOTE, change=change)
+
+
+def _orders(at: SessionAt) -> list[str]:
+    """The orders of a session's slots, without those that others take the place of in this week."""
+    slots, week = at.session.session.slots, at.session.week
+    today = [slot for slot in slots if week in slot.weeks]
+
+    def replaced(one: Slot) -> bool:
+        same = [slot for slot in today if slot.letter == one.letter]
+        return bool(same) and all(slot.weeks.keys().isdisjoint(one.weeks) for slot in same)
+
+    return [one.order for one in slots if week in one.weeks or not replaced(one)]
 
 
 def _wanted(order: str, same: list[str]) -> str:
