@@ -40,6 +40,9 @@ _LOAD_FIRST = re.compile(
 """In a row a number behind a load counts repetitions; alone it could count sets."""
 _BETWEEN = re.compile(r"\s*(?:[,;/]?\s*\bthen\b|[,;/]|(?<=\s))\s*", re.IGNORECASE)
 
+_FEWER = 4
+"""So many times the repetitions of the next set nobody does first. Common practice, no source."""
+
 
 @dataclass(frozen=True, slots=True)
 class Listed:
@@ -77,6 +80,8 @@ def listed_at(line: str, position: int, *, sets: bool) -> Listed | None:
     if their_unit is None or any(one.startswith("0") for one, _ in reps):
         return None
     _refuse_uneven(found, len(reps), len(loads))
+    if not with_loads:
+        _refuse_load(found, [one for one, _ in reps])
     parts: list[Piece] = []
     for place in range(max(len(reps), len(loads))):
         parts += _set("1", *reps[place % len(reps)], first=not place)
@@ -151,6 +156,21 @@ def _unit(found: re.Match[str]) -> str | None:
         raise NotationError(found.start("loads"), f"these loads have no unit; {advice}")
     behind = not found["loads"][-1].isdigit()
     return units[-1] if behind and len({one.lower() for one in units}) == 1 else None
+
+
+def _refuse_load(found: re.Match[str], reps: list[str]) -> None:
+    """Refuse a list whose first number is rather a load than repetitions: `185 5 5 5 3`.
+
+    Raises:
+        NotationError: at the beginning of the list.
+    """
+    if all(one.isdigit() for one in reps) and int(reps[0]) > _FEWER * max(map(int, reps[1:])):
+        others = ", ".join(reps[1:])
+        raise NotationError(
+            found.start(),
+            f"'{reps[0]}' can be a load, '{others} @ {reps[0]} {unit()}', or repetitions, "
+            f"'{reps[0]}, {others}'; write one of them",
+        )
 
 
 def _refuse_uneven(found: re.Match[str], reps: int, loads: int) -> None:

@@ -48,7 +48,8 @@ MANNERS = (
     "touch and go", "strict form", "stick landing", "stick the landing", "stick each landing",
     "step down", "full intent", "increasing load", "increasing weight", "adding weight each set",
     "adding weight", "add weight each set", "heavier each set", "up each set", "dead stop each rep",
-    "reset each rep", "max intent", "walk back", "mod", "max height", "max ht",
+    "reset each rep", "reset each", "as far as possible", "freestyle",
+    "front crawl", "max intent", "walk back", "mod", "max height", "max ht",
 )  # fmt: skip
 """Words for effort and manner that change no number of a dose."""
 
@@ -78,7 +79,7 @@ WORDS: Mapping[str, Word] = {
                   "reps in reserve"),
     "bells": _word("kettlebells", "kettlebell", "KBs", "KB", "dumbbells", "dumbbell", "DBs", "DB",
                    "bells", "bell", "hand weights", "hand weight", "weights", "weight",
-                   "medicine ball", "med ball", "slam ball", "balls", "ball"),
+                   "medicine ball", "med ball", "slam ball", "balls", "ball", "MBs", "MB"),
     "barbell": _word("barbell", "BB", "bar"),
     "plates": _word("plates", "plate"),
     "worn": _word("weighted vest", "weight vest", "vest", "dip belt", "belt", "backpack", "pack"),
@@ -86,7 +87,7 @@ WORDS: Mapping[str, Word] = {
     "with": Word(r"(?:with|w/|w(?=\s)|@|at|using|holding)",
                  ("with", "w/", "w", "@", "at", "using", "holding")),
     "along": _word("with", "w/", "w"),
-    "between": _word("between", "btwn", "btw"),
+    "between": _word("between", "btwn", "btw", "b/w", "b/t", "in between"),
     "hand": _word("per hand", "each hand", "ea. hand", "ea hand", "/ hand", "a hand"),
     "warm_up": _word("warm ups", "warm up"),
     "colour": _word("red", "green", "blue", "black", "purple", "orange", "yellow", "grey", "silver",
@@ -114,7 +115,7 @@ WORDS: Mapping[str, Word] = {
     "per_bell": _word("per bell", "per kettlebell", "per KB", "per dumbbell", "per DB", "each bell",
                       "each dumbbell", "/ bell", "/ dumbbell", "/ DB", "/ KB", "a bell",
                       "in each hand", "in either hand"),
-    "helped": _word("assistance", "assisted", "assist", "of help", "help"),
+    "helped": _word("assistance", "assisted", "assist", "asst.", "asst", "of help", "help"),
     "of_it": _word("of it", "of that", "of the top set", "of the top single", "of today's best",
                    "of today's top"),
     "todays_best": _word("today's best single", "best single of the day", "max single",

@@ -116,6 +116,11 @@ SPELLINGS: tuple[Spelling, ...] = (
     spelled("1x{length}", "{length}", only=to_go_first),
     spelled("1x{work}", "{work}", "{work} steady", only=to_go_first),
     spelled("{sets}x{time}, rest {time2}", "{sets} {x} {time} / {time2}", only=to_go),
+    spelled("{sets}x{length}, rest {time2}", "{sets} {x} {length} / {time2}",
+            "{sets} {x} {length} / {time2} rest", only=to_go),
+    # Nobody rows or runs so many feet.
+    spelled("{sets}x{n} min", "{sets} {x} {n} '", "{sets} {x} {n} ′", only=to_go),
+    spelled("1x{n} min", "{n} '", "{n} ′", "{n} ' steady", only=to_go_first),
     spelled("{turns} spm", "{turns} strokes a minute", "{turns} strokes per minute",
             "{turns} steps a minute", "{turns} steps per minute", "cadence {turns}",
             "rate {turns}", "stroke rate {turns}"),

@@ -59,7 +59,7 @@ UNCLEAR: tuple[Unclear, ...] = (
     ),
     unclear(
         "'{all}' can be minutes, '{sets}x{n} min', or feet, '{sets} -> {n} ft'; write one of them",
-        "{sets} {x} {n} '", "{sets} {x} {n} ′",
+        "{sets} {x} {n} '", "{sets} {x} {n} ′", only=not_to_go,
     ),
     unclear(
         "'{all}' can be work and rest, '{sets}x{time}, rest {time2}', or one side and then the "
