@@ -369,7 +369,7 @@ def test_what_was_read_of_the_options_is_told_too(tmp_path: Path) -> None:
     result = init(str(tmp_path / "gym"), "--yes", "--hands", hands, "--machines", "4 chairs")
     read = "dumbbells 10 to 20 kg by 5, 2 of each; 1 kettlebell of 12 kg"
     assert f"--hands: that is {read}." in result.output
-    assert "--machines: that is 4 × chair" in result.output
+    assert "--machines: that is everything else: 4 × chair." in result.output
 
 
 def test_without_a_bar_nobody_is_asked_for_racks_and_plates(
