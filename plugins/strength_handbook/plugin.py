@@ -31,7 +31,7 @@ from strength_handbook.pages.site import write_pages
 from strength_handbook.plugin_built import Built, Marked, SearchEntries, report
 from strength_handbook.plugin_config import HandbookConfig
 from strength_handbook.plugin_files import ASSETS, guard, put_assets, put_only, put_site
-from strength_handbook.plugin_nav import add_chapter, lead_through
+from strength_handbook.plugin_nav import add_chapter, lead_through, leave_coaches_out
 from strength_handbook.plugin_serve import Preview
 from strength_handbook.publish import offline
 from strength_handbook.publish.bundle import bundled, linked, theme_styles
@@ -153,6 +153,8 @@ class HandbookPlugin(BasePlugin[HandbookConfig]):
             put_only(files, self.pages, config)
             config.nav = [page.uri]
             return files
+        if not self.serving and self.config.publish != "coaches":
+            leave_coaches_out(files, config)
         self.pages = put_site(files, self.site, self.drafts.values(), config)
         shown = {
             file.src_uri

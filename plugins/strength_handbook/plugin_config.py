@@ -13,5 +13,8 @@ class HandbookConfig(Config):
     drafts = opt.Type(bool, default=False)
     """Publish exercises that are only begun too, marked DRAFT."""
 
+    publish = opt.Optional(opt.Choice(("coaches",)))
+    """`coaches`: the pages for coaches are on the built site too, not only in `mkdocs serve`."""
+
     since = opt.Optional(opt.FilesystemObject(exists=False))
     """`data/<program>.json` of the last publication, or a folder of such files; only read."""

@@ -10,7 +10,15 @@ from mkdocs.structure.nav import Navigation, Section
 from mkdocs.structure.pages import Page as MkDocsPage
 
 from strength_handbook.pages.page import Page
+from strength_handbook.publish.for_coaches import FOR_COACHES, without_coaches
 from strength_handbook.publish.sidebar import reading_order
+
+
+def leave_coaches_out(files: Files, config: MkDocsConfig) -> None:
+    """No hand-written page for coaches, and no entry of the nav for one; both changed in place."""
+    for file in [one for one in files if one.src_uri.startswith(FOR_COACHES)]:
+        files.remove(file)
+    config.nav = config.nav and without_coaches(config.nav)
 
 
 def add_chapter(
