@@ -109,7 +109,7 @@ class Exercise(Shape):
     role: Literal["main", "assistance", "prehab"]
     """Its place in a session."""
     sides: Literal["both", "each"] = "both"
-    """`each`: one limb at a time, so time and volume count twice."""
+    """`each`: one limb at a time, so time and volume count twice; `both`: together or in turns."""
     lifts_from: Literal["top", "bottom"] = "top"
     """Where a repetition begins; the tempo is written lower-pause-lift-pause all the same."""
     lifts: Lifts | None = None

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 
+from strength_handbook.model.exercise import Exercise
 from strength_handbook.model.words import Pattern
 from strength_handbook.reading.problem import Severity
 from strength_handbook.review.check import Check, Family, check
@@ -14,7 +15,7 @@ from strength_handbook.review.finding import Edit, Finding, Mending
     Family.COMPLETE,
     Severity.ERROR,
     what="Doses that say 'each-side: false' of an exercise that is done one side at a time; and, "
-    "as a warning, single-leg exercises whose file says both sides.",
+    "as a warning, single-leg exercises whose file leaves out 'sides'.",
     why="Volume and minutes come out at half of what is done.",
 )
 def side_uncounted(this: Check, desk: Desk) -> Iterator[Finding]:
@@ -24,11 +25,22 @@ def side_uncounted(this: Check, desk: Desk) -> Iterator[Finding]:
             text = "one side is counted and the exercise is done with each"
             change = Mending("write 'each-side: true'", at.rewritten(each_side=True))
             yield this.finds(at, text, spot=at.spot_of("each-side"), change=change)
-        elif at.slot.exercise.pattern is Pattern.SINGLE_LEG and not at.slot.dose.each_side:
-            text = "a single-leg exercise is counted once; its file does not say 'sides: each'"
-            words = "write 'sides: each' in the exercise, if the number is for each leg"
+        elif _not_said(at.slot.exercise) and not at.slot.dose.each_side:
+            text = "a single-leg exercise is counted once; its file does not say 'sides'"
+            words = (
+                "write 'sides: each' in the exercise, if the number is for each leg, "
+                "or 'sides: both', if the legs take turns within it"
+            )
             edits = (Edit(at.exercise.file, ("sides",), "each"),)
             yield this.finds(at, text, change=Mending(words, edits), severity=Severity.WARN)
+
+
+def _not_said(exercise: Exercise) -> bool:
+    """Whether a single-leg exercise leaves open what its number counts.
+
+    A file that writes 'sides: both' has answered: marching or walking lunges take turns.
+    """
+    return exercise.pattern is Pattern.SINGLE_LEG and "sides" not in exercise.model_fields_set
 
 
 @check(
