@@ -13,7 +13,7 @@ NOTATION: tuple[tuple[str, str], ...] = (
     ("@ 74 %", "With 74 per cent of the tested value that is named."),
     ("@ 70 % system", "With 70 per cent of your best total: body plus what was added."),
     ("@ 25 % BM", "With 25 per cent of your body weight; in carries for each hand."),
-    ("BW+10 kg", "Body weight and 10 kg more. BW−10 kg: 10 kg of help."),
+    ("BW+10 {units}", "Body weight and 10 {units} more. BW−10 {units}: 10 {units} of help."),
     ("8RM", "The heaviest load you could lift eight times."),
     ("90 % of top", "With 90 per cent of today's heaviest set."),
     ("85 % TM", "With 85 per cent of a training max, which is a bit less than your best single."),
@@ -32,6 +32,17 @@ NOTATION: tuple[tuple[str, str], ...] = (
     ("every 60 s", "Start a set each minute; what is left of the minute is rest."),
     ("rest 2:30", "Rest two and a half minutes."),
 )
+"""What stands in a dose, and its meaning; `{units}` is the gym's own word for its masses."""
+
+
+def notation(units: str) -> list[tuple[str, str]]:
+    """How a dose is written, in the gym's units.
+
+    >>> dict(notation("lb"))["BW+10 lb"]
+    'Body weight and 10 lb more. BW−10 lb: 10 lb of help.'
+    """
+    return [(sign.format(units=units), words.format(units=units)) for sign, words in NOTATION]
+
 
 GLOSSARY: tuple[tuple[str, str], ...] = (
     ("Base", "The tested value that a percentage refers to, such as your best single."),

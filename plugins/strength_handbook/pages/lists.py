@@ -10,7 +10,7 @@ from strength_handbook.model.room import Room
 from strength_handbook.model.words import CAUTIONS
 from strength_handbook.pages.exercise_filters import filters, left_out_by
 from strength_handbook.pages.figure_file import figure_address
-from strength_handbook.pages.glossary import GLOSSARY, NOTATION
+from strength_handbook.pages.glossary import GLOSSARY, notation
 from strength_handbook.pages.member_lines import what_changed
 from strength_handbook.pages.page import Heading, Page, link, url_of
 from strength_handbook.pages.render import render, safe
@@ -142,9 +142,10 @@ def _masses(room: Room, key: str) -> str:
     )
 
 
-def words_page() -> Page:
+def words_page(worked: Worked) -> Page:
     """The notation and the words of the handbook."""
-    html = render("words.html", {"notation": NOTATION, "glossary": GLOSSARY, "cautions": CAUTIONS})
+    written = notation(worked.book.room.units)
+    html = render("words.html", {"notation": written, "glossary": GLOSSARY, "cautions": CAUTIONS})
     headings = (Heading(2, "notation", "How a dose is written"), Heading(2, "words", "Words"))
     return Page("words.md", "Words", html, headings, in_nav=True,
                 description="How a dose is written, and what the words mean", boost=3)  # fmt: skip

@@ -105,7 +105,7 @@ def site_parts(
     yield one(("room",), room_page, worked)
     yield SitePart(("cards",), lambda: cards_pages(worked, base))
     yield one(("numbers",), numbers_page, worked)
-    yield one(("words",), words_page)
+    yield one(("words",), words_page, worked)
     yield one(("safety",), safety_page, worked)
 
 
