@@ -99,6 +99,9 @@ def read(line: Line) -> DosePart:
     if isinstance(part.load, BodyWeight) and DOING[line.of].kind != "body-weight":
         # The files' check of doses against their exercises, 'no-such-load'.
         raise NotationError(0, "there is no 'BW' here; write a load")
+    if DOING[line.of].kind == "endurance" and part.reps is not None:
+        # The same for repetitions of what is rowed or run.
+        raise NotationError(0, "nothing is counted here; write '4x50 m' or '4x50 s'")
     return part
 
 

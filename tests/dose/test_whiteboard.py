@@ -15,7 +15,7 @@ from strength_handbook.reading.notation import NotationError
 from whiteboard_lines import Line, differences, lines, read
 
 LINES = lines()
-READ_AT_LEAST = 57
+READ_AT_LEAST = 60
 """Of the plain ones with exactly the meaning of their writer; this only rises."""
 
 

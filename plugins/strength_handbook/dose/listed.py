@@ -34,7 +34,8 @@ _ONE = re.compile(
     re.IGNORECASE,
 )
 _LOAD_FIRST = re.compile(
-    rf"(?P<load>{NUMBER})\s*(?P<unit>{_UNIT})\s*[x×*]\s*(?P<reps>{COUNT})(?:\s*reps?)?{END}(?!\s*[x×*])",
+    rf"(?P<load>{NUMBER})\s*(?P<unit>{_UNIT})(?:\s*[x×*]|(?<=%)\s*/)\s*(?P<reps>{COUNT})"
+    rf"(?:\s*reps?)?{END}(?!\s*[x×*])",
     re.IGNORECASE,
 )
 """In a row a number behind a load counts repetitions; alone it could count sets."""

@@ -249,6 +249,7 @@ VALUES: Mapping[str, Value] = {
     "turns": Value(rf"{_TURNS}(?:{_TO}{_TURNS})?", house_range, "24"),
     "effort": Value(rf"{NUMBER}(?:{_TO}{NUMBER})?", house_range, "8"),
     "small": Value(r"(?:10|[1-9])(?:[.,]\d)?", _same, "8"),
+    "machine": Value(r"(?:damper|drag|level|lvl|resistance|incline)", _same, "damper", "dlri"),
     "time": Value(TIME, house_time, "90 s"),
     "work": Value(rf"(?:(?:{TIME}|{NUMBER})(?:[-–]|\s+to\s+))?{TIME}", house_resting, "90 s"),
     "apart": Value(r"(?:(?<=\s)[-–]|[-–](?=\s))", _same, "-", "-–"),

@@ -48,8 +48,8 @@ MANNERS = (
     "touch and go", "strict form", "stick landing", "stick the landing", "stick each landing",
     "step down", "full intent", "increasing load", "increasing weight", "adding weight each set",
     "adding weight", "add weight each set", "heavier each set", "up each set", "dead stop each rep",
-    "reset each rep", "reset each", "as far as possible", "freestyle",
-    "front crawl", "max intent", "walk back", "mod", "max height", "max ht",
+    "reset each rep", "reset each", "as far as possible",
+    "max intent", "walk back", "mod", "max height", "max ht",
 )  # fmt: skip
 """Words for effort and manner that change no number of a dose."""
 

@@ -69,7 +69,7 @@ UNCLEAR: tuple[Unclear, ...] = (
     unclear(
         "'{all}' can be work and rest, '{n} s on {n2} s off', repetitions on each side, 'reps {n} "
         "ES', or a range, '{n}-{n2}'; write one of them",
-        "{n}/{n2}",
+        "{n}/{n2}", only=not_to_go,
     ),
     *(
         unclear(

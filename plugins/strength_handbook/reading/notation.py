@@ -29,7 +29,7 @@ __all__ = ["EXAMPLE", "Found", "NotationError", "read_dose", "read_house"]
 _IN_BRACKETS = re.compile(r"\(([^()]+)\)")
 _BETWEEN = re.compile(
     r"(?:[\s,;]|[|·](?=\s)|//(?=\s)|\.(?=\s|$)"
-    rf"|(?<=\s)(?:[-–—](?=\s+[a-z@])|/(?=\s+(?:rest|tempo|R|@|{NUMBER}\s*(?:%|kg|lb)))))+",
+    rf"|(?<=\s)(?:—(?=\s)|[-–](?=\s+[a-z@])|/(?=\s+(?:rest|tempo|R|@|{NUMBER}\s*(?:%|kg|lb)))))+",
     re.IGNORECASE,
 )
 
