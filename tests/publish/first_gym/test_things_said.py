@@ -46,6 +46,11 @@ def test_things(line: str, unit: str, meant: str) -> None:
         ("3", "can't read '3'"),
         ("0 x bike", "from 1 to 100 of a thing, not 0"),
         ("chairs, chair", "'chair' stands there twice"),
+        ("sled", "'sled': leave it out here; in room.yml it goes under 'carriers', with its mass"),
+        ("medicine balls 4-12", "it goes under 'hand-weights'"),
+        ("2 sandbags", "it goes under 'hand-weights'"),
+        ("trap bar", "'trap bar': write it among the bars"),
+        ("kettlebells 12", "write it among the hand weights"),
         ("mats 2-4", "can't tell what '2-4' is in 'mats 2-4'; write its count or height"),
     ],
 )

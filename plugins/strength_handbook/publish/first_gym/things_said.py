@@ -34,6 +34,18 @@ _KIT = re.compile(
 )
 _HIGH = re.compile(r"\b(box|step|block|stool)(e?s)?\b", re.IGNORECASE)
 _FIXED = re.compile(r"\b(wall|rail|rig|pull-?up bar|chin-?up bar|mirror)s?\b", re.IGNORECASE)
+_LATER = (
+    "leave it out here; in room.yml it goes under '{section}', with its mass, as the page Measure "
+    "the room says"
+)
+_ELSEWHERE = (
+    (r"\bsled(ge)?s?\b", _LATER.format(section="carriers")),
+    (r"\bsand ?bags?\b|\b(medicine|med|slam)[ -]balls?\b", _LATER.format(section="hand-weights")),
+    (r"\bchains?\b", _LATER.format(section="chains")),
+    (r"\b(bar ?bells?|trap bars?|hex bars?|ez bars?|yokes?)\b", "write it among the bars"),
+    (r"\b(dumb|kettle)bells?\b", "write it among the hand weights"),
+)
+"""What has a place of its own in a room, because its mass counts, and where that is."""
 _HEIGHTS = {"cm": (5, 150), "in": (2, 59)}
 """What a room may say of a height."""
 _MOST_SETTINGS = 200
@@ -123,6 +135,9 @@ def things_words(things: tuple[RoomItem, ...]) -> str:
 
 
 def _one(text: str, unit: str) -> RoomItem | str:
+    for words, where in _ELSEWHERE:
+        if re.search(words, text, re.IGNORECASE):
+            return f"'{text}': {where}"
     height, scale = _HEIGHT.search(text.lower()), _SCALE.search(text.lower())
     measure = height or scale
     rest = text if measure is None else f"{text[: measure.start()]} {text[measure.end() :]}"
