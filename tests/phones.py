@@ -125,3 +125,8 @@ def until_kept(page: Page, version: str, number: int = 1) -> None:
             all => all.length === number && all.some(name => name.endsWith(version)))""",
         [version, number],
     )
+
+
+def keep_numbers(opened: Opened, numbers: Any) -> None:
+    """A member's own numbers, kept as the page "my numbers" keeps them; None keeps nothing."""
+    opened.go("").evaluate("mine => mine && strengthHandbook.store.set('mine', mine)", numbers)

@@ -64,7 +64,6 @@ class Line:
         units: of the room.
         means: what its writer meant; None where there was nothing to say.
         ask: why a reader would ask back; empty where it is plain.
-        slip: what the writer had written for its meaning by a slip; empty where there was none.
     """
 
     text: str
@@ -72,8 +71,6 @@ class Line:
     units: str
     means: dict[str, Any] | None
     ask: str = ""
-    slip: str = ""
-    says: str = ""
 
 
 def lines(folder: Path = FOLDER) -> list[Line]:
@@ -81,7 +78,7 @@ def lines(folder: Path = FOLDER) -> list[Line]:
     return [
         Line(
             one["line"], one["of"], one.get("units", "kg"), one.get("means"),
-            str(one.get("ask", "")), str(one.get("slip", "")),
+            str(one.get("ask", "")),
         )
         for file in sorted(folder.glob("*.yml"))
         for one in yaml.safe_load(file.read_text(encoding="utf-8"))
@@ -217,13 +214,13 @@ def wanted(line: Line) -> Meaning:
             both(one.get("metres")), load_facts(one.get("load", _share(one.get("aim")))),
         )  # fmt: skip
         found.groups += [group]
-        for key in ("each_side", "tempo", "pause", "hold", "aim"):
+        for key in ("each_side", "tempo", "pause", "hold"):
             if key in one:
                 found.more[key] = one[key]
     found.groups *= int(means.get("rounds", 1)) if found.groups and len(found.groups) > 1 else 1
     if "hold" in found.more and found.groups and found.groups[0][1]:
         found.more.setdefault("pause", found.more["hold"])  # a hold in each repetition
-    for key in ("rest", "every", "total_reps", "stop_at", "cap", "parts", "box"):
+    for key in ("rest", "every", "total_reps"):
         if key in means:
             found.more[key] = means[key]
     return found
@@ -254,7 +251,7 @@ def understood(part: DosePart) -> Meaning:
         effort.append((f"-{part.assist.band or part.assist.by} band",))
     found = Meaning()
     if part.top is not None and part.top != "none":
-        m = re.fullmatch(r"(\d+)(?: @ (RPE|RIR) ([\d.–-]+)|RM)", str(_top(part)))
+        m = re.fullmatch(r"(\d+)(?: @ (RPE|RIR) ([\d.–-]+)|RM)", str(part.top))
         assert m is not None, part.top
         top = (m[2], *span(m[3].replace("–", "-"))) if m[2] else ("RM", int(m[1]))
         found.groups.append(("1", m[1], None, None, frozenset([top])))
@@ -285,18 +282,10 @@ def understood(part: DosePart) -> Meaning:
             "pause": part.pause and part.pause.time,
             "rest": part.rest,
             "every": part.every,
-            "cap": part.cap,
-            "parts": part.cluster and [*part.cluster.parts, part.cluster.pause],
-            "aim": part.rate,
-            "box": part.height,
         }.items()
         if value is not None
     }
     return found
-
-
-def _top(part: DosePart) -> str:
-    return str(part.top)
 
 
 def merged(groups: list[tuple[Any, ...]]) -> list[tuple[Any, ...]]:

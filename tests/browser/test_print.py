@@ -15,7 +15,7 @@ from playwright.sync_api import Page
 from pypdf import PdfReader
 
 import demo
-from phones import Opened, Served, serving
+from phones import Opened, Served, keep_numbers, serving
 from printed import A4, A5, columns_of, printed, sheets_of
 from thorough import LONG
 
@@ -154,10 +154,6 @@ def test_a_session_is_two_sheets_of_a4_at_most_and_no_exercise_is_torn(
         assert sheets <= 2, address
         torn = {name: where for name, where in columns_of(pdf, names).items() if len(where) > 1}
         assert torn == {}, address
-
-
-def keep_numbers(opened: Opened, numbers: Any) -> None:
-    opened.go("").evaluate("mine => mine && strengthHandbook.store.set('mine', mine)", numbers)
 
 
 def read_again(opened: Opened, address: str, *, own: bool) -> Page:

@@ -5,11 +5,13 @@ from collections.abc import Iterator
 import pytest
 from playwright.sync_api import Browser, Page, expect
 
-from phones import Served, watched
+from phones import Served, keep_numbers, watched
 
 pytestmark = pytest.mark.browser
 
 WEEK = "winter/week-03/"
+MINE = {"body": 80_000, "bases": {"box-squat-1rm": 150_000}}
+"""In grams."""
 TABLET_PX_PER_MM = 5.9
 """Of ten inches from corner to corner with 1280 x 800 CSS pixels: 1509 px on 254 mm."""
 FAR_CAPITAL_MM = 14
@@ -29,7 +31,9 @@ def wide(browser: Browser, served: Served, request: pytest.FixtureRequest) -> It
     width, height = request.param
     context = browser.new_context(viewport={"width": width, "height": height})
     context.clock.install()
-    yield watched(context.new_page(), served.base).go(WEEK + "b-descend/")
+    opened = watched(context.new_page(), served.base)
+    keep_numbers(opened, MINE)
+    yield opened.go(WEEK + "b-descend/")
     context.close()
 
 
@@ -51,11 +55,6 @@ def apart(one: dict[str, float], other: dict[str, float]) -> bool:
 
 
 def begin(page: Page) -> None:
-    page.goto(page.url.replace("week-03/b-descend/", "my-numbers/").replace("winter/", ""))
-    for index, number in enumerate(("80", "180", "150", "70", "110")):
-        page.locator("form[data-sh-numbers] input").nth(index).fill(number)
-    page.get_by_role("button", name="Keep these numbers").click()
-    page.go_back()
     page.get_by_role("button", name="Train this session").click()
     for name in ("Warm-up done", "Steps done", "Set done"):
         page.clock.run_for(SLIP)

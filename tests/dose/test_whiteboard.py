@@ -11,11 +11,10 @@ from functools import cache
 
 import pytest
 
-from strength_handbook.reading.notation import NotationError
 from whiteboard_lines import Line, differences, lines, read
 
 LINES = lines()
-READ_AT_LEAST = 60
+READ_AT_LEAST = 62
 """Of the plain ones with exactly the meaning of their writer; this only rises."""
 
 
@@ -28,10 +27,8 @@ def outcome(line_number: int) -> str:
     line = LINES[line_number]
     try:
         part = read(line)
-    except NotationError:
+    except ValueError:  # a NotationError, or parts that don't go together
         return "asked back" if line.ask else "refused"
-    except ValueError:
-        return "refused"
     if line.ask:
         return "read, and two things could be meant" if line.text not in READ_BY_DOING else "right"
     return "; ".join(differences(line, part)) or "right"

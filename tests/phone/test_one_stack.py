@@ -94,7 +94,7 @@ def say_cards(places: Places, worked: Worked) -> None:
             if not isinstance(worked.book.exercises[lift].load, OnBar):
                 continue
             for strip in make_card(worked, part, lift, uses).strips:
-                at = strip.columns.index(strip.heaviest)
+                at = strip.of_plates
                 for _, masses, how in strip.shown(99) if strip.plates_head else ():
                     if printed(masses[at]):
                         places.say("card", lift, masses[at], printed(how))

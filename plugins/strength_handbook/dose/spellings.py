@@ -118,12 +118,13 @@ SPELLINGS: tuple[Spelling, ...] = (
     spelled("{sets}x{time}, rest {time2}", "{sets} {x} {time} / {time2}", only=to_go),
     spelled("{sets}x{length}, rest {time2}", "{sets} {x} {length} / {time2}",
             "{sets} {x} {length} / {time2} rest", only=to_go),
-    # Two numbers of rowing or running are work and rest; nobody rows so many feet.
+    # Two numbers of rowing or running are work and rest.
     spelled("{sets}x{n} s, rest {n2} s", "{sets} {x} {n}/{n2}", "{n}/{n2} {x} {sets}",
             only=to_go_first),
     spelled("every {pause}", "on {pause}", "go on {pause}", "start every {pause}", only=to_go),
     spelled("remark {machine} {n}", "{machine} {n}", "@ {machine} {n}", only=to_go),
     spelled("remark freestyle", "free", "freestyle", "front crawl", "fc", only=to_go),
+    # Nobody rows or runs so many feet.
     spelled("{sets}x{n} min", "{sets} {x} {n} '", "{sets} {x} {n} ′", only=to_go),
     spelled("1x{n} min", "{n} '", "{n} ′", "{n} ' steady", only=to_go_first),
     spelled("{turns} spm", "{turns} strokes a minute", "{turns} strokes per minute",

@@ -115,7 +115,7 @@ _FAR = r"(\d\S*\s*(?:mi?|km|ft|yd))"
 
 _FORMS: tuple[tuple[str, tuple[str, ...]], ...] = (
     (r"(linear|two-for-two|double|open-set)\s+\+?(\d\S*\s*(?:kgs?|lbs?|g))", ("rule", "step")),
-    (rf"(linear|two-for-two|double)\s+(?:to\s+)?(?:the\s+)?(next)(?:\s+{_ONE})?", _NEXT),
+    (rf"({'|'.join(_BY_NEXT)})\s+(?:to\s+)?(?:the\s+)?(next)(?:\s+{_ONE})?", _NEXT),
     (r"(hold)\s+\+?(\d\S*\s*s)(?:\s+to\s+(\d\S*(?:\s*s)?))?", ("rule", "step-time", "cap-time")),
     (rf"(time)\s+\+?{_TIME}(?:\s+to\s+{_TIME})?", ("rule", "step-time", "cap-time")),
     (rf"(distance)\s+\+?{_FAR}(?:\s+to\s+{_FAR})?", ("rule", "step-distance", "cap-distance")),

@@ -49,11 +49,6 @@ class CardStrip:
     plates_head: str = ""
     of_plates: int = 0
 
-    @property
-    def heaviest(self) -> Column:
-        """The column whose plates are listed."""
-        return self.columns[self.of_plates]
-
     def shown(self, most: int) -> list[tuple[str, tuple[str, ...], str]]:
         """Some of the rows."""
         return [self.rows[index] for index in shown_rows(len(self.rows), most)]
